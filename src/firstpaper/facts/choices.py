@@ -1,0 +1,213 @@
+"""The answers that a person chooses from. The values are what case files and fact files hold."""
+
+from enum import StrEnum
+
+
+class Typist(StrEnum):
+    """Who is typing the answers."""
+
+    FILER = "filer"
+    PARALEGAL = "paralegal"
+    VOLUNTEER = "volunteer"
+
+
+class SafeHere(StrEnum):
+    """Whether this is a safe time and place to go on."""
+
+    SAFE = "safe"
+    SHARED_COMPUTER = "shared_computer"
+    NOT_SAFE = "not_safe"
+
+
+class Danger(StrEnum):
+    """Signs of danger from the other side. Several may be true."""
+
+    AFRAID = "afraid"
+    VIOLENCE = "violence"
+    RESTRAINING_ORDER = "restraining_order"
+    FLED = "fled"
+    HIDE_ADDRESS = "hide_address"
+
+
+class Union(StrEnum):
+    """What joins the two people. A couple may be married and also registered partners."""
+
+    MARRIAGE = "marriage"
+    PARTNERS_CALIFORNIA = "partners_california"
+    PARTNERS_ELSEWHERE = "partners_elsewhere"
+
+
+class Kind(StrEnum):
+    """The kind of case."""
+
+    DISSOLUTION = "dissolution"
+    LEGAL_SEPARATION = "legal_separation"
+    NULLITY = "nullity"
+
+
+class Lives(StrEnum):
+    """Where a spouse lives, seen from the county of filing."""
+
+    SAME_HOME = "same_home"
+    THIS_COUNTY = "this_county"
+    CALIFORNIA = "california"
+    OTHER_STATE = "other_state"
+    ABROAD = "abroad"
+
+
+class Special(StrEnum):
+    """Things the court needs to know about early. Several may be true."""
+
+    INTERPRETER = "interpreter"
+    FILER_IN_MILITARY = "filer_in_military"
+    OTHER_SIDE_IN_MILITARY = "other_side_in_military"
+
+
+class Family(StrEnum):
+    """Which children there are. Several may be true."""
+
+    MINOR_TOGETHER = "minor_together"
+    UNBORN_TOGETHER = "unborn_together"
+    FROM_OTHERS = "from_others"
+    GROWN = "grown"
+
+
+class Parentage(StrEnum):
+    """How a child came to be the child of both."""
+
+    BORN_TO_BOTH = "born_to_both"
+    ADOPTED_BY_BOTH = "adopted_by_both"
+    ONE_PARENT_ONLY = "one_parent_only"
+
+
+class Declaration(StrEnum):
+    """Whether both parents signed a voluntary declaration of parentage or paternity."""
+
+    SIGNED_WITH_COPY = "signed_with_copy"
+    SIGNED_NO_COPY = "signed_no_copy"
+    NOT_SIGNED = "not_signed"
+
+
+class Reason(StrEnum):
+    """Ground of a dissolution or legal separation (Fam. Code 2310)."""
+
+    IRRECONCILABLE = "irreconcilable"
+    INCAPACITY = "incapacity"
+
+
+class NullityGround(StrEnum):
+    """Ground of a nullity (Fam. Code 2200, 2201, 2210)."""
+
+    INCEST = "incest"
+    BIGAMY = "bigamy"
+    UNDER_AGE = "under_age"
+    PRIOR_SPOUSE = "prior_spouse"
+    UNSOUND_MIND = "unsound_mind"
+    FRAUD = "fraud"
+    FORCE = "force"
+    PHYSICAL_INCAPACITY = "physical_incapacity"
+
+
+class NullityFiler(StrEnum):
+    """Who starts the nullity (Fam. Code 2211)."""
+
+    SPOUSE = "spouse"
+    PARENT_OR_GUARDIAN = "parent_or_guardian"
+    RELATIVE_OR_CONSERVATOR = "relative_or_conservator"
+    FORMER_SPOUSE = "former_spouse"
+
+
+class Who(StrEnum):
+    """One or both of the two people in the case."""
+
+    PETITIONER = "petitioner"
+    RESPONDENT = "respondent"
+    BOTH = "both"
+
+
+class GoodFaith(StrEnum):
+    """Who believed that the marriage was valid when it was made."""
+
+    PETITIONER = "petitioner"
+    RESPONDENT = "respondent"
+    BOTH = "both"
+    NEITHER = "neither"
+
+
+class CustodyTo(StrEnum):
+    """Who is to have custody."""
+
+    PETITIONER = "petitioner"
+    RESPONDENT = "respondent"
+    JOINT = "joint"
+    OTHER = "other"
+
+
+class VisitsTo(StrEnum):
+    """Who is to have visitation (parenting time)."""
+
+    PETITIONER = "petitioner"
+    RESPONDENT = "respondent"
+    OTHER = "other"
+    NOT_ASKED = "not_asked"
+
+
+class CustodySheet(StrEnum):
+    """Detailed custody sheets that may go behind item 6. Several may be chosen."""
+
+    FL_311 = "fl_311"
+    FL_312 = "fl_312"
+    FL_341_C = "fl_341_c"
+    FL_341_D = "fl_341_d"
+    FL_341_E = "fl_341_e"
+    OWN_PAGE = "own_page"
+
+
+class SupportChoice(StrEnum):
+    """What the filer asks the court to do about support for one of the two."""
+
+    ASK = "ask"
+    RESERVE = "reserve"
+    END = "end"
+    SAY_NOTHING = "say_nothing"
+
+
+class SeparateHow(StrEnum):
+    """How the petition speaks of separate property."""
+
+    NONE = "none"
+    CLASSES = "classes"
+    LIST = "list"
+    FL_160 = "fl_160"
+
+
+class CommunityKind(StrEnum):
+    """The prompting list of what a couple may own or owe together."""
+
+    HOME = "home"
+    VEHICLES = "vehicles"
+    ACCOUNTS = "accounts"
+    RETIREMENT = "retirement"
+    HOUSEHOLD = "household"
+    BUSINESS = "business"
+    DEBTS = "debts"
+    TAX_REFUNDS = "tax_refunds"
+    DIGITAL = "digital"
+    PETS = "pets"
+
+
+class CommunityHow(StrEnum):
+    """How the petition speaks of community property."""
+
+    NONE = "none"
+    NOT_YET_KNOWN = "not_yet_known"
+    LIST = "list"
+    FL_160 = "fl_160"
+
+
+class Fees(StrEnum):
+    """Who the petition asks to pay attorney's fees and costs."""
+
+    NOT_ASKED = "not_asked"
+    PAID_BY_RESPONDENT = "paid_by_respondent"
+    PAID_BY_PETITIONER = "paid_by_petitioner"

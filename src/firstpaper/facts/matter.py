@@ -1,0 +1,79 @@
+"""Which case it is, which court hears it, and the dates that make it."""
+
+from firstpaper.facts.choices import Kind, Lives, Union
+from firstpaper.facts.day import Day
+from firstpaper.facts.model import Facts
+from firstpaper.facts.people import Address
+from firstpaper.facts.text import Line, Name, Number
+from firstpaper.facts.told import Told
+
+
+class Matter(Facts):
+    """The kind of case, and whether another one is open."""
+
+    unions: Told[tuple[Union, ...]] = None
+    kind: Told[Kind] = None
+    amended: Told[bool] = None
+    case_number: Told[Number] = None
+    first_filed_on: Told[Day] = None
+    first_kind: Told[Kind] = None
+    first_stated_intent: Told[bool] = None
+    other_side_answered: Told[bool] = None
+    other_case: Told[bool] = None
+    other_case_words: Told[Line] = None
+
+
+class Court(Facts):
+    """The superior court of one county."""
+
+    county: Told[Name] = None
+    address: Told[Address] = None
+    branch: Told[Line] = None
+
+
+class Period(Facts):
+    """A stretch of time, with a word on why. `end` is absent while it lasts."""
+
+    start: Day
+    end: Day | None = None
+    why: Line = ""
+
+
+class Dates(Facts):
+    """The dates of the union and of its end."""
+
+    married_on: Told[Day] = None
+    married_place: Told[Line] = None
+    registered_on: Told[Day] = None
+    separation_told_on: Told[Day] = None
+    separation_acted_on: Told[Day] = None
+    back_together: Told[tuple[Period, ...]] = None
+
+
+class Residence(Facts):
+    """Where one spouse lives, and since when."""
+
+    lives: Told[Lives] = None
+    state_since: Told[Day] = None
+    county_since: Told[Day] = None
+    previous_county: Told[Name] = None
+    previous_county_until: Told[Day] = None
+    absences: Told[tuple[Period, ...]] = None
+    intends_to_stay: Told[bool] = None
+    lives_in: Told[Name] = None
+
+
+class SameSexRoute(Facts):
+    """The facts of Fam. Code 2320(b)."""
+
+    same_sex: Told[bool] = None
+    wedding_county: Told[Name] = None
+    not_dissolvable_at_home: Told[bool] = None
+
+
+class Residences(Facts):
+    """Residence of both spouses, and the one exception."""
+
+    petitioner: Residence = Residence()
+    respondent: Residence = Residence()
+    exception: SameSexRoute = SameSexRoute()

@@ -1,0 +1,9 @@
+"""The base of every fact model: frozen, and closed to keys nobody knows."""
+
+from pydantic import BaseModel, ConfigDict
+
+
+class Facts(BaseModel):
+    """A group of facts. Unknown keys are an error, so that a misspelt key is never lost."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, validate_default=False)

@@ -1,0 +1,49 @@
+"""The two people in the case, and how to reach them."""
+
+from firstpaper.facts.choices import Danger, SafeHere, Special, Typist
+from firstpaper.facts.model import Facts
+from firstpaper.facts.text import AddressLine, Line, Name, Number
+from firstpaper.facts.told import Told
+
+
+class Safety(Facts):
+    """Asked before anything else, so that help is shown before an address is asked."""
+
+    understood: Told[bool] = None
+    here: Told[SafeHere] = None
+    dangers: Told[tuple[Danger, ...]] = None
+    typist: Told[Typist] = None
+
+
+class Address(Facts):
+    """A mailing address in the United States, or abroad with the country in `state`."""
+
+    street: AddressLine
+    city: AddressLine
+    state: AddressLine = "CA"
+    zip: AddressLine = ""
+
+
+class Petitioner(Facts):
+    """The person who files."""
+
+    name: Told[Name] = None
+    other_names: Told[tuple[Name, ...]] = None
+    mailing: Told[Address] = None
+    phone: Told[Number] = None
+    email: Told[Number] = None
+
+
+class Respondent(Facts):
+    """The other side."""
+
+    name: Told[Name] = None
+    other_names: Told[tuple[Name, ...]] = None
+    mailing: Told[Address] = None
+
+
+class People(Facts):
+    """What the court needs to know about both."""
+
+    special: Told[tuple[Special, ...]] = None
+    language: Told[Line] = None

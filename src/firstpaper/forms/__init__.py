@@ -1,0 +1,1 @@
+"""What goes in each item of each official form. Concepts here; item numbers in `editions/`."""

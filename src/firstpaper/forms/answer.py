@@ -1,0 +1,73 @@
+"""What to do with one item of an official form."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Action(StrEnum):
+    """What the filer does with an item."""
+
+    MARK = "mark"
+    WRITE = "write"
+    BLANK = "blank"
+    SIGN = "sign"
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The answer to one concept of a form, before an edition says which item that is.
+
+    `value` is the exact text to write; empty for a mark, a signature or a blank.
+    `continues` names the sheet that takes what does not fit, such as "Attachment 4b".
+    """
+
+    concept: str
+    action: Action
+    value: str = ""
+    because: str = ""
+    authority: str = ""
+    continues: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ItemAnswer:
+    """An `Answer` placed on an edition of a form."""
+
+    form: str
+    edition: str
+    page: int
+    item: str
+    concept: str
+    label: str
+    action: Action
+    value: str
+    because: str
+    authority: str
+    continues: str
+
+
+def mark(concept: str, because: str, authority: str = "", *, continues: str = "") -> Answer:
+    """Mark this box."""
+    return Answer(concept, Action.MARK, "", because, authority, continues)
+
+
+def write(concept: str, value: str, because: str = "", authority: str = "", *, continues: str = "") -> Answer:
+    """Write exactly this."""
+    return Answer(concept, Action.WRITE, value, because, authority, continues)
+
+
+def blank(concept: str, because: str = "", authority: str = "") -> Answer:
+    """Leave this empty."""
+    return Answer(concept, Action.BLANK, "", because, authority)
+
+
+def sign(concept: str, because: str = "", authority: str = "") -> Answer:
+    """Sign or date this by hand, on the day of signing."""
+    return Answer(concept, Action.SIGN, "", because, authority)
+
+
+def mark_if(  # a box with two sides: why it is marked, or why it is not
+    concept: str, condition: bool, because: str, otherwise: str = "", authority: str = ""
+) -> Answer:
+    """Mark this box where the condition holds, else leave it empty."""
+    return mark(concept, because, authority) if condition else blank(concept, otherwise)

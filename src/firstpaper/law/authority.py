@@ -1,0 +1,17 @@
+"""Where a rule or a number comes from, and how sure we are of it."""
+
+from enum import StrEnum
+
+
+class Certainty(StrEnum):
+    """How sure a statement of law is, from surest to least sure."""
+
+    STATUTE = "statute"
+    COURT = "court"
+    SECONDARY = "secondary"
+    UNCONFIRMED = "unconfirmed"
+
+    @property
+    def confirmed(self) -> bool:
+        """Whether the words were read in a statute, a court rule or an opinion."""
+        return self in (Certainty.STATUTE, Certainty.COURT)

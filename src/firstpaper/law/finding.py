@@ -1,0 +1,76 @@
+"""What a rule says about a case."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from enum import StrEnum
+from types import MappingProxyType
+
+from firstpaper.law.authority import Certainty
+
+NOTHING: Mapping[str, object] = MappingProxyType({})
+NO_DATES: Mapping[str, date] = MappingProxyType({})
+
+
+class Outcome(StrEnum):
+    """How the case stands against the rule."""
+
+    MET = "met"
+    CLOSE = "close"
+    NOT_MET = "not_met"
+    NEED_TO_KNOW = "need_to_know"
+    FOR_A_LAWYER = "for_a_lawyer"
+    NOT_CHECKED = "could_not_be_checked"
+
+
+class Weight(StrEnum):
+    """How much a finding matters, heaviest first."""
+
+    STOP = "stop"
+    GET_ADVICE = "get_advice"
+    LOOK_AGAIN = "look_again"
+    GOOD_TO_KNOW = "good_to_know"
+
+    @property
+    def order(self) -> int:
+        """0 for the heaviest."""
+        return list(Weight).index(self)
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What one rule found: said plainly, with what to do and the working shown.
+
+    `facts` are the keys of the facts used, `dates` and `values` the computed results by name,
+    `steps` the counting a person can follow. `certainty` is set only where a finding is less sure
+    than its rule.
+    """
+
+    outcome: Outcome
+    weight: Weight
+    says: str
+    do: str = ""
+    facts: tuple[str, ...] = ()
+    dates: Mapping[str, date] = field(default=NO_DATES)
+    values: Mapping[str, object] = field(default=NOTHING)
+    steps: tuple[str, ...] = ()
+    certainty: Certainty | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """A `Found`, stamped with the rule it came from."""
+
+    id: str
+    title: str
+    outcome: Outcome
+    weight: Weight
+    says: str
+    do: str
+    facts: tuple[str, ...]
+    dates: Mapping[str, date]
+    values: Mapping[str, object]
+    steps: tuple[str, ...]
+    authority: tuple[str, ...]
+    certainty: Certainty
+    not_modelled: str

@@ -1,0 +1,149 @@
+"""Every rule of law the project knows, found by walking `law/rules/`.
+
+A rule is one function in one file. The file's path gives the rule's id: `rules/residence/state.py`
+holds the rule `residence.state`. The function's docstring is the page that explains it.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from functools import cache
+from importlib import import_module
+from inspect import cleandoc
+from pathlib import Path
+
+from firstpaper.facts import Case
+from firstpaper.law.authority import Certainty
+from firstpaper.law.finding import Finding, Found, Outcome, Weight
+from firstpaper.locale import _
+
+Check = Callable[[Case, date], Found | Sequence[Found] | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One rule: a function, and what a reader must know before trusting it.
+
+    `since` and `until` are the first and last day the law was in force as modelled here;
+    outside them the rule is silent.
+    """
+
+    id: str
+    title: str
+    check: Check
+    authority: tuple[str, ...]
+    certainty: Certainty
+    since: date
+    until: date | None
+    not_modelled: str
+
+    @property
+    def page(self) -> str:
+        """The rule explained, in plain words."""
+        return cleandoc(self.check.__doc__ or "")
+
+    @property
+    def statement(self) -> str:
+        """The rule in one sentence: the first paragraph of its page."""
+        return " ".join(self.page.split("\n\n")[0].split())
+
+    def in_force(self, on: date) -> bool:
+        """Whether the law was in force, as modelled here, on that day."""
+        return self.since <= on and (self.until is None or on <= self.until)
+
+    def apply(self, case: Case, on: date) -> tuple[Finding, ...]:
+        """Its findings on a case for a filing on the day `on`. A crash is a finding, never silence."""
+        if not self.in_force(on):
+            return ()
+        try:
+            found = self.check(case, on)
+        except Exception as error:  # a rule that cannot run must be seen, whatever broke
+            found = _not_checked(self, error)
+        many = () if found is None else (found,) if isinstance(found, Found) else tuple(found)
+        return tuple(self._stamped(one) for one in many)
+
+    def _stamped(self, one: Found) -> Finding:
+        return Finding(
+            id=self.id,
+            title=_(self.title),
+            outcome=one.outcome,
+            weight=one.weight,
+            says=one.says,
+            do=one.do,
+            facts=one.facts,
+            dates=one.dates,
+            values=one.values,
+            steps=one.steps,
+            authority=self.authority,
+            certainty=one.certainty or self.certainty,
+            not_modelled=_(self.not_modelled),
+        )
+
+
+def rule(
+    title: str,
+    *,
+    cite: str | Sequence[str],
+    since: date,
+    until: date | None = None,
+    certainty: Certainty = Certainty.STATUTE,
+    not_modelled: str = "",
+) -> Callable[[Check], Check]:
+    """Declare the rule of a file in `law/rules/`.
+
+    `cite` names the paragraph, `since` the first day on which the law stood as written here, and
+    `not_modelled` what the rule leaves out.
+    """
+
+    def declare(check: Check) -> Check:
+        identity = check.__module__.partition(".rules.")[2]
+        _DECLARED[identity] = Rule(
+            id=identity,
+            title=title,
+            check=check,
+            authority=(cite,) if isinstance(cite, str) else tuple(cite),
+            certainty=certainty,
+            since=since,
+            until=until,
+            not_modelled=not_modelled,
+        )
+        return check
+
+    return declare
+
+
+_DECLARED: dict[str, Rule] = {}
+
+
+@cache
+def all_rules() -> dict[str, Rule]:
+    """Every rule by its id, in the order of ids."""
+    root = Path(__file__).parent / "rules"
+    for path in sorted(root.rglob("*.py")):
+        if path.stem != "__init__" and not path.stem.startswith("_"):
+            parts = path.relative_to(root).with_suffix("").parts
+            import_module(".".join(("firstpaper.law.rules", *parts)))
+    return dict(sorted(_DECLARED.items()))
+
+
+def findings(case: Case, on: date, ids: Sequence[str] | None = None) -> tuple[Finding, ...]:
+    """Every finding on the standing facts of a case, heaviest first, for a filing on the day `on`."""
+    rules = all_rules()
+    chosen = rules.values() if ids is None else [rules[i] for i in ids if i in rules]
+    return tuple(sorted(_each(chosen, case, on), key=lambda finding: finding.weight.order))
+
+
+def _each(rules: Iterable[Rule], case: Case, on: date) -> Iterator[Finding]:
+    for one in rules:
+        yield from one.apply(case, on)
+
+
+def _not_checked(broken: Rule, error: Exception) -> Found:
+    return Found(
+        outcome=Outcome.NOT_CHECKED,
+        weight=Weight.GET_ADVICE,
+        says=_("This program could not check: {title}.").format(title=_(broken.title)),
+        do=_("Ask the court's self-help center to look at this point. Please report it ({code}).").format(
+            code=type(error).__name__
+        ),
+    )

@@ -1,0 +1,1 @@
+"""One rule a file; the path is the rule's id."""
