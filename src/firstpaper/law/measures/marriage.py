@@ -1,0 +1,73 @@
+"""When the union began, when it broke, and how long it lasted.
+
+The date of separation is the day of a complete and final break: one spouse told the other that the
+marriage is over, and acted like it (Fam. Code 70). Both are needed, so the later of the two is the
+first day on which both are true. A judge may find another day.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import YearsMonths, short_date, years_and_months
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import Union
+from firstpaper.facts.matter import Period
+from firstpaper.locale import _
+
+
+@dataclass(frozen=True, slots=True)
+class Separation:
+    """The day that was told as the date of separation, or why there is none yet.
+
+    `why` says in one plain sentence how the day was found or what is missing.
+    """
+
+    day: date | None
+    told: Day | None
+    acted: Day | None
+    why: str
+
+    @property
+    def unsure(self) -> bool:
+        """Whether no day can be named from what was told."""
+        return self.day is None
+
+
+def separation(case: Case) -> Separation:
+    """The date of separation by the filer's own answers; never completed by guessing."""
+    told, acted = known(case.dates.separation_told_on), known(case.dates.separation_acted_on)
+    told_on, acted_on = told.sure if told else None, acted.sure if acted else None
+    if told_on is None or acted_on is None:
+        return Separation(
+            None, told, acted, _("We need two whole days: the day of the words and the day of the acts.")
+        )
+    later = max(told_on, acted_on)
+    if back_together_after(case, later):
+        return Separation(
+            None, told, acted, _("You were back together after that day, so it was not the last break.")
+        )
+    if told_on == acted_on:
+        return Separation(later, told, acted, _("The words and the acts came on the same day."))
+    why = _("Both were true from {date} on: it is the later of the two days.").format(date=short_date(later))
+    return Separation(later, told, acted, why)
+
+
+def back_together_after(case: Case, day: date) -> tuple[Period, ...]:
+    """The times back together that lasted, or may have lasted, beyond the day."""
+    periods = known(case.dates.back_together) or ()
+    return tuple(period for period in periods if period.end is None or period.end.latest > day)
+
+
+def union_began(case: Case, union: Union) -> date | None:
+    """The wedding day, or the day the partnership was registered; None unless told whole and sure."""
+    told = known(case.dates.married_on if union is Union.MARRIAGE else case.dates.registered_on)
+    return told.sure if told else None
+
+
+def length(case: Case, union: Union) -> YearsMonths | None:
+    """Whole years and months from the beginning of the union to the date of separation.
+
+    None where one of the two days is not known, or where they stand in an impossible order.
+    """
+    began, broke = union_began(case, union), separation(case).day
+    return years_and_months(began, broke) if began and broke and began <= broke else None

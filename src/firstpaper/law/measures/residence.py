@@ -1,0 +1,173 @@
+"""How long each spouse has lived here, and which way into a California court the case has.
+
+Fam. Code 2320(a) asks that *one* of the two has lived for the set time in the state and in the
+county of filing. Each spouse is measured alone (Fam. Code 2322), so that nobody can add one
+spouse's time in the state to the other's time in the county.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from firstpaper.counting import ResidenceBand, ResidenceWindow, residence_window
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import Kind, Lives, Union, Who
+from firstpaper.facts.matter import Residence
+from firstpaper.law.figure import figure
+
+SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
+HERE = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY})
+AWAY = frozenset({Lives.OTHER_STATE, Lives.ABROAD})
+
+
+class Route(StrEnum):
+    """What lets a California court end this union, as far as residence goes."""
+
+    SPOUSE = "spouse"
+    CALIFORNIA_PARTNERSHIP = "california_partnership"
+    SAME_SEX = "same_sex"
+    NOT_NEEDED = "not_needed"
+    NONE = "none"
+
+
+@dataclass(frozen=True, slots=True)
+class SpouseResidence:
+    """One spouse's time in the state and in the county of filing, against one filing day.
+
+    A window is None where no day is known from which it could run, or where the spouse does not
+    live there. A band is None where it cannot be told. A day told in part is counted from the last
+    day it can be; where only an earlier day would be long enough the band is "close". `unsure`
+    holds the keys of the facts that are missing, in part, or marked as not sure.
+    """
+
+    who: Who
+    lives: Lives | None
+    state: ResidenceWindow | None
+    county: ResidenceWindow | None
+    state_band: ResidenceBand | None
+    county_band: ResidenceBand | None
+    unsure: tuple[str, ...]
+
+    @property
+    def qualifies(self) -> bool:
+        """Whether this spouse alone meets both halves."""
+        return self.state_band is self.county_band is ResidenceBand.MET
+
+    @property
+    def cannot_yet(self) -> bool:
+        """Whether this spouse surely fails one of the halves, whatever else is still to be told."""
+        return bool({self.state_band, self.county_band} & {ResidenceBand.NOT_MET, ResidenceBand.CLOSE})
+
+    @property
+    def safe_day(self) -> date | None:
+        """The first day on which both halves are met, if this spouse stays; None if not to be told."""
+        if self.state is None or self.county is None or self.lives not in HERE:
+            return None
+        return max(self.state.safe_day, self.county.safe_day)
+
+
+def residence_of(case: Case, who: Who) -> Residence:
+    """The residence facts of one spouse."""
+    return case.residence.petitioner if who is Who.PETITIONER else case.residence.respondent
+
+
+def residence_key(who: Who, fact: str) -> str:
+    """The key of one of a spouse's residence facts, as `residence.petitioner.lives`."""
+    return f"residence.{who}.{fact}"
+
+
+def spouse_residence(case: Case, who: Who, on: date) -> SpouseResidence:
+    """One spouse measured against a filing on the day `on`."""
+    told = residence_of(case, who)
+    lives, state_since, county_since = known(told.lives), known(told.state_since), known(told.county_since)
+    if lives in AWAY:
+        nowhere = ResidenceBand.NOT_MET
+        return SpouseResidence(who, lives, None, None, nowhere, nowhere, ())
+    state = _state_window(state_since.latest, on) if state_since else None
+    state_band = _band(_state_window(state_since.earliest, on), state, on) if state_since and state else None
+    county, county_band = None, None
+    if lives is Lives.CALIFORNIA:
+        county_band = ResidenceBand.NOT_MET
+    elif county_since:
+        county = _county_window(county_since.latest, on)
+        if lives in HERE:
+            county_band = _band(_county_window(county_since.earliest, on), county, on)
+    facts: dict[str, Lives | Day | None] = {"lives": lives, "state_since": state_since}
+    if lives is not Lives.CALIFORNIA:
+        facts["county_since"] = county_since
+    unsure = tuple(residence_key(who, name) for name, fact in facts.items() if not _settled(fact))
+    return SpouseResidence(who, lives, state, county, state_band, county_band, unsure)
+
+
+def who_qualifies(case: Case, on: date) -> tuple[Who, ...]:
+    """Each spouse who alone meets both halves, for a petition filed on the day `on`."""
+    day = filing_day_that_counts(case, on)
+    return tuple(who for who in SPOUSES if day and spouse_residence(case, who, day).qualifies)
+
+
+def filing_day_that_counts(case: Case, on: date) -> date | None:
+    """The filing day at which residence is tested; None where it is a day we were not told.
+
+    It is the day the petition is filed, and passing time does not cure a petition filed too early.
+    Only where a legal separation is amended into a dissolution does the filing day of the amended
+    petition count instead (Fam. Code 2321(a)).
+    """
+    if not known(case.matter.amended) or known(case.matter.first_kind) is Kind.LEGAL_SEPARATION:
+        return on
+    first = known(case.matter.first_filed_on)
+    return first.sure if first else None
+
+
+def residence_route(case: Case, on: date) -> Route:
+    """What lets a California court hear this case, for a petition filed on the day `on`.
+
+    Route.NONE means that no way is open, or that too little was told to say so.
+    """
+    if known(case.matter.unions) == (Union.PARTNERS_CALIFORNIA,):
+        return Route.CALIFORNIA_PARTNERSHIP
+    if same_sex_route_open(case):
+        return Route.SAME_SEX
+    if known(case.matter.kind) in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
+        return Route.NOT_NEEDED
+    return Route.SPOUSE if who_qualifies(case, on) else Route.NONE
+
+
+def same_sex_route_open(case: Case) -> bool:
+    """Whether every condition of Fam. Code 2320(b) was told to be true.
+
+    California itself would dissolve the marriage, so both spouses must live outside it.
+    """
+    told = case.residence.exception
+    return (
+        Union.MARRIAGE in (known(case.matter.unions) or ())
+        and known(told.same_sex) is True
+        and known(told.wedding_county) is not None
+        and known(told.not_dissolvable_at_home) is True
+        and all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES)
+    )
+
+
+def _state_window(since: date, on: date) -> ResidenceWindow:
+    return _window(since, "state", on)
+
+
+def _county_window(since: date, on: date) -> ResidenceWindow:
+    return _window(since, "county", on)
+
+
+def _window(since: date, place: str, on: date) -> ResidenceWindow:
+    return residence_window(
+        since,
+        months=figure(f"residence.{place}_months", on).value,
+        days=figure(f"residence.{place}_days", on).value,
+    )
+
+
+def _band(earliest: ResidenceWindow, latest: ResidenceWindow, on: date) -> ResidenceBand:
+    """The band where both ends of what was told agree; "close" where they do not."""
+    bands = {earliest.band(on), latest.band(on)}
+    return bands.pop() if len(bands) == 1 else ResidenceBand.CLOSE
+
+
+def _settled(fact: Lives | Day | None) -> bool:
+    return fact is not None and (not isinstance(fact, Day) or fact.sure is not None)
