@@ -1,0 +1,111 @@
+"""The children whom the petition lists: minor children of both, on the filing day.
+
+A child is listed while under the age of majority (Fam. Code 6500; Fam. Code 2330(b)). A birth date
+told in part is never completed: the child is listed where the told parts leave room for a minor.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import age_on, anniversary
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.children import Child
+from firstpaper.facts.choices import CustodyTo, Declaration, Family, Parentage, VisitsTo
+from firstpaper.law.figure import figure
+
+
+@dataclass(frozen=True, slots=True)
+class ListedChild:
+    """One row of the petition's list.
+
+    `number` counts from 1 in `case.child`. `born_on` is the whole day told, sure or not; `born` is
+    what was told, which may be a month or a year. `age` is None where what was told leaves two
+    ages open. `under_age` is None where it leaves open whether the child is still a minor.
+    """
+
+    number: int
+    name: str | None
+    born: Day | None
+    born_on: date | None
+    age: int | None
+    under_age: bool | None
+    birthplace: str | None
+    parentage: Parentage | None
+    declaration: Declaration | None
+    legal: CustodyTo | None
+    physical: CustodyTo | None
+    visits: VisitsTo | None
+
+    @property
+    def key(self) -> str:
+        """The path of this child's facts, as in "child.2"."""
+        return f"child.{self.number}"
+
+
+def listed_children(case: Case, on: date) -> tuple[ListedChild, ...]:
+    """The minor children of both on the day `on`, oldest first; a child without a birth date is last."""
+    listed = [_listed(number, child, on) for number, child in described(case) if _belongs(child, on)]
+    return tuple(sorted(listed, key=lambda child: child.born.earliest if child.born else date.max))
+
+
+def described(case: Case) -> tuple[tuple[int, Child], ...]:
+    """The children about whom anything was told, with their numbers."""
+    return tuple((number, child) for number, child in enumerate(case.child, 1) if child != Child())
+
+
+def grown_up_on(child: Child, on: date) -> bool:
+    """Whether the child is surely of age on that day, whatever the parts not told may be."""
+    born = known(child.born_on)
+    return born is not None and comes_of_age(born.latest, on) <= on
+
+
+def comes_of_age(born: date, on: date) -> date:
+    """The birthday on which a child born that day is no longer a minor, by the law of the day `on`."""
+    return anniversary(born, figure("children.majority", on).value)
+
+
+def has_minor_children(case: Case, on: date) -> bool:
+    """Whether there is a minor child of both, listed already or told of but not yet described."""
+    if listed_children(case, on):
+        return True
+    together = Family.MINOR_TOGETHER in (known(case.children.family) or ())
+    return together and len(described(case)) < (known(case.children.how_many) or 1)
+
+
+def unborn(case: Case) -> bool:
+    """Whether the filer told of a child of both who is not yet born."""
+    return Family.UNBORN_TOGETHER in (known(case.children.family) or ())
+
+
+def _belongs(child: Child, on: date) -> bool:
+    born = known(child.born_on)
+    not_yet_born = born is not None and born.earliest > on
+    of_both = known(child.parentage) is not Parentage.ONE_PARENT_ONLY
+    return of_both and not not_yet_born and not grown_up_on(child, on)
+
+
+def _listed(number: int, child: Child, on: date) -> ListedChild:
+    born = known(child.born_on)
+    return ListedChild(
+        number=number,
+        name=known(child.name),
+        born=born,
+        born_on=born.whole if born else None,
+        age=_age(born, on) if born else None,
+        under_age=_under_age(born, on) if born else None,
+        birthplace=known(child.birthplace),
+        parentage=known(child.parentage),
+        declaration=known(child.declaration),
+        legal=known(child.legal),
+        physical=known(child.physical),
+        visits=known(child.visits),
+    )
+
+
+def _age(born: Day, on: date) -> int | None:
+    ages = {age_on(born.earliest, on), age_on(min(born.latest, on), on)}
+    return ages.pop() if len(ages) == 1 else None
+
+
+def _under_age(born: Day, on: date) -> bool | None:
+    return True if comes_of_age(born.earliest, on) > on else None

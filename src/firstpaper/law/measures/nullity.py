@@ -1,0 +1,232 @@
+"""The grounds of a nullity: which are void and which voidable, who may file, until when, what bars it.
+
+Fam. Code 2200, 2201, 2210, 2211. Nothing here decides whether a ground can be proved.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from firstpaper.counting import Counted, anniversary, count_back, short_date
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import NullityFiler, NullityGround, Union, Who
+from firstpaper.law.figure import court_calendar, figure
+from firstpaper.locale import _, _n
+
+VOID = frozenset({NullityGround.INCEST, NullityGround.BIGAMY})
+
+
+class Runs(StrEnum):
+    """What ends the time in which a ground may be filed."""
+
+    WITHOUT_LIMIT = "without_limit"
+    WHILE_BOTH_LIVE = "while_both_live"
+    TO_A_DAY = "to_a_day"
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """The time limit of one ground, for a filing on one day.
+
+    `last_day` is the target, not moved off a closed court day; `rolled` is the court day that Code
+    Civ. Proc. 12a moves it to. Where the starting date was told in part, both count from its
+    earliest possible day. `may_file` says whether the filing is in time: None where the facts leave
+    it open. `needs_permission` is true for a late filing that the court may still allow
+    (Fam. Code 2211(g)). `unsure` are the keys that are missing, told in part or marked not sure.
+    """
+
+    ground: NullityGround
+    runs: Runs
+    last_day: date | None
+    rolled: date | None
+    may_file: bool | None
+    needs_permission: bool
+    unsure: tuple[str, ...]
+    facts: tuple[str, ...]
+    steps: tuple[str, ...]
+
+
+def grounds(case: Case) -> tuple[NullityGround, ...]:
+    """The grounds the filer chose, in the order of the form."""
+    chosen = known(case.grounds.nullity) or ()
+    return tuple(ground for ground in NullityGround if ground in chosen)
+
+
+def void(case: Case) -> tuple[NullityGround, ...]:
+    """The chosen grounds on which a marriage is void from the beginning (Fam. Code 2200, 2201)."""
+    return tuple(ground for ground in grounds(case) if ground in VOID)
+
+
+def voidable(case: Case) -> tuple[NullityGround, ...]:
+    """The chosen grounds on which a marriage is valid until a court says otherwise (Fam. Code 2210)."""
+    return tuple(ground for ground in grounds(case) if ground not in VOID)
+
+
+def filer_may(case: Case, ground: NullityGround) -> bool | None:
+    """Whether Fam. Code 2211 names this filer for this ground; None where the facts or the law leave it open.
+
+    2211 does not cover the void grounds: a spouse may file on them; for others the law is silent.
+    """
+    filer = known(case.grounds.filer)
+    if filer is None:
+        return None
+    if filer is NullityFiler.SPOUSE:
+        return _spouse_may(case, ground)
+    return {
+        (NullityGround.UNDER_AGE, NullityFiler.PARENT_OR_GUARDIAN): True,
+        (NullityGround.UNDER_AGE, NullityFiler.RELATIVE_OR_CONSERVATOR): None,
+        (NullityGround.PRIOR_SPOUSE, NullityFiler.FORMER_SPOUSE): True,
+        (NullityGround.UNSOUND_MIND, NullityFiler.RELATIVE_OR_CONSERVATOR): True,
+        (NullityGround.INCEST, filer): None,
+        (NullityGround.BIGAMY, filer): None,
+    }.get((ground, filer), False)
+
+
+def barred(case: Case, ground: NullityGround) -> bool | None:
+    """Whether what happened since bars the ground (Fam. Code 2210(a), (c), (d), (e)); None where not told.
+
+    Living together after turning 18 has not barred the age ground since January 1, 2019.
+    """
+    bar = bar_key(ground)
+    return known(case.fact(bar)) if bar else False
+
+
+def bar_key(ground: NullityGround) -> str | None:
+    """The fact that bars a ground; None for a ground that nothing afterwards bars."""
+    return {
+        NullityGround.UNDER_AGE: "grounds.court_allowed_minor",
+        NullityGround.UNSOUND_MIND: "grounds.came_to_reason_and_stayed",
+        NullityGround.FRAUD: "grounds.stayed_after_discovery",
+        NullityGround.FORCE: "grounds.stayed_after_force",
+    }.get(ground)
+
+
+def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
+    """The time limit of the ground, for a filing on the day `on`."""
+    if ground in VOID or _former_spouse_files(case, ground):
+        step = _("The law sets no last day for this ground.")
+        return Limit(ground, Runs.WITHOUT_LIMIT, None, None, True, False, (), (), (step,))
+    if ground in (NullityGround.PRIOR_SPOUSE, NullityGround.UNSOUND_MIND):
+        return _lifetime(case, ground)
+    start_key, start = _start(case, ground)
+    if ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is None:
+        return _not_counted(ground, "grounds.filer", start_key)
+    if start is None:
+        return _not_counted(ground, start_key)
+    return _counted(case, ground, on, start_key, start)
+
+
+def _spouse_may(case: Case, ground: NullityGround) -> bool | None:
+    concerned = {
+        NullityGround.UNDER_AGE: case.grounds.under_age,
+        NullityGround.FRAUD: case.grounds.deceived,
+        NullityGround.FORCE: case.grounds.forced,
+        NullityGround.UNSOUND_MIND: case.grounds.unsound,
+        NullityGround.PHYSICAL_INCAPACITY: case.grounds.incapable,
+    }
+    if ground not in concerned:
+        return True
+    who = known(concerned[ground])
+    filer_concerned = who in (Who.PETITIONER, Who.BOTH)
+    if who is None:
+        return None
+    if ground is NullityGround.UNSOUND_MIND:  # "the party injured" is not defined
+        return True if filer_concerned else None
+    if ground is NullityGround.PHYSICAL_INCAPACITY:
+        return None if filer_concerned else True
+    return filer_concerned
+
+
+def _former_spouse_files(case: Case, ground: NullityGround) -> bool:
+    return ground is NullityGround.PRIOR_SPOUSE and known(case.grounds.filer) is NullityFiler.FORMER_SPOUSE
+
+
+def _lifetime(case: Case, ground: NullityGround) -> Limit:
+    alive = known(case.grounds.both_alive)
+    key = "grounds.both_alive"
+    step = _("This ground has no last day on the calendar. It can be filed while both spouses are alive.")
+    unsure = (key,) if alive is None else ()
+    return Limit(ground, Runs.WHILE_BOTH_LIVE, None, None, alive, False, unsure, (key,), (step,))
+
+
+def _not_counted(ground: NullityGround, *missing: str) -> Limit:
+    return Limit(ground, Runs.TO_A_DAY, None, None, None, False, missing, missing, ())
+
+
+def _counted(case: Case, ground: NullityGround, on: date, key: str, start: Day) -> Limit:
+    target = _target(case, ground, on, start.earliest)
+    rolled = _rolled(case, ground, target.day)
+    at_the_latest = _rolled(case, ground, _target(case, ground, on, start.latest).day)
+    in_time, too_late = on <= rolled.day, on > at_the_latest.day
+    return Limit(
+        ground=ground,
+        runs=Runs.TO_A_DAY,
+        last_day=target.day,
+        rolled=rolled.day,
+        may_file=True if in_time else False if too_late else None,
+        needs_permission=not in_time and _late_may_be_allowed(ground, on),
+        unsure=(key,) if start.sure is None else (),
+        facts=(key,),
+        steps=target.steps + rolled.steps,
+    )
+
+
+def _target(case: Case, ground: NullityGround, on: date, start: date) -> Counted:
+    """The last day of a ground whose time began on the day `start`, not moved off a closed court day."""
+    if ground is not NullityGround.UNDER_AGE:
+        return _years_after(start, _years(ground, on), _started(ground))
+    of_age = _years_after(start, figure("nullity.age_of_consent", on).value, _("born"))
+    if _files_for_a_minor(case, ground):
+        return of_age.then(lambda birthday: count_back(birthday, 1))
+    return of_age.then(lambda day: _years_after(day, _years(ground, on)))
+
+
+def _rolled(case: Case, ground: NullityGround, day: date) -> Counted:
+    """The day moved to a court day (Code Civ. Proc. 12a), except where the law says "before"."""
+    if not _files_for_a_minor(case, ground):
+        return court_calendar().roll_forward(day)
+    step = _('The law says "before" that birthday, so we do not move the day if the court is closed.')
+    return Counted(day, (step,))
+
+
+def _files_for_a_minor(case: Case, ground: NullityGround) -> bool:
+    return ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is not NullityFiler.SPOUSE
+
+
+def _years(ground: NullityGround, on: date) -> int:
+    years: int = figure("nullity.limit_years", on).value[ground]
+    return years
+
+
+def _years_after(start: date, years: int, began: str = "") -> Counted:
+    reached = anniversary(start, years)
+    first = (_("{date}: {what}").format(date=short_date(start), what=began),) if began else ()
+    later = _n("{date}: {count} year later", "{date}: {count} years later", years)
+    return Counted(reached, (*first, later.format(date=short_date(reached), count=years)))
+
+
+def _started(ground: NullityGround) -> str:
+    return _("the facts were found out") if ground is NullityGround.FRAUD else _("the marriage began")
+
+
+def _late_may_be_allowed(ground: NullityGround, on: date) -> bool:
+    return ground is NullityGround.FORCE and bool(figure("nullity.force_late_permission", on).value)
+
+
+def _start(case: Case, ground: NullityGround) -> tuple[str, Day | None]:
+    """The key and the day from which the ground's time runs."""
+    if ground is NullityGround.UNDER_AGE:
+        return "grounds.minor_born_on", known(case.grounds.minor_born_on)
+    if ground is NullityGround.FRAUD:
+        return "grounds.discovered_on", known(case.grounds.discovered_on)
+    return _wedding(case)
+
+
+def _wedding(case: Case) -> tuple[str, Day | None]:
+    """The start of the union; of two unions the one that began first, for the safer last day."""
+    unions = known(case.matter.unions) or (Union.MARRIAGE,)
+    keys = {
+        "dates.married_on" if union is Union.MARRIAGE else "dates.registered_on": None for union in unions
+    }
+    told: list[tuple[str, Day | None]] = [(key, known(case.fact(key))) for key in keys]
+    return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
