@@ -1,0 +1,88 @@
+"""Everything the sheets draw on, computed once for one case and one day."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Danger, Kind, Union
+from firstpaper.forms.answer import ItemAnswer
+from firstpaper.forms.attachments import Attachment, attachments
+from firstpaper.forms.needed import FormNeeded, forms_needed
+from firstpaper.forms.petition import petition
+from firstpaper.intake import Asked, asked, standing
+from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.register import findings
+from firstpaper.locale import _
+
+
+@dataclass(frozen=True, slots=True)
+class Brief:
+    """One household's standing facts, and all that follows from them for a filing on one day."""
+
+    case: Case
+    on: date
+    findings: tuple[Finding, ...]
+    items: tuple[ItemAnswer, ...]
+    attachments: tuple[Attachment, ...]
+    forms: tuple[FormNeeded, ...]
+    open_questions: tuple[Asked, ...]
+
+    def of_weight(self, weight: Weight) -> tuple[Finding, ...]:
+        """The findings of one weight."""
+        return tuple(one for one in self.findings if one.weight is weight)
+
+    @property
+    def kind(self) -> str:
+        """The kind of case in plain words."""
+        kind = known(self.case.matter.kind)
+        words = {
+            Kind.DISSOLUTION: _("divorce (dissolution)"),
+            Kind.LEGAL_SEPARATION: _("legal separation"),
+            Kind.NULLITY: _("nullity (annulment)"),
+        }
+        return words[kind] if kind else _("kind of case not chosen yet")
+
+    @property
+    def couple(self) -> str:
+        """What the papers call the case, such as "Marriage of A and B"."""
+        unions = known(self.case.matter.unions) or ()
+        names = {
+            "petitioner": known(self.case.petitioner.name) or _("(your name)"),
+            "respondent": known(self.case.respondent.name) or _("(the other side's name)"),
+        }
+        partners_only = bool(unions) and Union.MARRIAGE not in unions
+        words = (
+            _("Domestic partnership of {petitioner} and {respondent}")
+            if partners_only
+            else _("Marriage of {petitioner} and {respondent}")
+        )
+        return words.format(**names)
+
+    @property
+    def in_danger(self) -> bool:
+        """Whether any sign of danger from the other side was told."""
+        return bool(known(self.case.safety.dangers))
+
+    @property
+    def hides_address(self) -> bool:
+        """Whether the other side must not learn where the filer lives."""
+        return Danger.HIDE_ADDRESS in (known(self.case.safety.dangers) or ())
+
+
+def brief(case: Case, on: date) -> Brief:
+    """Work out everything the sheets need, for a filing on the day `on`."""
+    facts = standing(case)
+    return Brief(
+        case=facts,
+        on=on,
+        findings=findings(facts, on),
+        items=petition(facts, on),
+        attachments=attachments(facts, on),
+        forms=forms_needed(facts, on),
+        open_questions=tuple(_open(facts)),
+    )
+
+
+def _open(facts: Case) -> Iterator[Asked]:
+    return (one for one in asked(facts) if known(facts.fact(one.key)) is None)

@@ -1,0 +1,23 @@
+"""Which sheets a packet holds, and in what order."""
+
+from collections.abc import Callable, Iterable, Iterator
+
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views import attachment, before, cover, handoff, open_questions, worksheet
+from firstpaper.packet.views.sheet import Sheet
+
+
+PARTS: tuple[Callable[[Brief], Iterable[Sheet]], ...] = (
+    before.sheets,
+    worksheet.sheets,
+    attachment.sheets,
+    open_questions.sheets,
+    handoff.sheets,
+)
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """The sheets of the packet in order. The cover checklist comes first and names the others."""
+    others = [sheet for part in PARTS for sheet in part(brief)]
+    yield cover.sheet(brief, others)
+    yield from others

@@ -1,0 +1,1 @@
+"""What each sheet says: one module a kind of sheet, each making `Sheet`s from a `Brief`."""

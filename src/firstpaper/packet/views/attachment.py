@@ -1,0 +1,20 @@
+"""Attachments: the only sheets of the packet that are filed with the court."""
+
+from collections.abc import Iterator
+
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """One filing-ready sheet for each attachment that the petition names."""
+    for one in brief.attachments:
+        yield Sheet(
+            template="attachment.html",
+            title=one.label,
+            running=_("{label} to Petition (FL-100)").format(label=one.label),
+            style="attachment",
+            purpose=_("File this page behind FL-100. It continues item {item}.").format(item=one.item),
+            values={"attachment": one, "case_number": brief.case.matter.case_number},
+        )

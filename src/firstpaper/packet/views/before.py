@@ -1,0 +1,48 @@
+"""Before you file: the restraining orders, safety, and what filing starts."""
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from firstpaper.counting import Counted, days_after
+from firstpaper.facts import known
+from firstpaper.facts.choices import Kind
+from firstpaper.law.figure import court_calendar, figure
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """The one page to read before signing."""
+    orders = figure("restraining_orders.text", brief.on)
+    kind = known(brief.case.matter.kind)
+    disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
+    yield Sheet(
+        template="before-you-file.html",
+        title=_("Before you file"),
+        running=_("Before you file"),
+        purpose=_("Read this before you sign anything."),
+        values={
+            "brief": brief,
+            "hotline": figure("help.domestic_violence_hotline", brief.on).value,
+            "orders": orders,
+            "later": orders.until,
+            "new_orders": _new_orders(orders.value, orders.until),
+            "response_days": figure("response.days", brief.on).value,
+            "disclosure_days": disclosure,
+            "disclosure_due": _due(brief.on, disclosure) if disclosure else None,
+            "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
+        },
+    )
+
+
+def _due(filed: date, days: int) -> Counted:
+    """The last day, moved off weekends and court holidays (Code Civ. Proc. 12a)."""
+    return court_calendar().roll_forward(days_after(filed, days).day)
+
+
+def _new_orders(now: Sequence[str], changes_on: date | None) -> tuple[str, ...]:
+    """The orders whose words are new from the day of the change."""
+    if changes_on is None:
+        return ()
+    return tuple(order for order in figure("restraining_orders.text", changes_on).value if order not in now)

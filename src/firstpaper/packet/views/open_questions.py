@@ -1,0 +1,41 @@
+"""The questions still open, so that they can be answered away from the computer."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from firstpaper.facts.told import DontKnow
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Open:
+    """One open question: its words, why it matters, and whether "I don't know" was answered."""
+
+    ask: str
+    why: str
+    unknown: bool
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """The sheet of open questions; none where every question has an answer."""
+    if not brief.open_questions:
+        return
+    topics = tuple(
+        (_(topic.title), tuple(_open(brief, one) for one in group))
+        for topic, group in groupby(brief.open_questions, key=lambda one: one.topic)
+    )
+    yield Sheet(
+        template="open-questions.html",
+        title=_("Questions still open"),
+        running=_("Questions still open"),
+        purpose=_("Write the answers here, then type them in with “change”."),
+        values={"topics": topics, "count": len(brief.open_questions)},
+    )
+
+
+def _open(brief: Brief, one: object) -> Open:
+    unknown = isinstance(brief.case.fact(one.key), DontKnow)
+    return Open(ask=one.words(brief.case), why=_(one.question.why), unknown=unknown)
