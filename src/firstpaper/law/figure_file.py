@@ -81,26 +81,19 @@ class Figure:
 
     def on(self, day: date) -> FigureValue:
         """The value in force on that day; raises FigureNotInForce when there is none."""
-        floor = self.spans[0].since
-        if day < floor:
+        begun = [span for span in self.spans if span.since <= day]
+        if not begun:
             before = _("We have no value before {floor} for this figure: {what} ({name}).")
-            raise FigureNotInForce(
-                before.format(floor=short_date(floor), what=_(self.what), name=self.name), self.name
-            )
-        span = next(span for span in reversed(self.spans) if span.since <= day)
+            raise self._not_in_force(before, floor=short_date(self.spans[0].since))
+        span = begun[-1]
         if isinstance(span, NoValue):
-            ended = _("There is no value on {day} for this figure: {what} ({name}). From {since}: {why}")
-            raise FigureNotInForce(
-                ended.format(
-                    day=short_date(day),
-                    what=_(self.what),
-                    name=self.name,
-                    since=short_date(span.since),
-                    why=_(span.why),
-                ),
-                self.name,
-            )
+            none = _("There is no value on {day} for this figure: {what} ({name}). From {since}, {why}")
+            since = short_date(span.since)
+            raise self._not_in_force(none, day=short_date(day), since=since, why=_(span.why))
         return span
+
+    def _not_in_force(self, message: str, **words: str) -> FigureNotInForce:
+        return FigureNotInForce(message.format(what=_(self.what), name=self.name, **words), self.name)
 
 
 def load_figures(path: Path) -> tuple[Figure, ...]:
@@ -202,7 +195,7 @@ def _span(
         value=_frozen(place.into("value"), properties["value"]),
         unit=head.unit,
         authority=_text(place, properties, "authority"),
-        certainty=_certainty(place.into("certainty"), properties["certainty"]),
+        certainty=_certainty(place, properties),
         checked_on=_day(place.into("checked_on"), properties["checked_on"]),
         since=since,
         until=until,
@@ -231,11 +224,12 @@ def _day(place: _Place, shape: object) -> date:
     return shape
 
 
-def _certainty(place: _Place, shape: object) -> Certainty:
+def _certainty(place: _Place, properties: Mapping[str, object]) -> Certainty:
+    text = _text(place, properties, "certainty")
     try:
-        return Certainty(shape)
+        return Certainty(text)
     except ValueError as unknown:
-        raise place.error(f"this must be one of {', '.join(Certainty)}") from unknown
+        raise place.into("certainty").error(f"this must be one of {', '.join(Certainty)}") from unknown
 
 
 def _note(place: _Place, properties: Mapping[str, object]) -> str:
