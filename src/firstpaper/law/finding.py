@@ -51,8 +51,8 @@ class Found:
     says: str
     do: str = ""
     facts: tuple[str, ...] = ()
-    dates: Mapping[str, date] = field(default=NO_DATES)
-    values: Mapping[str, object] = field(default=NOTHING)
+    dates: Mapping[str, date] = field(default_factory=lambda: NO_DATES)
+    values: Mapping[str, object] = field(default_factory=lambda: NOTHING)
     steps: tuple[str, ...] = ()
     certainty: Certainty | None = None
 

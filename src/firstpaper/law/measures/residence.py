@@ -51,17 +51,17 @@ class SpouseResidence:
     @property
     def qualifies(self) -> bool:
         """Whether this spouse alone meets both halves."""
-        return self.state_band is self.county_band is ResidenceBand.MET
+        return self.state_band is ResidenceBand.MET and self.county_band is ResidenceBand.MET
 
     @property
-    def cannot_yet(self) -> bool:
-        """Whether this spouse surely fails one of the halves, whatever else is still to be told."""
-        return bool({self.state_band, self.county_band} & {ResidenceBand.NOT_MET, ResidenceBand.CLOSE})
+    def fails(self) -> bool:
+        """Whether a half is not surely met, so that nothing still to be told can help."""
+        return any(band not in (ResidenceBand.MET, None) for band in (self.state_band, self.county_band))
 
     @property
     def safe_day(self) -> date | None:
         """The first day on which both halves are met, if this spouse stays; None if not to be told."""
-        if self.state is None or self.county is None or self.lives not in HERE:
+        if self.lives not in HERE or self.state is None or self.county is None:
             return None
         return max(self.state.safe_day, self.county.safe_day)
 
@@ -77,40 +77,32 @@ def residence_key(who: Who, fact: str) -> str:
 
 
 def spouse_residence(case: Case, who: Who, on: date) -> SpouseResidence:
-    """One spouse measured against a filing on the day `on`."""
+    """One spouse's residence at the day that counts, for a petition filed on the day `on`."""
     told = residence_of(case, who)
     lives, state_since, county_since = known(told.lives), known(told.state_since), known(told.county_since)
     if lives in AWAY:
-        nowhere = ResidenceBand.NOT_MET
-        return SpouseResidence(who, lives, None, None, nowhere, nowhere, ())
-    state = _state_window(state_since.latest, on) if state_since else None
-    state_band = _band(_state_window(state_since.earliest, on), state, on) if state_since and state else None
-    county, county_band = None, None
+        return SpouseResidence(who, lives, None, None, ResidenceBand.NOT_MET, ResidenceBand.NOT_MET, ())
+    day = day_that_counts(case, on)
+    state, state_band = _measured(state_since, _in_the_state(on), day)
     if lives is Lives.CALIFORNIA:
-        county_band = ResidenceBand.NOT_MET
-    elif county_since:
-        county = _county_window(county_since.latest, on)
-        if lives in HERE:
-            county_band = _band(_county_window(county_since.earliest, on), county, on)
-    facts: dict[str, Lives | Day | None] = {"lives": lives, "state_since": state_since}
-    if lives is not Lives.CALIFORNIA:
-        facts["county_since"] = county_since
-    unsure = tuple(residence_key(who, name) for name, fact in facts.items() if not _settled(fact))
+        unsure = _unsettled(who, lives=lives, state_since=state_since)
+        return SpouseResidence(who, lives, state, None, state_band, ResidenceBand.NOT_MET, unsure)
+    county, county_band = _measured(county_since, _in_the_county(on), day if lives in HERE else None)
+    unsure = _unsettled(who, lives=lives, state_since=state_since, county_since=county_since)
     return SpouseResidence(who, lives, state, county, state_band, county_band, unsure)
 
 
 def who_qualifies(case: Case, on: date) -> tuple[Who, ...]:
     """Each spouse who alone meets both halves, for a petition filed on the day `on`."""
-    day = filing_day_that_counts(case, on)
-    return tuple(who for who in SPOUSES if day and spouse_residence(case, who, day).qualifies)
+    return tuple(who for who in SPOUSES if spouse_residence(case, who, on).qualifies)
 
 
-def filing_day_that_counts(case: Case, on: date) -> date | None:
-    """The filing day at which residence is tested; None where it is a day we were not told.
+def day_that_counts(case: Case, on: date) -> date | None:
+    """The filing day at which residence is tested; None where that is a day we were not told.
 
-    It is the day the petition is filed, and passing time does not cure a petition filed too early.
-    Only where a legal separation is amended into a dissolution does the filing day of the amended
-    petition count instead (Fam. Code 2321(a)).
+    It is the day the petition is filed, and time that passes later does not cure a petition filed
+    too early. Only where a legal separation is amended into a dissolution does the filing day of
+    the amended petition count instead (Fam. Code 2321(a)).
     """
     if not known(case.matter.amended) or known(case.matter.first_kind) is Kind.LEGAL_SEPARATION:
         return on
@@ -147,26 +139,40 @@ def same_sex_route_open(case: Case) -> bool:
     )
 
 
-def _state_window(since: date, on: date) -> ResidenceWindow:
-    return _window(since, "state", on)
+@dataclass(frozen=True, slots=True)
+class _Needed:
+    """How long the law wants somebody to have lived in a place."""
+
+    months: int
+    days: int
+
+    def window(self, since: date) -> ResidenceWindow:
+        return residence_window(since, months=self.months, days=self.days)
 
 
-def _county_window(since: date, on: date) -> ResidenceWindow:
-    return _window(since, "county", on)
+def _in_the_state(on: date) -> _Needed:
+    return _Needed(figure("residence.state_months", on).value, figure("residence.half_year_days", on).value)
 
 
-def _window(since: date, place: str, on: date) -> ResidenceWindow:
-    return residence_window(
-        since,
-        months=figure(f"residence.{place}_months", on).value,
-        days=figure(f"residence.{place}_days", on).value,
-    )
+def _in_the_county(on: date) -> _Needed:
+    return _Needed(figure("residence.county_months", on).value, figure("residence.quarter_days", on).value)
 
 
-def _band(earliest: ResidenceWindow, latest: ResidenceWindow, on: date) -> ResidenceBand:
-    """The band where both ends of what was told agree; "close" where they do not."""
-    bands = {earliest.band(on), latest.band(on)}
-    return bands.pop() if len(bands) == 1 else ResidenceBand.CLOSE
+def _measured(
+    since: Day | None, needed: _Needed, day: date | None
+) -> tuple[ResidenceWindow | None, ResidenceBand | None]:
+    """The window from the last day it can be, and the band where both ends of what was told agree."""
+    if since is None:
+        return None, None
+    latest = needed.window(since.latest)
+    if day is None:
+        return latest, None
+    bands = {latest.band(day), needed.window(since.earliest).band(day)}
+    return latest, bands.pop() if len(bands) == 1 else ResidenceBand.CLOSE
+
+
+def _unsettled(who: Who, **facts: Lives | Day | None) -> tuple[str, ...]:
+    return tuple(residence_key(who, name) for name, fact in facts.items() if not _settled(fact))
 
 
 def _settled(fact: Lives | Day | None) -> bool:
