@@ -12,7 +12,7 @@ is quoted ("2016"); "don't know" is an answer.
 """
 
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -93,13 +93,10 @@ def _only(path: Path, shape: Mapping[str, Any], allowed: set[str]) -> None:
 CASE_FILES = tuple(_read(path) for path in sorted(CASES.rglob("*.yaml")))
 
 
-def rule_cases() -> Iterator[RuleCase]:
-    """Every case of every rule."""
-    for each in CASE_FILES:
-        yield from each.cases
+RULE_CASES = tuple(case for each in CASE_FILES for case in each.cases)
 
 
-@pytest.mark.parametrize("one", rule_cases(), ids=str)
+@pytest.mark.parametrize("one", RULE_CASES, ids=str)
 def test_the_rule_says_what_the_case_expects(one: RuleCase) -> None:
     found = all_rules()[one.rule].apply(one.case, one.on)
 
@@ -156,7 +153,7 @@ def test_a_case_file_is_complete(one: CaseFile) -> None:
     assert all(len(name.split()) >= 3 for name in names), "a case name is a whole phrase"
 
 
-@pytest.mark.parametrize("one", all_rules().values(), ids=lambda one: one.id)
+@pytest.mark.parametrize("one", tuple(all_rules().values()), ids=lambda one: one.id)
 def test_a_rule_has_a_page_a_statement_and_an_authority(one: Rule) -> None:
     assert one.title
     assert one.authority
