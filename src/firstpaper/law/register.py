@@ -40,7 +40,7 @@ class Rule:
     @property
     def page(self) -> str:
         """The rule explained, in plain words."""
-        return cleandoc(self.check.__doc__ or "")
+        return _(cleandoc(self.check.__doc__ or ""))
 
     @property
     def statement(self) -> str:
