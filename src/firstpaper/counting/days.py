@@ -1,5 +1,6 @@
 """Calendar days, counted the way the codes count them."""
 
+from calendar import isleap
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -81,7 +82,5 @@ def require_count(count: int) -> None:
 def _leap_days_within(after: date, to: date) -> int:
     """How many days February 29 lie after the first day and not after the second."""
     return sum(
-        1
-        for year in range(after.year, to.year + 1)
-        if year % 4 == 0 and (year % 100 != 0 or year % 400 == 0) and after < date(year, 2, 29) <= to
+        1 for year in range(after.year, to.year + 1) if isleap(year) and after < date(year, 2, 29) <= to
     )

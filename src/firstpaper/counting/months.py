@@ -8,6 +8,9 @@ from calendar import monthrange
 from datetime import date
 from enum import Enum
 
+from firstpaper.counting.dates import month_name
+from firstpaper.locale import _
+
 
 class MissingDay(Enum):
     """Which day to take when the month reached is too short to have the day asked for."""
@@ -55,6 +58,12 @@ def age_on(born: date, on: date) -> int:
     Raises ValueError when the person was not yet born on that day.
     """
     return whole_months_between(born, on, missing_day=MissingDay.LAST_DAY_OF_MONTH) // 12
+
+
+def no_such_day(wanted: date, reached: date) -> str:
+    """The step that tells a person why `reached` is the last day of a month too short."""
+    short = _("{month} {year} has no day {day}, so we use its last day.")
+    return short.format(month=month_name(reached), year=reached.year, day=wanted.day)
 
 
 def _month_after(day: date, months: int) -> tuple[int, int]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting.dates import short_date
-from firstpaper.counting.months import MissingDay, add_months, whole_months_between
+from firstpaper.counting.months import MissingDay, add_months, no_such_day, whole_months_between
 from firstpaper.locale import _, _n
 
 
@@ -52,12 +52,10 @@ def _steps(start: date, end: date, total: int, by_convention: bool) -> tuple[str
         whole = _("{start} plus {span} is {date}.")
         span = _span(*divmod(total, 12))
         steps.append(whole.format(start=short_date(start), span=span, date=short_date(reached)))
+    if reached.day != start.day:
+        steps.append(no_such_day(start, reached))
     if by_convention:
-        convention = _(
-            "That month has no day {day}, so we use its last day. "
-            "The law does not say so. A court may count one month less."
-        )
-        steps.append(convention.format(day=start.day))
+        steps.append(_("The law does not say which day to use. A court may count one month less."))
     more = _("One more month would be {date}. That is after {end}.")
     steps.append(more.format(date=short_date(following), end=short_date(end)))
     return tuple(steps)

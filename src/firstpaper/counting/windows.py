@@ -12,7 +12,7 @@ from enum import StrEnum
 
 from firstpaper.counting.dates import short_date
 from firstpaper.counting.days import ONE_DAY, statutory_days
-from firstpaper.counting.months import MissingDay, add_months
+from firstpaper.counting.months import MissingDay, add_months, no_such_day
 from firstpaper.locale import _, _n
 
 
@@ -58,10 +58,10 @@ def residence_window(since: date, *, months: int, days: int) -> ResidenceWindow:
     later = _n("{date}: {count} month later", "{date}: {count} months later", months)
     steps.append(later.format(date=short_date(calendar_day), count=months))
     if calendar_day.day != since.day:
-        steps.append(_("That month has no day {day}, so we use its last day.").format(day=since.day))
+        steps.append(no_such_day(since, calendar_day))
     later = _n("{date}: {count} day later", "{date}: {count} days later", days)
     steps.append(later.format(date=short_date(statutory_day), count=days))
     if statutory_day != since + days * ONE_DAY:
-        steps.append(_("By law, February 28 and 29 count as one day here."))
+        steps.append(_("By law, February 28 and 29 count as one day."))
     steps.append(_("{date}: the day after the later of the two").format(date=short_date(safe_day)))
     return ResidenceWindow(since, months, days, calendar_day, statutory_day, safe_day, tuple(steps))
