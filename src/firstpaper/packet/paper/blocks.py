@@ -1,0 +1,311 @@
+"""Blocks: what stands one below the other on a page, laid out when made, split when a page is full.
+
+Every block has its final height from the start. `split` gives the part that fits in the room that is
+left and the rest, or None when nothing sensible fits; asked at the top of a fresh page it always
+gives something, so that nothing can be too long to print.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Protocol
+
+from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, Piece, Tick
+from firstpaper.packet.paper.looks import TextLook
+from firstpaper.packet.paper.pen import Pen, Words
+from firstpaper.packet.paper.tags import Element
+
+WRITING_LEADING = 28.0  # points of height for a line that is written on by hand
+CAP_HEIGHT_EMS = 0.69  # both typefaces
+KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
+
+
+class Block(Protocol):
+    """Something that stands on a page. Lengths are in points; y grows upwards."""
+
+    @property
+    def height(self) -> float: ...
+    @property
+    def before(self) -> float: ...
+    @property
+    def after(self) -> float: ...
+    @property
+    def stays_with_next(self) -> bool: ...
+
+    def split(self, room: float, *, fresh: bool = False) -> "tuple[Block, Block] | None":
+        """The part no higher than `room`, and the rest."""
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        """Draw with the upper left corner at (x, top)."""
+
+
+@dataclass(slots=True)
+class Text:
+    """A paragraph or a heading."""
+
+    lines: Sequence[Line]
+    look: TextLook
+    width: float
+    element: Element
+    stays_with_next: bool = False
+    before: float = 0
+    after: float = 0
+    aligned: float = 0
+    """Where lines stand in the width: 0 left, 0.5 centered, 1 right."""
+    bookmark: str = ""
+    height: float = 0
+
+    def __post_init__(self) -> None:
+        self.height = sum(self._leading(line) for line in self.lines)
+
+    def _leading(self, line: Line) -> float:
+        return max(self.look.leading, WRITING_LEADING) if line.for_writing else self.look.leading
+
+    def split(self, room: float, *, fresh: bool = False) -> "tuple[Text, Text] | None":
+        fits = 0
+        for line in self.lines:
+            room -= self._leading(line)
+            if room < 0:
+                break
+            fits += 1
+        fits = min(fits, len(self.lines) - KEEP_LINES)
+        if fits < KEEP_LINES:
+            if not fresh or len(self.lines) < 2:
+                return None
+            fits = max(fits, 1)
+        return self._part(self.lines[:fits], first=True), self._part(self.lines[fits:], first=False)
+
+    def _part(self, lines: Sequence[Line], *, first: bool) -> "Text":
+        before, after = (self.before, 0.0) if first else (0.0, self.after)
+        bookmark = self.bookmark if first else ""
+        return Text(
+            lines,
+            self.look,
+            self.width,
+            self.element,
+            self.stays_with_next,
+            before,
+            after,
+            self.aligned,
+            bookmark,
+        )
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        size = self.look.size
+        if self.bookmark:
+            pen.bookmark(self.bookmark, 1, top + size)
+        words: list[Words] = []
+        for line in self.lines:
+            leading = self._leading(line)
+            rise = (self.look.leading - CAP_HEIGHT_EMS * size) / 2
+            baseline = top - leading + rise
+            left = x + (self.width - line.width) * self.aligned
+            for each in line.placed:
+                what = each.what
+                if isinstance(what, Piece):
+                    words.append(Words(left + each.x, baseline, what.text, what.face, size, what.grey))
+                    continue
+                self._write(pen, words)
+                if isinstance(what, Tick):
+                    draw_tick(pen, what, left + each.x, baseline, size)
+                else:
+                    draw_blank(pen, what, left + each.x, baseline, each.width)
+            top -= leading
+        self._write(pen, words)
+
+    def _write(self, pen: Pen, words: list[Words]) -> None:
+        if words:
+            with pen.content(self.element):
+                pen.write(words)
+            words.clear()
+
+
+def draw_tick(pen: Pen, tick: Tick, x: float, baseline: float, size: float) -> None:
+    """A box with its foot a little below the baseline, crossed when marked."""
+    side = TICK_EMS * size
+    foot = baseline - (side - CAP_HEIGHT_EMS * size) / 2
+    with pen.drawing(tick.element, x, foot, side, side):
+        pen.frame(x, foot, side, side, 1.1)
+        if tick.marked:
+            pen.cross(x, foot, side)
+
+
+def draw_blank(pen: Pen, blank: Blank, x: float, baseline: float, width: float) -> None:
+    """A line to write on."""
+    foot = baseline - 2.5
+    with pen.drawing(blank.element, x, foot - 1, width, WRITING_LEADING - 8):
+        pen.rule(x, foot, width, 0.8)
+
+
+@dataclass(slots=True)
+class Rule:
+    """A thin line across the column."""
+
+    width: float
+    before: float = 12
+    after: float = 12
+    height: float = 0.8
+    stays_with_next: bool = False
+
+    def split(self, room: float, *, fresh: bool = False) -> None:
+        return None
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        with pen.artifact():
+            pen.rule(x, top - self.height / 2, self.width, self.height, grey=0.45)
+
+
+@dataclass(slots=True)
+class PageBreak:
+    """The next block starts a new page."""
+
+    before: float = 0
+    after: float = 0
+    height: float = 0
+    stays_with_next: bool = False
+
+    def split(self, room: float, *, fresh: bool = False) -> None:
+        return None
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        """There is nothing to see."""
+
+
+@dataclass(slots=True)
+class Stack:
+    """Blocks one below the other; between two of them the larger of their two spaces."""
+
+    blocks: Sequence[Block]
+    whole_below: float = 0
+    """Lower than this it goes to the next page whole rather than be split."""
+    stays_with_next: bool = False
+    height: float = 0
+    before: float = 0
+    after: float = 0
+
+    def __post_init__(self) -> None:
+        height, last = 0.0, None
+        for block in self.blocks:
+            height += _gap(last, block) + block.height
+            last = block
+        self.height = height
+        if self.blocks:
+            self.before, self.after = self.blocks[0].before, self.blocks[-1].after
+
+    def split(self, room: float, *, fresh: bool = False) -> "tuple[Stack, Stack] | None":
+        if self.height < self.whole_below and not fresh:
+            return None
+        last: Block | None = None
+        for count, block in enumerate(self.blocks):
+            if isinstance(block, PageBreak):
+                return self._cut(count, skip=1)
+            room -= _gap(last, block)
+            if block.height > room:
+                return self._split_at(count, room, fresh=fresh)
+            room -= block.height
+            last = block
+        return None
+
+    def _split_at(self, count: int, room: float, *, fresh: bool) -> "tuple[Stack, Stack] | None":
+        """Split inside block `count`, or before it and before the headings that lead to it."""
+        block = self.blocks[count]
+        parts = block.split(room, fresh=fresh and count == 0)
+        if parts is None:
+            start = count
+            while start and self.blocks[start - 1].stays_with_next:
+                start -= 1
+            if start:
+                return self._cut(start)
+            if fresh and count:
+                parts = block.split(room, fresh=True)
+                if parts is None:
+                    return self._cut(count)
+        if parts is None:
+            return None
+        return self._of([*self.blocks[:count], parts[0]]), self._of([parts[1], *self.blocks[count + 1 :]])
+
+    def _cut(self, count: int, skip: int = 0) -> "tuple[Stack, Stack]":
+        return self._of(self.blocks[:count]), self._of(self.blocks[count + skip :])
+
+    def _of(self, blocks: Sequence[Block]) -> "Stack":
+        return Stack(blocks, self.whole_below)
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        last: Block | None = None
+        for block in self.blocks:
+            top -= _gap(last, block)
+            block.draw(pen, x, top)
+            top -= block.height
+            last = block
+
+
+def _gap(last: Block | None, block: Block) -> float:
+    return 0.0 if last is None else max(last.after, block.before)
+
+
+@dataclass(slots=True)
+class Item:
+    """A list item: its label hangs at the left of its body."""
+
+    label: Text | None
+    body: Stack
+    indent: float
+    before: float
+    after: float
+    stays_with_next: bool = False
+
+    @property
+    def height(self) -> float:
+        return self.body.height
+
+    def split(self, room: float, *, fresh: bool = False) -> "tuple[Item, Item] | None":
+        parts = self.body.split(room, fresh=fresh)
+        if parts is None:
+            return None
+        return (
+            Item(self.label, parts[0], self.indent, self.before, 0),
+            Item(None, parts[1], self.indent, 0, self.after),
+        )
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        if self.label is not None:
+            self.label.draw(pen, x, top)
+        self.body.draw(pen, x + self.indent, top)
+
+
+@dataclass(slots=True)
+class Remark:
+    """A boxed remark: a note has a bar at its left, a warning a heavy frame."""
+
+    body: Stack
+    width: float
+    framed: bool
+    before: float = 12
+    after: float = 12
+    stays_with_next: bool = False
+
+    PADDING = 11.0
+    INDENT = 14.0
+
+    @property
+    def height(self) -> float:
+        return self.body.height + 2 * self._padding
+
+    @property
+    def _padding(self) -> float:
+        return self.PADDING if self.framed else 3.0
+
+    def split(self, room: float, *, fresh: bool = False) -> "tuple[Remark, Remark] | None":
+        parts = self.body.split(room - 2 * self._padding, fresh=fresh)
+        if parts is None:
+            return None
+        head = Remark(parts[0], self.width, self.framed, before=self.before, after=0)
+        return head, Remark(parts[1], self.width, self.framed, before=0, after=self.after)
+
+    def draw(self, pen: Pen, x: float, top: float) -> None:
+        foot = top - self.height
+        with pen.artifact():
+            if self.framed:
+                pen.frame(x + 1, foot, self.width - 2, self.height, 2)
+            else:
+                pen.bar(x, foot, 3, self.height)
+        self.body.draw(pen, x + self.INDENT, top - self._padding)

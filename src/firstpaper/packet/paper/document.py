@@ -1,0 +1,126 @@
+"""Sheets in, one tagged PDF/UA-1 file out."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from hashlib import sha256
+
+from reportlab.pdfbase.pdfdoc import XMP
+
+from firstpaper.packet.paper import markup
+from firstpaper.packet.paper.blocks import Stack
+from firstpaper.packet.paper.flow import Flow
+from firstpaper.packet.paper.fonts import clean
+from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, Look
+from firstpaper.packet.paper.metadata import PRODUCER, Particulars
+from firstpaper.packet.paper.page import draw_attachment_foot, draw_worksheet_foot
+from firstpaper.packet.paper.pen import Pen
+from firstpaper.packet.paper.tags import Element, write_tree
+
+
+@dataclass(frozen=True, slots=True)
+class SheetSource:
+    """One sheet to draw.
+
+    Attributes:
+        title: The outline entry.
+        html: The content, in the sheet markup.
+        style: "worksheet", or "attachment" for a page that is filed with the court.
+        running: Short text for the foot of the sheet; an attachment shows its title when this is empty.
+    """
+
+    title: str
+    html: str
+    style: str = "worksheet"
+    running: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class _LaidOut:
+    source: SheetSource
+    look: Look
+    pages: Sequence[Stack]
+
+
+def markup_errors(html: str) -> list[str]:
+    """What in `html` is outside the sheet markup, with line numbers; empty when all is well."""
+    return markup.parse(html)[1]
+
+
+def draw(
+    sheets: Sequence[SheetSource], *, title: str, lang: str = "en-US", subject: str = "", on: date
+) -> bytes:
+    """The sheets as one PDF file, tagged for screen readers (PDF/UA-1). Same input, same bytes.
+
+    Args:
+        sheets: The sheets, in order; at least one.
+        title: The title of the document, shown by the reader's window.
+        lang: The language of the words, as a BCP 47 tag.
+        subject: What the document is about.
+        on: The day that the file carries as its date.
+
+    Raises:
+        ValueError: A sheet is outside the markup, has an unknown style or no title, or there is none.
+    """
+    if not sheets or not all(clean(words).strip() for words in (title, *(sheet.title for sheet in sheets))):
+        message = "A document needs a title and at least one sheet, and each sheet needs a title."
+        raise ValueError(message)
+    root = Element("Document", None)
+    laid_out = [_lay_out(sheet, Element("Sect", root)) for sheet in sheets]
+    pen = Pen(lang)
+    _draw_pages(pen, laid_out)
+    return _finish(pen, root, Particulars(clean(title), clean(subject), lang, on))
+
+
+def _lay_out(sheet: SheetSource, element: Element) -> _LaidOut:
+    if sheet.style not in LOOKS:
+        message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
+        raise ValueError(message)
+    look = LOOKS[sheet.style]
+    stack = Flow(look).sheet(markup.parse_strictly(sheet.html), element)
+    return _LaidOut(sheet, look, list(_paginate(stack, look.height)))
+
+
+def _paginate(stack: Stack, room: float) -> Iterator[Stack]:
+    """The stack cut into pages; at least one."""
+    while parts := stack.split(room, fresh=True):
+        page, stack = parts
+        if page.blocks:
+            yield page
+    yield stack
+
+
+def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
+    total = sum(len(sheet.pages) for sheet in laid_out)
+    page_of_packet = 0
+    for sheet in laid_out:
+        look = sheet.look
+        for number, page in enumerate(sheet.pages, start=1):
+            page_of_packet += 1
+            if number == 1:
+                pen.bookmark(clean(sheet.source.title), 0, PAGE_HEIGHT)
+            page.draw(pen, look.left, PAGE_HEIGHT - look.top)
+            if look.style == "attachment":
+                running = sheet.source.running or sheet.source.title
+                draw_attachment_foot(pen, look, running, number, len(sheet.pages))
+            else:
+                draw_worksheet_foot(pen, look, sheet.source.running, page_of_packet, total)
+            pen.turn_page()
+
+
+def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:
+    """Write structure, metadata and outline, and close the file."""
+    canvas, document = pen.canvas, pen.document
+    write_tree(document, root, pen.marks[:-1])
+    canvas.setTitle(particulars.title)
+    canvas.setSubject(particulars.subject)
+    canvas.setAuthor("")
+    canvas.setCreator(PRODUCER)
+    canvas.setProducer(PRODUCER)
+    canvas.setDateFormatter(lambda *_: particulars.pdf_date)
+    canvas.setViewerPreference("DisplayDocTitle", "true")
+    canvas.showOutline()
+    document.Catalog.Metadata = XMP(creator=particulars.xmp)
+    document.signature = sha256("".join(page.stream for page in document.Pages.pages).encode())
+    canvas.save()
+    return pen.file.getvalue()

@@ -1,0 +1,232 @@
+"""From the tree of a sheet to blocks and structure elements."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import accumulate
+
+from firstpaper.locale import _
+from firstpaper.packet.paper.blocks import Block, Item, PageBreak, Remark, Rule, Stack, Text
+from firstpaper.packet.paper.fonts import clean, face, runs
+from firstpaper.packet.paper.lines import (
+    MARK_GAP_EMS,
+    TICK_EMS,
+    Blank,
+    Inline,
+    LineBreak,
+    Piece,
+    Tick,
+    break_lines,
+)
+from firstpaper.packet.paper.looks import Look, TextLook
+from firstpaper.packet.paper.markup import INLINE, Node, columns
+from firstpaper.packet.paper.table import Cell, Row, Table
+from firstpaper.packet.paper.tags import Element
+
+_LABEL_GAP_EMS = 0.45
+_HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
+
+
+@dataclass(frozen=True, slots=True)
+class _Tone:
+    """What the inline tags around a piece of text say about it."""
+
+    bold: bool = False
+    italic: bool = False
+    small: bool = False
+
+    def inside(self, tag: str) -> "_Tone":
+        return replace(
+            self,
+            bold=self.bold or tag == "strong",
+            italic=self.italic or tag == "em",
+            small=self.small or tag == "small",
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    """Where blocks go: below which structure element, how wide, and how their paragraphs are set."""
+
+    up: Element
+    width: float
+    text: str = "p"
+
+    def below(self, role: str, attributes: str = "", *, narrower: float = 0) -> "_Column":
+        """The same column below a new structure element."""
+        return _Column(Element(role, self.up, attributes), self.width - narrower, self.text)
+
+
+@dataclass(frozen=True, slots=True)
+class Flow:
+    """Lays out the content of one sheet."""
+
+    look: Look
+
+    def sheet(self, root: Node, element: Element) -> Stack:
+        """All blocks of the sheet; their structure elements go below `element`."""
+        return Stack(list(self._blocks(root, _Column(element, self.look.width))))
+
+    def _blocks(self, node: Node, column: _Column) -> Iterator[Block]:
+        """The blocks of what `node` holds; neighbouring words and inline tags form one paragraph."""
+        words: list[Node | str] = []
+        for kid in node.kids:
+            if isinstance(kid, str) or kid.tag in INLINE:
+                words.append(kid)
+                continue
+            yield from self._loose(words, column)
+            words = []
+            yield self._block(kid, column)
+        yield from self._loose(words, column)
+
+    def _loose(self, words: Sequence[Node | str], column: _Column) -> Iterator[Block]:
+        if any(isinstance(word, Node) or word.strip() for word in words):
+            yield self._text(words, column.below("P"), self.look.texts[column.text])
+
+    def _block(self, node: Node, column: _Column) -> Block:
+        match node.tag:
+            case "h1" | "h2" | "h3":
+                block: Block = self._heading(node, column)
+            case "p":
+                block = self._text(node.kids, column.below("P"), self.look.texts[column.text])
+            case "ul" | "ol":
+                block = self._list(node, column)
+            case "table":
+                block = self._table(node, column)
+            case "div":
+                block = self._remark(node, column)
+            case "section":
+                block = Stack(list(self._blocks(node, column.below("Sect"))), whole_below=self.look.height)
+            case "pagebreak":
+                block = PageBreak()
+            case _:
+                block = Rule(column.width)
+        return block
+
+    def _heading(self, node: Node, column: _Column) -> Text:
+        text = self._text(node.kids, column.below(node.tag.upper()), self.look.texts[node.tag])
+        text.stays_with_next = True
+        if node.tag == "h2":
+            text.bookmark = " ".join(clean(plain(node)).split())
+        return text
+
+    def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook) -> Text:
+        items = list(self._inline(kids, column.up, _Tone(bold=look.bold)))
+        lines = break_lines(_trimmed(items), look.size, column.width)
+        aligned = 0.5 if look.centered else 0
+        return Text(
+            lines, look, column.width, column.up, before=look.before, after=look.after, aligned=aligned
+        )
+
+    def _inline(self, kids: Sequence[Node | str], up: Element, tone: _Tone) -> Iterator[Inline]:
+        grey = self.look.small_grey if tone.small else 0
+        for kid in kids:
+            if isinstance(kid, str):
+                for typeface, text in runs(clean(kid), self.look.style, bold=tone.bold, italic=tone.italic):
+                    yield Piece(text, typeface, grey)
+            elif kid.tag == "br":
+                yield LineBreak()
+            elif kid.tag == "tick":
+                marked = "marked" in kid.attributes
+                yield Tick(marked, Element.drawing(up, _("marked box") if marked else _("empty box to mark")))
+            elif kid.tag == "line":
+                share = int(kid.attributes.get("width", "0")) / 100
+                yield Blank(share, Element.drawing(up, _("blank line to write on")))
+            else:
+                yield from self._inline(kid.kids, up, tone.inside(kid.tag))
+
+    def _list(self, node: Node, column: _Column) -> Stack:
+        numbered = node.tag == "ol"
+        inside = column.below("L", f"/O/List/ListNumbering/{'Decimal' if numbered else 'Disc'}")
+        labels = [f"{count}." if numbered else "•" for count in range(1, len(node.kids) + 1)]
+        size = self.look.texts[column.text].size
+        regular = face(self.look.style)
+        widest = max(regular.width(label) for label in labels) + _LABEL_GAP_EMS
+        indent = size * max(widest, TICK_EMS + MARK_GAP_EMS)
+        items = [self._item(*each, inside, indent) for each in zip(node.nodes(), labels, strict=True)]
+        stack = Stack(items)
+        stack.before = stack.after = self.look.texts[column.text].after
+        return stack
+
+    def _item(self, node: Node, label: str, column: _Column, indent: float) -> Item:
+        """A list item; one that starts with a box to tick has the box as its label."""
+        item = column.below("LI")
+        label_column = replace(item.below("Lbl"), width=indent)
+        node = _trimmed_item(node)
+        first: Node | str = node.kids[0] if node.kids else ""
+        mark: list[Node | str] = [label]
+        if isinstance(first, Node) and first.tag == "tick":
+            mark, node = [first], replace(node, kids=node.kids[1:])
+        body = Stack(list(self._blocks(node, item.below("LBody", narrower=indent))))
+        gap = self.look.list_gap
+        return Item(self._text(mark, label_column, self.look.texts[column.text]), body, indent, gap, gap)
+
+    def _remark(self, node: Node, column: _Column) -> Remark:
+        blocks = list(self._blocks(node, column.below("Div", narrower=2 * Remark.INDENT)))
+        body = Stack(blocks, whole_below=self.look.whole_row)
+        return Remark(body, column.width, framed=node.attributes["class"] == "warning")
+
+    def _table(self, node: Node, column: _Column) -> Table:
+        plain_layout = node.attributes.get("class") == "plain"
+        inside = column.below("Div" if plain_layout else "Table")
+        edges = self._edges(node, column.width)
+        header, rows = list[Row](), list[Row]()
+        for row in (each for each in node.walk() if each.tag == "tr"):
+            rows_of_part = header if row.in_header else rows
+            rows_of_part.append(self._row(row, inside, edges, plain_layout=plain_layout))
+        if not rows or sum(row.height for row in header) > _HEADER_SHARE * self.look.height:
+            header, rows = [], [*header, *rows]
+        return Table(header, rows, column.width, ruled=not plain_layout)
+
+    def _edges(self, table: Node, width: float) -> list[float]:
+        """The left edge of each column, and the right edge of the last plus the gap between columns."""
+        gap = self.look.column_gap
+        row = next(node for node in table.walk() if node.tag == "tr")
+        count = columns(row)
+        written = table.attributes.get("widths")
+        shares = [float(share) for share in written.split()] if written else [1.0] * count
+        total = sum(shares)
+        return list(accumulate((share / total * (width + gap) for share in shares), initial=0.0))
+
+    def _row(self, node: Node, column: _Column, edges: Sequence[float], *, plain_layout: bool) -> Row:
+        row = column.up if plain_layout else Element("TR", column.up)
+        cells, place = list[Cell](), 0
+        for kid in node.nodes():
+            span = int(kid.attributes.get("colspan", "1"))
+            room = edges[place + span] - edges[place] - self.look.column_gap
+            inside = Element("Div", row) if plain_layout else _cell_element(kid, row, span)
+            blocks = list(self._blocks(kid, _Column(inside, room, "head" if kid.tag == "th" else "cell")))
+            if kid.attributes.get("class") == "number":
+                for block in blocks:
+                    if isinstance(block, Text):
+                        block.aligned = 1
+            cells.append(Cell(edges[place], Stack(blocks)))
+            place += span
+        return Row(cells, self.look.cell_padding, self.look.whole_row)
+
+
+def _cell_element(cell: Node, row: Element, span: int) -> Element:
+    attributes = f"/ColSpan {span}" if span > 1 else ""
+    if cell.tag == "th":
+        attributes += "/Scope/Column" if cell.in_header else "/Scope/Row"
+    return Element(cell.tag.upper(), row, "/O/Table" + attributes if attributes else "")
+
+
+def plain(node: Node) -> str:
+    """The words of a node without its tags."""
+    return "".join(
+        kid if isinstance(kid, str) else " " if kid.tag == "br" else plain(kid) for kid in node.kids
+    )
+
+
+def _trimmed_item(node: Node) -> Node:
+    """The item without blank text at its start, so that its first real kid comes first."""
+    start = next((count for count, kid in enumerate(node.kids) if isinstance(kid, Node) or kid.strip()), 0)
+    return replace(node, kids=node.kids[start:])
+
+
+def _trimmed(items: Sequence[Inline]) -> Sequence[Inline]:
+    """The line items without blank text at the start."""
+    start = next(
+        (n for n, item in enumerate(items) if not isinstance(item, Piece) or item.text.strip()), len(items)
+    )
+    return items[start:]

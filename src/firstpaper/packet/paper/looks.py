@@ -1,0 +1,94 @@
+"""The look of each style of sheet: paper, margins, type. All lengths are in points, 72 to the inch."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+PAGE_WIDTH, PAGE_HEIGHT = 612.0, 792.0  # letter, 8.5 by 11 inches
+INCH = 72.0
+
+
+@dataclass(frozen=True, slots=True)
+class TextLook:
+    """How a paragraph or heading is set."""
+
+    size: float
+    leading: float
+    before: float = 0
+    after: float = 0
+    bold: bool = False
+    centered: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """Everything that makes a style of sheet look as it does."""
+
+    style: str
+    left: float
+    right: float
+    top: float
+    bottom: float
+    texts: Mapping[str, TextLook]
+    small_grey: float
+    list_gap: float
+    cell_padding: float
+    column_gap: float
+    whole_row: float
+    """A table row or box lower than this is not split between pages."""
+
+    @property
+    def width(self) -> float:
+        """The width of the text."""
+        return PAGE_WIDTH - self.left - self.right
+
+    @property
+    def height(self) -> float:
+        """The height of the text."""
+        return PAGE_HEIGHT - self.top - self.bottom
+
+
+WORKSHEET = Look(
+    style="worksheet",
+    left=INCH,
+    right=0.9 * INCH,
+    top=0.85 * INCH,
+    bottom=1.0 * INCH,
+    texts={
+        "h1": TextLook(22, 27, before=22, after=10, bold=True),
+        "h2": TextLook(16, 21, before=22, after=6, bold=True),
+        "h3": TextLook(13, 18, before=14, after=3, bold=True),
+        "p": TextLook(12, 17, before=7, after=7),
+        "cell": TextLook(12, 16, before=4, after=4),
+        "head": TextLook(12, 16, before=4, after=4, bold=True),
+    },
+    small_grey=0.25,
+    list_gap=4,
+    cell_padding=6,
+    column_gap=14,
+    whole_row=170,
+)
+
+# Letter paper, 12 points and more, 1 inch at the left and at least 1/2 inch at the right, lines one and
+# one-half spaced: Cal. Rules of Court, rules 2.103, 2.104, 2.107, 2.108. All black: rule 2.106.
+ATTACHMENT = Look(
+    style="attachment",
+    left=INCH,
+    right=0.75 * INCH,
+    top=INCH,
+    bottom=1.25 * INCH,
+    texts={
+        "h1": TextLook(13, 20, before=18, after=12, bold=True, centered=True),
+        "h2": TextLook(12, 18, before=14, after=4, bold=True),
+        "h3": TextLook(12, 18, before=10, after=2, bold=True),
+        "p": TextLook(12, 18, before=4, after=8),
+        "cell": TextLook(12, 18, before=2, after=2),
+        "head": TextLook(12, 18, before=2, after=2, bold=True),
+    },
+    small_grey=0,
+    list_gap=3,
+    cell_padding=4,
+    column_gap=14,
+    whole_row=180,
+)
+
+LOOKS: Mapping[str, Look] = {look.style: look for look in (WORKSHEET, ATTACHMENT)}

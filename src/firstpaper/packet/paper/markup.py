@@ -1,0 +1,261 @@
+"""The sheet markup: a small, strict subset of HTML, read into a tree.
+
+Nothing is repaired. Whatever stands outside the subset is reported with its line, so that a
+template is wrong loudly and never prints something other than what it says.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from html import unescape
+
+ROOT = "sheet"
+INLINE = frozenset({"strong", "em", "small", "br", "tick", "line"})
+VOID = frozenset({"br", "hr", "pagebreak", "tick", "line"})
+HEADINGS = ("h1", "h2", "h3")
+LISTS = frozenset({"ul", "ol"})
+
+
+@dataclass(frozen=True, slots=True)
+class Allowed:
+    """What one tag may hold: which tags, whether loose text, and which attributes."""
+
+    kids: frozenset[str] = frozenset()
+    text: bool = False
+    attributes: Mapping[str, str] = field(default_factory=dict)
+    required: frozenset[str] = frozenset()
+
+
+_WORDS = Allowed(INLINE, text=True)
+_BLOCKS = frozenset({"p", "ul", "ol", "hr", "line", "table", "div", "h2", "h3"})
+
+GRAMMAR: Mapping[str, Allowed] = {
+    ROOT: Allowed(_BLOCKS | {"h1", "section", "pagebreak"}),
+    "h1": Allowed(INLINE - {"tick", "line"}, text=True),
+    "h2": Allowed(INLINE - {"tick", "line"}, text=True),
+    "h3": Allowed(INLINE - {"tick", "line"}, text=True),
+    "p": _WORDS,
+    "strong": _WORDS,
+    "em": _WORDS,
+    "small": _WORDS,
+    "ul": Allowed(frozenset({"li"})),
+    "ol": Allowed(frozenset({"li"})),
+    "li": Allowed(INLINE | LISTS | {"p"}, text=True),
+    "section": Allowed(_BLOCKS | {"h1"}, attributes={"class": "keep"}, required=frozenset({"class"})),
+    "div": Allowed(
+        INLINE | LISTS | {"p", "h2", "h3", "hr"},
+        text=True,
+        attributes={"class": "note|warning"},
+        required=frozenset({"class"}),
+    ),
+    "table": Allowed(
+        frozenset({"thead", "tbody", "tr"}),
+        attributes={"widths": r"\d{1,2}(\.\d+)?( \d{1,2}(\.\d+)?)*|100", "class": "plain"},
+    ),
+    "thead": Allowed(frozenset({"tr"})),
+    "tbody": Allowed(frozenset({"tr"})),
+    "tr": Allowed(frozenset({"th", "td"})),
+    "th": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
+    "td": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
+    "br": Allowed(),
+    "hr": Allowed(),
+    "pagebreak": Allowed(),
+    "tick": Allowed(attributes={"marked": ""}),
+    "line": Allowed(attributes={"width": r"[1-9]\d?|100"}),
+}
+
+
+@dataclass(slots=True)
+class Node:
+    """One element of a sheet, with its kids in order; a kid is a node or text (unescaped)."""
+
+    tag: str
+    attributes: dict[str, str]
+    line: int
+    kids: "list[Node | str]" = field(default_factory=list)
+    in_header: bool = False
+    """Whether it stands in the <thead> of a table."""
+
+    def nodes(self, *tags: str) -> "Iterator[Node]":
+        """The kids that are elements, only those with one of `tags` when any is given."""
+        return (kid for kid in self.kids if isinstance(kid, Node) and (not tags or kid.tag in tags))
+
+    def walk(self) -> "Iterator[Node]":
+        """This element and everything in it, in reading order."""
+        yield self
+        for kid in self.nodes():
+            yield from kid.walk()
+
+
+_TAG = re.compile(r"""</?([a-z][a-z0-9]*)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*(/?)>|<!--.*?-->""", re.DOTALL)
+_ATTRIBUTE = re.compile(r"""([a-z]+)(?:="([^"]*)")?""")
+
+
+def parse(html: str) -> tuple[Node, list[str]]:
+    """The tree of `html` and every fault found in it. With faults the tree is only a best effort."""
+    reader = _Reader()
+    reader.read(html)
+    if not reader.faults:
+        reader.faults += _faults_of_sense(reader.root)
+    return reader.root, reader.faults
+
+
+def parse_strictly(html: str) -> Node:
+    """The tree of `html`.
+
+    Raises:
+        ValueError: The html is outside the subset; the message lists every fault.
+    """
+    root, faults = parse(html)
+    if faults:
+        raise ValueError("This sheet cannot be drawn. " + " ".join(faults))
+    return root
+
+
+class _Reader:
+    """Reads tags and text, keeping the open elements on a stack."""
+
+    def __init__(self) -> None:
+        self.root = Node(ROOT, {}, 1)
+        self.open = [self.root]
+        self.faults: list[str] = []
+        self.line = 1
+
+    def read(self, html: str) -> None:
+        at = 0
+        for tag in _TAG.finditer(html):
+            self._text(html[at : tag.start()])
+            self._tag(tag)
+            self.line += tag.group().count("\n")
+            at = tag.end()
+        self._text(html[at:])
+        for node in self.open[1:]:
+            self._fault(f"<{node.tag}> is never closed.", node.line)
+
+    def _fault(self, words: str, line: int | None = None) -> None:
+        self.faults.append(f"Line {line or self.line}: {words}")
+
+    def _text(self, text: str) -> None:
+        if not text:
+            return
+        if "<" in text:
+            self._fault(f"'<' starts no tag here: {_shown(text[text.index('<') :])} Write &lt; for the sign.")
+        parent = self.open[-1]
+        if GRAMMAR[parent.tag].text:
+            parent.kids.append(unescape(text) if "&" in text else text)
+        elif not text.isspace():
+            where = "outside of a paragraph" if parent.tag == ROOT else f"directly inside <{parent.tag}>"
+            self._fault(f"loose text {where}: {_shown(text.strip())}")
+        self.line += text.count("\n")
+
+    def _tag(self, match: re.Match[str]) -> None:
+        name, attributes, slash = match.groups()
+        if name is None:
+            return
+        if name not in GRAMMAR or name == ROOT:
+            self._fault(f"<{name}> is not part of the sheet markup.")
+        elif match.group().startswith("</"):
+            self._close(name)
+        else:
+            self._start(name, attributes, closed=bool(slash))
+
+    def _start(self, name: str, attributes: str, *, closed: bool) -> None:
+        parent = self.open[-1]
+        if name not in GRAMMAR[parent.tag].kids:
+            where = "here" if parent.tag == ROOT else f"inside <{parent.tag}>"
+            self._fault(f"<{name}> may not stand {where}.")
+        node = Node(name, self._attributes(name, attributes), self.line)
+        node.in_header = parent.tag == "thead" or parent.in_header
+        parent.kids.append(node)
+        if closed and name not in VOID:
+            self._fault(f"<{name}/> may not be empty; write <{name}>...</{name}>.")
+        elif name not in VOID:
+            self.open.append(node)
+
+    def _close(self, name: str) -> None:
+        if name in VOID:
+            if name != self._last_tag():
+                self._fault(f"</{name}> closes nothing.")
+        elif self.open[-1].tag == name:
+            self.open.pop()
+        elif any(node.tag == name for node in self.open):
+            self._fault(f"</{name}> comes before <{self.open[-1].tag}> is closed.")
+            while self.open.pop().tag != name:
+                pass
+        else:
+            self._fault(f"</{name}> closes nothing.")
+
+    def _last_tag(self) -> str:
+        """The tag of the element just before, as in `<tick></tick>`."""
+        last = self.open[-1].kids[-1] if self.open[-1].kids else ""
+        return last.tag if isinstance(last, Node) else ""
+
+    def _attributes(self, tag: str, written: str) -> dict[str, str]:
+        if not written and not GRAMMAR[tag].required:
+            return {}
+        allowed = GRAMMAR[tag]
+        found: dict[str, str] = {}
+        for name, value in _ATTRIBUTE.findall(written):
+            if name not in allowed.attributes:
+                self._fault(f"<{tag}> takes no attribute {name}.")
+            elif name in found:
+                self._fault(f"<{tag}> has {name} twice.")
+            elif not re.fullmatch(allowed.attributes[name], value):
+                self._fault(f'<{tag}> does not know {name}="{_shown(value)}".')
+            found[name] = value
+        for name in sorted(allowed.required - set(found)):
+            self._fault(f'<{tag}> needs {name}="{allowed.attributes[name]}".')
+        return found
+
+
+def _shown(text: str) -> str:
+    """A short, printable piece of `text` for a message."""
+    piece = text[:30] + ("..." if len(text) > 30 else "")
+    return "".join(char if char.isprintable() else "?" for char in piece)
+
+
+def _faults_of_sense(root: Node) -> Iterator[str]:
+    """Faults that only show in the whole tree: heading order, empty lists, uneven tables."""
+    above = 0
+    for node in root.walk():
+        if node.tag in HEADINGS:
+            level = int(node.tag[1])
+            if level > above + 1:
+                yield f"Line {node.line}: <{node.tag}> needs an <h{level - 1}> before it."
+            above = level
+            if not _has_words(node):
+                yield f"Line {node.line}: <{node.tag}> is empty."
+        elif node.tag in LISTS and not node.kids:
+            yield f"Line {node.line}: <{node.tag}> is empty."
+        elif node.tag == "table":
+            yield from _table_faults(node)
+
+
+def _has_words(node: Node) -> bool:
+    return any(bool(kid.strip()) if isinstance(kid, str) else _has_words(kid) for kid in node.kids)
+
+
+def columns(row: Node) -> int:
+    """How many columns a table row spans."""
+    return sum(int(cell.attributes.get("colspan", "1")) for cell in row.nodes())
+
+
+def _table_faults(table: Node) -> Iterator[str]:
+    rows = [node for node in table.walk() if node.tag == "tr"]
+    where = f"Line {table.line}: the table"
+    if not rows or not all(row.kids for row in rows):
+        yield f"{where} has an empty row or none."
+        return
+    if len({columns(row) for row in rows}) > 1:
+        yield f"{where} has rows of different widths."
+    heads = list(table.nodes("thead"))
+    if len(heads) > 1 or (heads and table.kids[0] is not heads[0]):
+        yield f"{where} may have one <thead>, at its start."
+    if "widths" in table.attributes:
+        widths = [float(share) for share in table.attributes["widths"].split()]
+        if len(widths) != columns(rows[0]):
+            yield f"{where} has {columns(rows[0])} columns but {len(widths)} widths."
+        if not 99 <= sum(widths) <= 101 or min(widths) < 4:
+            yield f"{where} needs widths of at least 4 that add up to 100."
+    if table.attributes.get("class") != "plain" and not any(node.tag == "th" for node in table.walk()):
+        yield f'{where} has no <th>. A screen reader needs one; for mere layout use class="plain".'

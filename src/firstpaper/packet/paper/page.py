@@ -1,0 +1,62 @@
+"""The foot of each page."""
+
+from firstpaper.locale import _
+from firstpaper.packet.paper.fonts import clean, face, runs
+from firstpaper.packet.paper.lines import Line, Piece, break_lines
+from firstpaper.packet.paper.looks import Look
+from firstpaper.packet.paper.pen import Pen, Words
+
+FOOTER_SIZE = 10.0  # points; rule 2.110 asks for at least 10
+FOOTER_LEADING = 13.0
+_MOST_LINES = 2
+
+
+def draw_worksheet_foot(pen: Pen, look: Look, running: str, page: int, pages: int) -> None:
+    """At the left what the sheet is for, at the right the page of the packet."""
+    number = _("Page {page} of {pages}").format(page=page, pages=pages)
+    number_width = face(look.style).width(number) * FOOTER_SIZE
+    with pen.artifact("/Pagination/Subtype/Footer"):
+        pen.rule(look.left, look.bottom - 18, look.width, 0.5, grey=0.45)
+        top = look.bottom - 34
+        _write(pen, look, _lines(running, look, look.width - number_width - 24), look.left, top, aligned=0)
+        _write(pen, look, _lines(number, look, look.width), look.left, top, aligned=1)
+
+
+def draw_attachment_foot(pen: Pen, look: Look, running: str, page: int, pages: int) -> None:
+    """The page number, a printed line, then the title of the paper: Cal. Rules of Court, rule 2.110.
+
+    Nothing of the packet shows here, because this page leaves the packet and is filed.
+    """
+    number = _("Page {page} of {pages}").format(page=page, pages=pages)
+    with pen.artifact("/Pagination/Subtype/Footer"):
+        _write(pen, look, _lines(number, look, look.width), look.left, look.bottom - 30, aligned=0.5)
+        pen.rule(look.left, look.bottom - 37, look.width, 0.8)
+        _write(pen, look, _lines(running, look, look.width), look.left, look.bottom - 50, aligned=0.5)
+
+
+def _lines(text: str, look: Look, width: float) -> list[Line]:
+    """The footer text in at most two lines, cut with an ellipsis when it is longer."""
+    pieces = [Piece(part, typeface) for typeface, part in runs(clean(text), look.style)]
+    lines = break_lines(pieces, FOOTER_SIZE, width)
+    if len(lines) <= _MOST_LINES:
+        return lines
+    kept = "".join(
+        each.what.text for line in lines[:_MOST_LINES] for each in line.placed if isinstance(each.what, Piece)
+    )
+    return _lines(kept[:-3].rstrip() + "…", look, width)
+
+
+def _write(pen: Pen, look: Look, lines: list[Line], left: float, top: float, *, aligned: float) -> None:
+    pieces = [
+        Words(
+            left + (look.width - line.width) * aligned + each.x,
+            top - count * FOOTER_LEADING,
+            each.what.text,
+            each.what.face,
+            FOOTER_SIZE,
+        )
+        for count, line in enumerate(lines)
+        for each in line.placed
+        if isinstance(each.what, Piece)
+    ]
+    pen.write(pieces)

@@ -1,0 +1,158 @@
+"""The pen draws on the pages and marks whatever it draws: content of an element, or artifact."""
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from io import BytesIO
+from typing import Any
+
+from reportlab.pdfbase import pdfdoc
+from reportlab.pdfgen.canvas import Canvas
+
+from firstpaper.packet.paper.fonts import Face
+from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
+from firstpaper.packet.paper.tags import Element, page_id
+
+_OUTLINE_EMS = 0.028  # thickness of the outline that makes a regular letter bold
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A piece of text to draw, at its baseline; `grey` is 0 for black."""
+
+    x: float
+    y: float
+    text: str
+    face: Face
+    size: float
+    grey: float = 0
+
+
+class _Canvas(Canvas):
+    def __init__(self, file: BytesIO, lang: str) -> None:
+        super().__init__(
+            file,
+            pagesize=(PAGE_WIDTH, PAGE_HEIGHT),
+            pageCompression=1,
+            invariant=1,
+            pdfVersion=(1, 7),
+            lang=lang,
+        )
+
+    def _make_preamble(self) -> None:
+        self._preamble = ""  # the library would name Helvetica here, which is never embedded
+
+
+@dataclass(slots=True)
+class Pen:
+    """Draws on one page after another. All places are in points from the lower left corner."""
+
+    lang: str
+    file: BytesIO = field(default_factory=BytesIO)
+    marks: list[list[Element]] = field(default_factory=lambda: [[]])
+    canvas: Canvas = field(init=False)
+    _inside_artifact: bool = False
+    _bookmarks: int = 0
+
+    def __post_init__(self) -> None:
+        self.canvas = _Canvas(self.file, self.lang)
+
+    @property
+    def document(self) -> Any:
+        """The library's document, for the parts of a file that its canvas does not offer."""
+        return self.canvas._doc  # type: ignore[attr-defined]
+
+    @contextmanager
+    def content(self, element: Element) -> Iterator[None]:
+        """What is drawn inside belongs to `element`."""
+        if self._inside_artifact:
+            yield
+            return
+        owners = self.marks[-1]
+        element.kids.append((len(self.marks) - 1, len(owners)))
+        self.canvas.addLiteral(f"/{element.role} <</MCID {len(owners)}>> BDC")
+        owners.append(element)
+        yield
+        self.canvas.addLiteral("EMC")
+
+    @contextmanager
+    def drawing(self, element: Element, x: float, y: float, width: float, height: float) -> Iterator[None]:
+        """What is drawn inside is the picture `element`, in this rectangle."""
+        if not self._inside_artifact:
+            element.place(x, y, x + width, y + height)
+        with self.content(element):
+            yield
+
+    @contextmanager
+    def artifact(self, kind: str = "/Layout") -> Iterator[None]:
+        """What is drawn inside is decoration or repetition; a screen reader passes over it."""
+        if self._inside_artifact:
+            yield
+            return
+        self._inside_artifact = True
+        self.canvas.addLiteral(f"/Artifact <</Type {kind}>> BDC")
+        yield
+        self.canvas.addLiteral("EMC")
+        self._inside_artifact = False
+
+    def write(self, pieces: Sequence[Words]) -> None:
+        """Draw text."""
+        text = self.canvas.beginText()
+        face, size, grey = None, 0.0, 0.0
+        for piece in pieces:
+            if piece.face is not face or piece.size != size:
+                face, size = piece.face, piece.size
+                if face.thickened:
+                    self.canvas.setLineWidth(_OUTLINE_EMS * size)
+                text.setTextRenderMode(2 if face.thickened else 0)
+                text.setFont(face.name, size)
+            if piece.grey != grey:
+                grey = piece.grey
+                text.setFillGray(grey)
+            text.setTextOrigin(piece.x, piece.y)
+            text.textOut(piece.text)
+        if grey:
+            text.setFillGray(0)
+        if face is not None and face.thickened:
+            text.setTextRenderMode(0)
+        self.canvas.drawText(text)
+
+    def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
+        """Draw a level line."""
+        self.canvas.setLineWidth(thickness)
+        self.canvas.setStrokeGray(grey)
+        self.canvas.line(x, y, x + width, y)
+        self.canvas.setStrokeGray(0)
+
+    def frame(self, x: float, y: float, width: float, height: float, thickness: float) -> None:
+        """Draw an empty rectangle from its lower left corner."""
+        self.canvas.setLineWidth(thickness)
+        self.canvas.rect(x, y, width, height)
+
+    def cross(self, x: float, y: float, side: float) -> None:
+        """Draw a cross inside a square, from its lower left corner."""
+        inset = side * 0.2
+        near, far = inset, side - inset
+        self.canvas.setLineWidth(side * 0.13)
+        self.canvas.lines([(x + near, y + near, x + far, y + far), (x + near, y + far, x + far, y + near)])
+
+    def bar(self, x: float, y: float, width: float, height: float) -> None:
+        """Draw a black rectangle from its lower left corner."""
+        self.canvas.rect(x, y, width, height, stroke=0, fill=1)
+
+    def bookmark(self, title: str, level: int, y: float) -> None:
+        """Add an outline entry that leads to height `y` of the current page."""
+        self._bookmarks += 1
+        key = f"place-{self._bookmarks}"
+        self.canvas.bookmarkPage(key, fit="XYZ", left=0, top=y, zoom=0)
+        self.canvas.addOutlineEntry(title, key, level)
+
+    def turn_page(self) -> None:
+        """Close the page, with its place in the parent tree, and open the next one."""
+        index = len(self.marks) - 1
+        self.canvas.showPage()
+        page = self.document.idToObject[page_id(index)]
+        page.__NoDefault__ = [*page.__NoDefault__, "StructParents", "Tabs"]
+        page.StructParents = index
+        page.Tabs = pdfdoc.PDFName("S")
+        self.marks.append([])
