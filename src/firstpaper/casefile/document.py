@@ -1,0 +1,143 @@
+"""What is in a case file: one JSON document, read strictly and written the same way every time."""
+
+import json
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Any, Self
+
+from pydantic import ValidationError
+
+from firstpaper import __version__
+from firstpaper.casefile.errors import (
+    CaseFileDamaged,
+    CaseFileMissing,
+    CaseFileTooNew,
+    CaseFileUnreadable,
+    NotACaseFile,
+)
+from firstpaper.casefile.saving import save
+from firstpaper.casefile.upgrades import SCHEMA, upgraded
+from firstpaper.facts import Case
+from firstpaper.locale import _
+
+MARK = "firstpaper"
+LARGEST = 10_000_000
+"""Bytes. A household's answers take a few thousand; more than this is some other file."""
+
+_OPENING = 200
+"""Bytes in which a case file has said what it is."""
+
+_PARTS = frozenset({MARK, "facts", "passed"})
+
+
+@dataclass(frozen=True, slots=True)
+class CaseFile:
+    """The saved facts of one household, and the questions put off for later.
+
+    Every answer is kept, also those whose question no longer applies: changing back brings them back.
+    """
+
+    case: Case = field(default_factory=Case)
+    passed: tuple[str, ...] = ()
+
+    @classmethod
+    def load(cls, path: Path) -> Self:
+        """Read the case file at `path`. Raises a UserError, and changes nothing, where it cannot."""
+        document = _document(path, _bytes(path))
+        schema = _schema(path, document)
+        try:
+            document = upgraded(document, schema)
+            return cls(Case.model_validate(document["facts"]), _passed(document))
+        except ValidationError as error:
+            keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
+            reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
+        except (KeyError, TypeError):
+            reason = _("a part of it is missing")
+        raise CaseFileDamaged(path=path, reason=reason)
+
+    def save(self, path: Path) -> None:
+        """Write this case file to `path`, whole or not at all, readable by its owner alone."""
+        save(path, self.to_json().encode())
+
+    def to_json(self) -> str:
+        """The document as it is written: same facts, same text."""
+        document = {
+            MARK: {"schema": SCHEMA, "saved_by": __version__},
+            "facts": self.case.model_dump(mode="json", exclude_unset=True),
+            "passed": list(self.passed),
+        }
+        return json.dumps(document, ensure_ascii=False, indent=1) + "\n"
+
+    def with_case(self, case: Case) -> Self:
+        """The same case file with these facts."""
+        return replace(self, case=case)
+
+
+def _bytes(path: Path) -> bytes:
+    try:
+        if path.exists() and not path.is_file():
+            raise NotACaseFile(path=path)
+        with path.open("rb") as file:
+            opening = file.read(_OPENING)
+            data = opening + file.read(LARGEST) if _begins_as_ours(opening) else b""
+    except FileNotFoundError as error:
+        raise CaseFileMissing(path=path) from error
+    except OSError as error:
+        raise CaseFileUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
+    if not data or len(data) > LARGEST:
+        raise NotACaseFile(path=path)
+    return data
+
+
+def _begins_as_ours(opening: bytes) -> bool:
+    words = "".join(opening.decode(errors="replace").removeprefix("\ufeff").split())
+    return words.startswith('{"' + MARK + '":')
+
+
+def _document(path: Path, data: bytes) -> dict[str, Any]:
+    try:
+        document = json.loads(data)
+    except UnicodeDecodeError:
+        reason = _("some of its letters cannot be read")
+    except json.JSONDecodeError as error:
+        reason = _("it breaks off or has a mistake at line {line}").format(line=error.lineno)
+    except RecursionError:
+        reason = _("it is not built like a case file")
+    else:
+        if isinstance(document, dict):
+            return document
+        reason = _("it is not built like a case file")
+    raise CaseFileDamaged(path=path, reason=reason)
+
+
+def _schema(path: Path, document: dict[str, Any]) -> int:
+    mark = document[MARK]
+    schema = mark.get("schema") if isinstance(mark, dict) else None
+    if not isinstance(schema, int) or isinstance(schema, bool) or schema < 1:
+        raise CaseFileDamaged(path=path, reason=_("it does not say how it was saved"))
+    if schema > SCHEMA or (schema == SCHEMA and document.keys() - _PARTS):
+        raise CaseFileTooNew(path=path, saved_by=str(mark.get("saved_by", "?"))[:20], version=__version__)
+    return schema
+
+
+def _passed(document: dict[str, Any]) -> tuple[str, ...]:
+    passed = document.get("passed", [])
+    if not isinstance(passed, list):
+        raise TypeError
+    return tuple(key for key in passed if isinstance(key, str) and _known(key))
+
+
+def _known(key: str) -> bool:
+    try:
+        Case().fact(key)
+    except KeyError:
+        return False
+    return True
+
+
+def _key(place: tuple[int | str, ...]) -> str:
+    """The key of the fact at a place that the models name; never a word that only the file has."""
+    parts = [str(part + 1) if isinstance(part, int) else part for part in place]
+    while parts and not _known(".".join(parts)):
+        parts.pop()
+    return ".".join(parts)

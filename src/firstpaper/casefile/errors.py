@@ -1,0 +1,122 @@
+"""What can go wrong with a case file. In every one of these the file on disk is left as it was."""
+
+from firstpaper.errors import UserError
+
+
+class CaseFileMissing(UserError):
+    """There is no case file at {path}.
+
+    Check the name and the folder. To begin a new case, type: firstpaper ask {path}
+    """
+
+    code = "case_file_missing"
+
+
+class NotACaseFile(UserError):
+    """The file {path} is not a Firstpaper case file.
+
+    It was left alone, because writing to it would destroy what is in it. Choose another name for your
+    case file.
+    """
+
+    code = "not_a_case_file"
+
+
+class CaseFileUnreadable(UserError):
+    """The case file {path} could not be opened: {reason}.
+
+    Nothing was changed. Check that the disk is connected and that this account may open the file.
+    """
+
+    code = "case_file_unreadable"
+
+
+class CaseFileDamaged(UserError):
+    """The case file {path} is damaged: {reason}.
+
+    Nothing was changed or deleted, so what is left in the file can still be read. If you have a copy
+    made before, use the copy. If not, keep this file and begin a new one under another name. A text
+    editor opens the old file, so you can see your answers while you type them again.
+    """
+
+    code = "case_file_damaged"
+
+
+class CaseFileTooNew(UserError):
+    """The case file {path} was saved by a newer Firstpaper (version {saved_by}).
+
+    This is version {version} and it cannot read that file safely, so it left the file alone. Install
+    the newer version and try again.
+    """
+
+    code = "case_file_too_new"
+
+
+class FolderMissing(UserError):
+    """The folder {folder} is not there.
+
+    A case file needs a folder to be saved in. If it is on a USB stick or a shared drive, connect it
+    again. If the name is wrong, check it and try again.
+    """
+
+    code = "folder_missing"
+
+
+class FolderReadOnly(UserError):
+    """This account may not save in the folder {folder}.
+
+    What was already saved is safe and unchanged. Choose a folder of your own, such as Documents, or
+    ask the person who looks after this computer.
+    """
+
+    code = "folder_read_only"
+
+
+class DiskFull(UserError):
+    """There is no room left to save {path}.
+
+    What was saved before is safe and unchanged, but the last change is not in it. Free some space, or
+    save on another disk, and give that answer again.
+    """
+
+    code = "disk_full"
+
+
+class SaveFailed(UserError):
+    """{path} could not be saved: {reason}.
+
+    What was saved before is safe and unchanged, but the last change is not in it. Check the disk, then
+    give that answer again.
+    """
+
+    code = "save_failed"
+
+
+class CaseFileInUse(UserError):
+    """The case file {path} is open in another window or on another computer (process {process} on {host}).
+
+    Two people writing at once would lose answers, so this window stopped and nothing was changed.
+    Close the other one first. If you are sure that nothing else has it open, delete the file {lock}
+    and try again.
+    """
+
+    code = "case_file_in_use"
+
+
+class LockLost(UserError):
+    """Another window took over the case file {path}, so this one stopped before saving.
+
+    What was saved before is safe, but the last answer is not in it. Close the other window, start again
+    here and give that answer again.
+    """
+
+    code = "lock_lost"
+
+
+class NotOurOutput(UserError):
+    """The file {path} is already there, and it is not a file that this command makes.
+
+    It was left alone, because writing to it would destroy what is in it. Choose another name.
+    """
+
+    code = "not_our_output"

@@ -1,0 +1,33 @@
+"""Errors that are for people.
+
+One class a thing that can go wrong. The docstring is the message a person reads, with the places to
+fill in braces: what happened, why it matters, what to do. `code` is for programs and never changes;
+`exit_code` is what the command ends with. Details are file names, line numbers and keys of facts,
+never what somebody told us.
+"""
+
+from inspect import cleandoc
+from typing import ClassVar
+
+from firstpaper.locale import _
+
+
+class UserError(Exception):
+    """Something went wrong, and nothing was changed. Please try again."""
+
+    code: ClassVar[str] = "error"
+    exit_code: ClassVar[int] = 2
+
+    def __init__(self, **details: object) -> None:
+        super().__init__(self.code)
+        self.details = details
+
+    @property
+    def message(self) -> str:
+        """The message in the reader's language, with the details filled in, a line for each paragraph."""
+        words = _(cleandoc(type(self).__doc__ or self.code))
+        paragraphs = (" ".join(paragraph.split()) for paragraph in words.split("\n\n"))
+        return "\n\n".join(paragraphs).format(**self.details)
+
+    def __str__(self) -> str:
+        return self.message

@@ -1,0 +1,127 @@
+"""The lock: one writer at a time, and a crash locks nobody out."""
+
+import json
+import os
+import socket
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from firstpaper.casefile import Lock
+from firstpaper.casefile.errors import CaseFileInUse, DiskFull, FolderMissing, LockLost
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    return tmp_path / "home.case"
+
+
+HOLDS = """
+import sys
+from pathlib import Path
+from firstpaper.casefile import Lock
+with Lock(Path(sys.argv[1])):
+    print("held", flush=True)
+    sys.stdin.read()
+"""
+
+
+def holder(path: Path) -> subprocess.Popen[bytes]:
+    process = subprocess.Popen(
+        [sys.executable, "-c", HOLDS, path], stdin=subprocess.PIPE, stdout=subprocess.PIPE
+    )
+    assert process.stdout is not None
+    assert process.stdout.readline() == b"held\n"
+    return process
+
+
+def test_a_second_writer_is_refused_and_the_first_keeps_the_lock(path: Path) -> None:
+    with holder(path) as first:
+        with pytest.raises(CaseFileInUse, match=rf"(?s)process {first.pid} on .*delete the file .*lock"):
+            Lock(path).__enter__()
+        assert Lock(path).file.exists()
+        first.communicate()
+    assert not Lock(path).file.exists()
+    with Lock(path) as lock:
+        assert not lock.recovered
+
+
+def test_a_lock_left_by_a_crash_is_taken_over_and_said(path: Path) -> None:
+    with holder(path) as first:
+        first.kill()
+        first.wait()
+        assert Lock(path).file.exists()
+        with Lock(path) as lock:
+            assert lock.recovered
+            lock.check()
+    assert not lock.file.exists()
+
+
+def test_a_process_number_given_out_again_is_not_mistaken_for_the_writer(path: Path) -> None:
+    old = {"process": os.getpid(), "started": "1", "host": socket.gethostname()}
+    Lock(path).file.write_text(json.dumps(old))
+    with Lock(path) as lock:
+        assert lock.recovered
+
+
+def test_a_writer_on_another_computer_is_never_taken_for_dead(path: Path) -> None:
+    other = {"process": 2**22 + 1, "started": "1", "host": "front-desk"}
+    Lock(path).file.write_text(json.dumps(other))
+    with pytest.raises(CaseFileInUse, match="front-desk"), Lock(path):
+        pass
+    assert json.loads(Lock(path).file.read_text()) == other
+
+
+@pytest.mark.parametrize("content", ["", "gibberish", "[]", '{"process": 1}', "null"])
+def test_a_lock_nobody_can_read_is_taken_over(path: Path, content: str) -> None:
+    Lock(path).file.write_text(content)
+    with Lock(path) as lock:
+        assert lock.recovered
+
+
+def test_a_writer_whose_lock_was_taken_stops_before_saving_and_leaves_the_new_lock(path: Path) -> None:
+    with Lock(path) as lock:
+        lock.check()
+        lock.file.write_text(json.dumps({"process": 1, "started": "1", "host": "x"}))
+        with pytest.raises(LockLost):
+            lock.check()
+    assert lock.file.exists()
+
+
+def test_the_lock_is_let_go_when_the_work_fails(path: Path) -> None:
+    with pytest.raises(ZeroDivisionError), Lock(path) as lock:
+        raise ZeroDivisionError
+    assert not lock.file.exists()
+
+
+def test_a_missing_folder_is_told(path: Path) -> None:
+    with pytest.raises(FolderMissing), Lock(path.parent / "gone" / "home.case"):
+        pass
+
+
+def test_a_full_disk_is_told_and_no_lock_is_left(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(*_args: object, **_kwargs: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    with monkeypatch.context() as patched:
+        patched.setattr("json.dump", full)
+        with pytest.raises(DiskFull), Lock(path):
+            pass
+    assert not Lock(path).file.exists()
+
+
+def test_two_names_of_one_file_share_one_lock(path: Path, tmp_path: Path) -> None:
+    path.write_text("")
+    link = tmp_path / "link.case"
+    link.symlink_to(path)
+    with holder(path) as first:
+        with pytest.raises(CaseFileInUse), Lock(link):
+            pass
+        first.communicate()
+
+
+def test_the_lock_is_for_its_owner_alone(path: Path) -> None:
+    with Lock(path) as lock:
+        assert lock.file.stat().st_mode & 0o777 == 0o600
