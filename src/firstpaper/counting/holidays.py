@@ -8,6 +8,7 @@ from dateutil.relativedelta import relativedelta
 from dateutil.relativedelta import weekday as nth_weekday
 
 SATURDAY, SUNDAY = 5, 6
+A_COMMON_YEAR = 2001
 
 
 class YearlyDay(Protocol):
@@ -20,10 +21,19 @@ class YearlyDay(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class FixedDay:
-    """The same month and day each year, as July 4."""
+    """The same month and day each year, as July 4.
+
+    Raises ValueError for a day that some year does not have.
+    """
 
     month: int
     day: int
+
+    def __post_init__(self) -> None:
+        try:
+            self.in_year(A_COMMON_YEAR)
+        except ValueError as missing:
+            raise ValueError(f"not every year has a day {self.day} of month {self.month}") from missing
 
     def in_year(self, year: int) -> date:
         """The date in that year."""

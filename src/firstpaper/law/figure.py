@@ -21,6 +21,7 @@ from firstpaper.law.figure_file import (
     NoValue,
     load_figures,
 )
+from firstpaper.locale import _
 
 __all__ = [
     "Figure",
@@ -52,7 +53,7 @@ def figure(name: str, on: date) -> FigureValue:
     """
     topic = _topic(name.partition(".")[0])
     if name not in topic:
-        raise UnknownFigureError(f"no figure is called {name!r}")
+        raise UnknownFigureError(_("No figure is called {name}.").format(name=name))
     return topic[name].on(on)
 
 
@@ -83,19 +84,22 @@ def _court_calendar(closures: tuple[tuple[date, str], ...]) -> CourtCalendar:
 
 
 def _yearly_day(value: FigureValue) -> YearlyDay:
-    match dict(value.value):
-        case {"month": month, "day": day}:
-            return FixedDay(month, day)
-        case {"month": month, "weekday": weekday, "nth": nth}:
-            return NthWeekday(month, WEEKDAYS.index(weekday), nth)
-        case {"day_after": other}:
-            return DayAfter(_yearly_day(figure(other, value.since)))
-    raise FigureFileError(f"court_holidays.yaml: {value.name}: no day of the year can be read from this")
+    place = f"court_holidays.yaml: {value.name}"
+    try:
+        match dict(value.value):
+            case {"month": month, "day": day}:
+                return FixedDay(month, day)
+            case {"month": month, "weekday": weekday, "nth": nth}:
+                return NthWeekday(month, WEEKDAYS.index(weekday), nth)
+            case {"day_after": other}:
+                return DayAfter(_yearly_day(figure(other, value.since)))
+    except ValueError as wrong:
+        raise FigureFileError(f"{place}: {wrong}") from wrong
+    raise FigureFileError(f"{place}: no day of the year can be read from this")
 
 
 @cache
 def _topic(topic: str) -> Mapping[str, Figure]:
-    path = FIGURES / f"{topic}.yaml"
-    if not path.is_file():
-        raise UnknownFigureError(f"no figures file is called {path.name!r}")
-    return MappingProxyType({each.name: each for each in load_figures(path)})
+    """The figures of one file by name; empty for a topic that has no file."""
+    path = {path.stem: path for path in FIGURES.glob("*.yaml")}.get(topic)
+    return MappingProxyType({each.name: each for each in load_figures(path)} if path else {})

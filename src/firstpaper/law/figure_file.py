@@ -27,7 +27,7 @@ class FigureFileError(ValueError):
     """A figures file is not as it should be; the message names the file and the place in it."""
 
 
-class FigureNotInForce(LookupError):  # noqa: N818 - an answer about the law, not a fault
+class FigureNotInForce(LookupError):
     """The law sets no such figure on that day, or none that we know."""
 
     def __init__(self, message: str, name: str) -> None:
@@ -246,7 +246,7 @@ def _text(place: _Place, properties: Mapping[str, object], key: str) -> str:
 def _frozen(place: _Place, value: object) -> Any:
     """The value with every list and mapping made read-only."""
     if isinstance(value, Mapping):
-        return MappingProxyType({key: _frozen(place.into(key), each) for key, each in value.items()})
+        return MappingProxyType({_key(place, key): _frozen(place.into(key), value[key]) for key in value})
     if isinstance(value, list):
         return tuple(_frozen(place.into(number), each) for number, each in enumerate(value, 1))
     if isinstance(value, float):
@@ -254,3 +254,10 @@ def _frozen(place: _Place, value: object) -> Any:
     if value is None or isinstance(value, bool | int | str | date):
         return value
     raise place.error(f"a figure cannot hold a {type(value).__name__}")
+
+
+def _key(place: _Place, key: object) -> str | int:
+    """YAML reads a bare `on` or `no` as a yes or no, so those must be quoted."""
+    if isinstance(key, bool) or not isinstance(key, str | int):
+        raise place.into(key).error("a name here must be a word or a whole number; quote it")
+    return key
