@@ -1,0 +1,368 @@
+"""When a question is asked. Each function answers one plain question about what was told so far.
+
+No law and no clock: whether an answer is good enough is for the rules to say. A fact that was not
+told, or that the person does not know, never makes a question appear unless its predicate says so.
+The bank names these functions under `when`; those for the questions of one child take the child too.
+"""
+
+from collections.abc import Collection
+
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.children import Child
+from firstpaper.facts.choices import (
+    CommunityHow,
+    CustodySheet,
+    CustodyTo,
+    Family,
+    GoodFaith,
+    Kind,
+    Lives,
+    NullityGround,
+    Parentage,
+    SeparateHow,
+    Special,
+    SupportChoice,
+    Union,
+    VisitsTo,
+)
+from firstpaper.facts.matter import Residence
+
+HERE: Collection[Lives] = (Lives.SAME_HOME, Lives.THIS_COUNTY)
+IN_CALIFORNIA: Collection[Lives] = (*HERE, Lives.CALIFORNIA)
+ELSEWHERE: Collection[Lives] = (Lives.OTHER_STATE, Lives.ABROAD)
+
+
+# --- which case ---------------------------------------------------------------------------------
+
+
+def is_married(case: Case) -> bool:
+    """The two are married."""
+    return Union.MARRIAGE in _several(case, "matter.unions")
+
+
+def is_registered(case: Case) -> bool:
+    """The two are registered partners, here or elsewhere."""
+    unions = _several(case, "matter.unions")
+    return Union.PARTNERS_CALIFORNIA in unions or Union.PARTNERS_ELSEWHERE in unions
+
+
+def wants_legal_separation(case: Case) -> bool:
+    """The filer asks for a legal separation."""
+    return known(case.matter.kind) is Kind.LEGAL_SEPARATION
+
+
+def wants_nullity(case: Case) -> bool:
+    """The filer asks for a nullity."""
+    return known(case.matter.kind) is Kind.NULLITY
+
+
+def wants_divorce_or_separation(case: Case) -> bool:
+    """The filer asks for a dissolution or a legal separation."""
+    return known(case.matter.kind) in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
+
+
+def wants_divorce_or_nullity(case: Case) -> bool:
+    """The filer asks for a dissolution or a nullity."""
+    return known(case.matter.kind) in (Kind.DISSOLUTION, Kind.NULLITY)
+
+
+def amends_a_petition(case: Case) -> bool:
+    """A petition in this case was filed before."""
+    return known(case.matter.amended) is True
+
+
+def turns_separation_into_divorce(case: Case) -> bool:
+    """The first petition asked for a legal separation, and this one asks for a dissolution."""
+    first, now = known(case.matter.first_kind), known(case.matter.kind)
+    return amends_a_petition(case) and first is Kind.LEGAL_SEPARATION and now is Kind.DISSOLUTION
+
+
+def has_another_case(case: Case) -> bool:
+    """Another court case about the family is open, or its orders still hold."""
+    return known(case.matter.other_case) is True
+
+
+def needs_interpreter(case: Case) -> bool:
+    """Somebody in the case needs an interpreter in court."""
+    return Special.INTERPRETER in _several(case, "people.special")
+
+
+# --- where the two live -------------------------------------------------------------------------
+
+
+def petitioner_lives_in_california(case: Case) -> bool:
+    """The filer lives in California, and time spent here may count for the case."""
+    return _time_here_counts(case) and known(case.residence.petitioner.lives) in IN_CALIFORNIA
+
+
+def petitioner_lives_in_this_county(case: Case) -> bool:
+    """The filer lives in the county of filing, and time spent here may count for the case."""
+    return _time_here_counts(case) and known(case.residence.petitioner.lives) in HERE
+
+
+def petitioner_moved_county_lately(case: Case) -> bool:
+    """The filer came to the county of filing later than to California, and not long before the break."""
+    stay = case.residence.petitioner
+    return petitioner_lives_in_this_county(case) and _moved_county_lately(case, stay)
+
+
+def respondent_lives_in_california(case: Case) -> bool:
+    """The other side lives in California, and time spent here may count for the case."""
+    return _time_here_counts(case) and known(case.residence.respondent.lives) in IN_CALIFORNIA
+
+
+def respondent_lives_in_this_county(case: Case) -> bool:
+    """The other side lives in the county of filing, and time spent here may count for the case."""
+    return _time_here_counts(case) and known(case.residence.respondent.lives) in HERE
+
+
+def case_may_rest_on_respondents_stay(case: Case) -> bool:
+    """The other side lives in the county of filing and may have been here long enough when the filer has not.
+
+    That can be so only where the filer lives elsewhere, has been away or may not stay; or where the
+    filer came not long before the break, and the other side came earlier or may have.
+    """
+    filer = case.residence.petitioner
+    return respondent_lives_in_this_county(case) and (
+        known(filer.lives) not in HERE
+        or bool(known(filer.absences))
+        or known(filer.intends_to_stay) is False
+        or _respondent_may_have_come_first(case)
+    )
+
+
+def only_respondents_stay_can_count(case: Case) -> bool:
+    """The other side lives in the county of filing and the filer does not."""
+    return respondent_lives_in_this_county(case) and known(case.residence.petitioner.lives) not in HERE
+
+
+def respondent_moved_county_lately(case: Case) -> bool:
+    """The case may rest on the other side's stay, and they moved between counties not long before the break."""
+    stay = case.residence.respondent
+    return case_may_rest_on_respondents_stay(case) and _moved_county_lately(case, stay)
+
+
+def married_and_both_live_elsewhere(case: Case) -> bool:
+    """The two are married, and neither lives in California."""
+    both = (known(case.residence.petitioner.lives), known(case.residence.respondent.lives))
+    return is_married(case) and all(lives in ELSEWHERE for lives in both)
+
+
+def same_sex_and_both_live_elsewhere(case: Case) -> bool:
+    """The two are a married same-sex couple, and neither lives in California."""
+    return married_and_both_live_elsewhere(case) and known(case.residence.exception.same_sex) is True
+
+
+def same_sex_wedding_was_in_california(case: Case) -> bool:
+    """A same-sex couple who both live elsewhere married in a California county."""
+    return same_sex_and_both_live_elsewhere(case) and bool(known(case.residence.exception.wedding_county))
+
+
+def cannot_divorce_at_home(case: Case) -> bool:
+    """A same-sex couple married in California, and no place where either lives would end the marriage."""
+    told = known(case.residence.exception.not_dissolvable_at_home)
+    return same_sex_wedding_was_in_california(case) and told is True
+
+
+# --- children -----------------------------------------------------------------------------------
+
+
+def has_minor_children_together(case: Case) -> bool:
+    """The two have children together who are under 18."""
+    return Family.MINOR_TOGETHER in _several(case, "children.family")
+
+
+def has_children_together(case: Case) -> bool:
+    """The two have a child under 18 together, or one on the way."""
+    return has_minor_children_together(case) or Family.UNBORN_TOGETHER in _several(case, "children.family")
+
+
+def has_several_children(case: Case) -> bool:
+    """The two have more than one child under 18 together, counting one on the way."""
+    born = (known(case.children.how_many) or 1) if has_minor_children_together(case) else 0
+    unborn = Family.UNBORN_TOGETHER in _several(case, "children.family")
+    return born + unborn > 1
+
+
+def children_are_treated_alike(case: Case) -> bool:
+    """There are children, and one wish about custody covers them all."""
+    return has_children_together(case) and not _custody_differs(case)
+
+
+def children_are_treated_differently(case: Case, child: Child) -> bool:
+    """There is a child of both, and the wishes about custody differ from child to child."""
+    return has_minor_children_together(case) and _is_of_both(child) and _custody_differs(case)
+
+
+def is_listed_child(case: Case, child: Child) -> bool:
+    """One of the children under 18 of the two."""
+    return has_minor_children_together(case)
+
+
+def may_be_born_before_the_union(case: Case, child: Child) -> bool:
+    """A child born to both who came before the wedding or registration, or whose day is not known."""
+    born, began = known(child.born_on), _union_began(case)
+    to_both = known(child.parentage) not in (Parentage.ADOPTED_BY_BOTH, Parentage.ONE_PARENT_ONLY)
+    return has_minor_children_together(case) and to_both and _may_be_earlier(born, began)
+
+
+def custody_goes_to_somebody_else(case: Case) -> bool:
+    """An answer about custody or visits was "other"."""
+    shared = (known(case.custody.legal), known(case.custody.physical), known(case.custody.visits))
+    one_by_one = [
+        answer
+        for child in case.child
+        if children_are_treated_differently(case, child)
+        for answer in (known(child.legal), known(child.physical), known(child.visits))
+    ]
+    answers = one_by_one if _custody_differs(case) else list(shared)
+    return has_children_together(case) and any(a in (CustodyTo.OTHER, VisitsTo.OTHER) for a in answers)
+
+
+def adds_own_custody_page(case: Case) -> bool:
+    """The filer wants to add a page on custody in their own words."""
+    return has_children_together(case) and CustodySheet.OWN_PAGE in _several(case, "custody.sheets")
+
+
+# --- grounds of a nullity -----------------------------------------------------------------------
+
+
+def claims_under_age(case: Case) -> bool:
+    """The ground is that somebody was too young at the wedding."""
+    return _claims(case, NullityGround.UNDER_AGE)
+
+
+def claims_earlier_marriage(case: Case) -> bool:
+    """The ground is an earlier marriage or partnership, ended by nobody."""
+    return _claims(case, NullityGround.BIGAMY) or _claims(case, NullityGround.PRIOR_SPOUSE)
+
+
+def claims_ground_that_ends_with_a_life(case: Case) -> bool:
+    """A ground that is open only while both are alive."""
+    return _claims(case, NullityGround.PRIOR_SPOUSE) or claims_unsound_mind(case)
+
+
+def claims_unsound_mind(case: Case) -> bool:
+    """The ground is that somebody did not understand what a wedding means."""
+    return _claims(case, NullityGround.UNSOUND_MIND)
+
+
+def claims_fraud(case: Case) -> bool:
+    """The ground is that somebody was deceived into the union."""
+    return _claims(case, NullityGround.FRAUD)
+
+
+def claims_force(case: Case) -> bool:
+    """The ground is that somebody was forced into the union."""
+    return _claims(case, NullityGround.FORCE)
+
+
+def claims_physical_incapacity(case: Case) -> bool:
+    """The ground is that somebody could not have sexual relations and cannot be cured."""
+    return _claims(case, NullityGround.PHYSICAL_INCAPACITY)
+
+
+def filer_believed_union_valid(case: Case) -> bool:
+    """The filer asks for a nullity of a union that the filer believed to be valid."""
+    return wants_nullity(case) and known(case.grounds.good_faith) in (GoodFaith.PETITIONER, GoodFaith.BOTH)
+
+
+# --- what the petition asks for -----------------------------------------------------------------
+
+
+def gives_up_own_support(case: Case) -> bool:
+    """The filer chose to end the court's power to order support for the filer."""
+    return known(case.support.petitioner) is SupportChoice.END
+
+
+def asks_for_support(case: Case) -> bool:
+    """The filer asks for an order that one of the two pay support to the other."""
+    return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
+
+
+def lists_separate_property(case: Case) -> bool:
+    """The filer wants to list separate property in the petition."""
+    return known(case.property.separate_how) is SeparateHow.LIST
+
+
+def lists_community_property(case: Case) -> bool:
+    """The filer wants to list community property in the petition."""
+    return known(case.property.community_how) is CommunityHow.LIST
+
+
+def wants_former_name_back(case: Case) -> bool:
+    """The filer named a former name to take back."""
+    return wants_divorce_or_nullity(case) and bool(known(case.requests.former_name))
+
+
+# --- parts --------------------------------------------------------------------------------------
+
+
+def _several(case: Case, key: str) -> Collection[object]:
+    """The answers chosen where several may be; none where nothing was told."""
+    chosen = known(case.fact(key))
+    return chosen if isinstance(chosen, tuple) else ()
+
+
+def _time_here_counts(case: Case) -> bool:
+    """The case is of a kind in which the time spent here may matter.
+
+    It does not for a nullity, nor for a partnership that was registered in California and no marriage.
+    """
+    return not wants_nullity(case) and known(case.matter.unions) != (Union.PARTNERS_CALIFORNIA,)
+
+
+def _claims(case: Case, ground: NullityGround) -> bool:
+    return wants_nullity(case) and ground in _several(case, "grounds.nullity")
+
+
+def _is_of_both(child: Child) -> bool:
+    return known(child.parentage) is not Parentage.ONE_PARENT_ONLY
+
+
+def _custody_differs(case: Case) -> bool:
+    return has_several_children(case) and known(case.custody.alike) is False
+
+
+def _moved_county_lately(case: Case, stay: Residence) -> bool:
+    state, county = known(stay.state_since), known(stay.county_since)
+    later = state is not None and county is not None and state != county and state.earliest < county.latest
+    return later and not _long_before_the_break(case, county)
+
+
+def _respondent_may_have_come_first(case: Case) -> bool:
+    filer, other = case.residence.petitioner, case.residence.respondent
+    pairs = (
+        (known(other.state_since), known(filer.state_since)),
+        (known(other.county_since), known(filer.county_since)),
+    )
+    days_told = all(came is not None for came, _filer_came in pairs)
+    return days_told and any(
+        _may_be_earlier(came, filer_came) and not _long_before_the_break(case, filer_came)
+        for came, filer_came in pairs
+    )
+
+
+def _long_before_the_break(case: Case, since: Day | None) -> bool:
+    """Whether a stay surely began a year or more before the break, and so before any filing."""
+    breaks = (known(case.dates.separation_told_on), known(case.dates.separation_acted_on))
+    if since is None or since.unsure:
+        return False
+    year_later = (since.latest.year + 1, since.latest.month, since.latest.day)
+    firsts = [day.earliest for day in breaks if day is not None and not day.unsure]
+    return any(year_later <= (first.year, first.month, first.day) for first in firsts)
+
+
+def _union_began(case: Case) -> Day | None:
+    """The first day of the first union; None where a day that could be the first is not known."""
+    days = [known(case.dates.married_on)] if is_married(case) else []
+    days += [known(case.dates.registered_on)] if is_registered(case) else []
+    told = [day for day in days if day is not None]
+    return min(told, key=lambda day: day.earliest) if told and len(told) == len(days) else None
+
+
+def _may_be_earlier(one: Day | None, other: Day | None) -> bool:
+    """Whether the first day may lie before the second, also because one of them is not known for sure."""
+    if one is None or other is None or one.unsure or other.unsure:
+        return True
+    return one.earliest < other.latest
