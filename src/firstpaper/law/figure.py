@@ -89,7 +89,7 @@ def _yearly_day(value: FigureValue) -> YearlyDay:
         match dict(value.value):
             case {"month": month, "day": day}:
                 return FixedDay(month, day)
-            case {"month": month, "weekday": weekday, "nth": nth}:
+            case {"month": month, "weekday": weekday, "nth": nth} if weekday in WEEKDAYS:
                 return NthWeekday(month, WEEKDAYS.index(weekday), nth)
             case {"day_after": other}:
                 return DayAfter(_yearly_day(figure(other, value.since)))
