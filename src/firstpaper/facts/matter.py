@@ -64,10 +64,10 @@ class Residence(Facts):
 
 
 class SameSexRoute(Facts):
-    """The facts of Fam. Code 2320(b)."""
+    """The facts of Fam. Code 2320(b). An empty `wedding_county` means that they married elsewhere."""
 
     same_sex: Told[bool] = None
-    wedding_county: Told[Name] = None
+    wedding_county: Told[Line] = None
     not_dissolvable_at_home: Told[bool] = None
 
 

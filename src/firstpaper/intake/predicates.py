@@ -137,7 +137,7 @@ def only_respondents_stay_can_count(case: Case) -> bool:
 
 
 def respondent_moved_county_lately(case: Case) -> bool:
-    """The case may rest on the other side's stay, and they moved between counties not long before the break."""
+    """The case may rest on the other side's stay, and they changed county not long before the break."""
     stay = case.residence.respondent
     return case_may_rest_on_respondents_stay(case) and _moved_county_lately(case, stay)
 

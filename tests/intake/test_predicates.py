@@ -1,0 +1,463 @@
+"""Each predicate, at least once where it holds and once where it does not."""
+
+import inspect
+from collections.abc import Mapping
+from typing import Any
+
+import pytest
+
+from firstpaper.facts import DONT_KNOW, Case
+from firstpaper.facts.children import Child
+from firstpaper.intake import predicates
+
+Told = Mapping[str, Any]
+
+MARRIED = {"matter.unions": ["marriage"]}
+DIVORCE = {"matter.kind": "dissolution"}
+SEPARATION = {"matter.kind": "legal_separation"}
+NULLITY = {"matter.kind": "nullity"}
+AMENDED = {"matter.amended": True}
+MINORS = {"children.family": ["minor_together"]}
+TWO = MINORS | {"children.how_many": 2}
+DIFFERENT = TWO | {"custody.alike": False}
+HERE = DIVORCE | MARRIED | {"residence.petitioner.lives": "this_county"}
+OTHER_SIDE_HERE = HERE | {"residence.respondent.lives": "this_county"}
+BROKE_UP = {"dates.separation_told_on": "2026-06-01", "dates.separation_acted_on": "2026-06-05"}
+BOTH_AWAY = MARRIED | {"residence.petitioner.lives": "other_state", "residence.respondent.lives": "abroad"}
+SAME_SEX = BOTH_AWAY | {"residence.exception.same_sex": True}
+SAME_SEX_HERE = SAME_SEX | {"residence.exception.wedding_county": "Alameda"}
+
+
+def since(who: str, state: Any, county: Any) -> Told:
+    return {f"residence.{who}.state_since": state, f"residence.{who}.county_since": county}
+
+
+def ground(name: str) -> Told:
+    return NULLITY | {"grounds.nullity": [name]}
+
+
+Example = tuple[str, str, Told]
+HOLDS: tuple[Example, ...] = (
+    ("is_married", "married and registered", {"matter.unions": ["marriage", "partners_california"]}),
+    ("is_registered", "registered in California", {"matter.unions": ["partners_california"]}),
+    ("is_registered", "registered elsewhere", {"matter.unions": ["partners_elsewhere"]}),
+    ("wants_legal_separation", "legal separation", SEPARATION),
+    ("wants_nullity", "nullity", NULLITY),
+    ("wants_divorce_or_separation", "divorce", DIVORCE),
+    ("wants_divorce_or_separation", "legal separation", SEPARATION),
+    ("wants_divorce_or_nullity", "divorce", DIVORCE),
+    ("wants_divorce_or_nullity", "nullity", NULLITY),
+    ("amends_a_petition", "amended", AMENDED),
+    (
+        "turns_separation_into_divorce",
+        "separation first, divorce now",
+        AMENDED | DIVORCE | {"matter.first_kind": "legal_separation"},
+    ),
+    ("has_another_case", "another case", {"matter.other_case": True}),
+    ("needs_interpreter", "interpreter", {"people.special": ["filer_in_military", "interpreter"]}),
+    ("petitioner_lives_in_california", "another county", {"residence.petitioner.lives": "california"}),
+    (
+        "petitioner_lives_in_california",
+        "one home with the other",
+        {"residence.petitioner.lives": "same_home"},
+    ),
+    ("petitioner_lives_in_california", "kind not told yet", {"residence.petitioner.lives": "this_county"}),
+    ("petitioner_lives_in_this_county", "this county", HERE),
+    ("petitioner_lives_in_this_county", "one home", HERE | {"residence.petitioner.lives": "same_home"}),
+    (
+        "petitioner_moved_county_lately",
+        "moved after the break",
+        HERE | BROKE_UP | since("petitioner", "2009", "2026-09-01"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "moved one day less than a year before the break",
+        HERE | BROKE_UP | since("petitioner", "2009", "2025-06-06"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "the year of the move leaves it open",
+        HERE | BROKE_UP | since("petitioner", "2009", "2025"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "not sure of the move",
+        HERE | BROKE_UP | since("petitioner", "2009", "2019?"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "no break told yet",
+        HERE | since("petitioner", "2009", "2019"),
+    ),
+    ("respondent_lives_in_california", "another county", {"residence.respondent.lives": "california"}),
+    ("respondent_lives_in_this_county", "this county", OTHER_SIDE_HERE),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer lives elsewhere",
+        OTHER_SIDE_HERE | {"residence.petitioner.lives": "other_state"},
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer was away",
+        OTHER_SIDE_HERE | {"residence.petitioner.absences": [{"start": "2026-01-05", "end": "2026-03-01"}]},
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer does not mean to stay",
+        OTHER_SIDE_HERE | {"residence.petitioner.intends_to_stay": False},
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer came later to the county",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2010", "2026-08-01")
+        | since("respondent", "2010", "2010"),
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer's day is not known",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2010", DONT_KNOW)
+        | since("respondent", "2010", "2010"),
+    ),
+    (
+        "only_respondents_stay_can_count",
+        "the filer lives in another county",
+        OTHER_SIDE_HERE | {"residence.petitioner.lives": "california"},
+    ),
+    (
+        "respondent_moved_county_lately",
+        "filer elsewhere, other side moved after the break",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | {"residence.petitioner.lives": "other_state"}
+        | since("respondent", "2010", "2026-07-01"),
+    ),
+    ("married_and_both_live_elsewhere", "both away", BOTH_AWAY),
+    ("same_sex_and_both_live_elsewhere", "same sex", SAME_SEX),
+    ("same_sex_wedding_was_in_california", "married in Alameda", SAME_SEX_HERE),
+    (
+        "cannot_divorce_at_home",
+        "no court at home",
+        SAME_SEX_HERE | {"residence.exception.not_dissolvable_at_home": True},
+    ),
+    ("has_minor_children_together", "a child", MINORS),
+    ("has_children_together", "a child", MINORS),
+    ("has_children_together", "one on the way", {"children.family": ["unborn_together"]}),
+    ("has_several_children", "two", TWO),
+    (
+        "has_several_children",
+        "one, and one on the way",
+        {"children.family": ["minor_together", "unborn_together"], "children.how_many": 1},
+    ),
+    ("children_are_treated_alike", "one child", MINORS | {"children.how_many": 1}),
+    ("children_are_treated_alike", "said so", TWO | {"custody.alike": True}),
+    ("children_are_treated_alike", "not asked yet", TWO),
+    ("custody_goes_to_somebody_else", "legal", MINORS | {"custody.legal": "other"}),
+    ("custody_goes_to_somebody_else", "visits", MINORS | {"custody.visits": "other"}),
+    ("custody_goes_to_somebody_else", "of one child", DIFFERENT | {"child.2.physical": "other"}),
+    ("adds_own_custody_page", "own page", MINORS | {"custody.sheets": ["fl_311", "own_page"]}),
+    ("claims_under_age", "under age", ground("under_age")),
+    ("claims_earlier_marriage", "bigamy", ground("bigamy")),
+    ("claims_earlier_marriage", "prior spouse", ground("prior_spouse")),
+    ("claims_ground_that_ends_with_a_life", "prior spouse", ground("prior_spouse")),
+    ("claims_ground_that_ends_with_a_life", "unsound mind", ground("unsound_mind")),
+    ("claims_unsound_mind", "unsound mind", ground("unsound_mind")),
+    ("claims_fraud", "fraud", ground("fraud")),
+    ("claims_force", "force", ground("force")),
+    ("claims_physical_incapacity", "incapacity", ground("physical_incapacity")),
+    ("filer_believed_union_valid", "the filer", NULLITY | {"grounds.good_faith": "petitioner"}),
+    ("filer_believed_union_valid", "both", NULLITY | {"grounds.good_faith": "both"}),
+    ("gives_up_own_support", "end", {"support.petitioner": "end"}),
+    ("asks_for_support", "for the filer", {"support.petitioner": "ask"}),
+    ("asks_for_support", "for the other", {"support.respondent": "ask"}),
+    ("lists_separate_property", "list", {"property.separate_how": "list"}),
+    ("lists_community_property", "list", {"property.community_how": "list"}),
+    ("wants_former_name_back", "a name", DIVORCE | {"requests.former_name": "Maria Soto"}),
+)
+
+HOLDS_NOT: tuple[Example, ...] = (
+    ("is_married", "registered only", {"matter.unions": ["partners_california"]}),
+    ("is_married", "does not know", {"matter.unions": DONT_KNOW}),
+    ("is_registered", "married only", MARRIED),
+    ("wants_legal_separation", "divorce", DIVORCE),
+    ("wants_nullity", "divorce", DIVORCE),
+    ("wants_divorce_or_separation", "nullity", NULLITY),
+    ("wants_divorce_or_separation", "not told", {}),
+    ("wants_divorce_or_nullity", "legal separation", SEPARATION),
+    ("amends_a_petition", "first filing", {"matter.amended": False}),
+    ("amends_a_petition", "does not know", {"matter.amended": DONT_KNOW}),
+    (
+        "turns_separation_into_divorce",
+        "a first filing with an answer left from before",
+        DIVORCE | {"matter.amended": False, "matter.first_kind": "legal_separation"},
+    ),
+    (
+        "turns_separation_into_divorce",
+        "a divorce from the start",
+        AMENDED | DIVORCE | {"matter.first_kind": "dissolution"},
+    ),
+    ("has_another_case", "none", {"matter.other_case": False}),
+    ("needs_interpreter", "military", {"people.special": ["filer_in_military"]}),
+    ("petitioner_lives_in_california", "abroad", {"residence.petitioner.lives": "abroad"}),
+    (
+        "petitioner_lives_in_california",
+        "a nullity asks for no time here",
+        NULLITY | {"residence.petitioner.lives": "this_county"},
+    ),
+    (
+        "petitioner_lives_in_california",
+        "a California partnership asks for no time here",
+        HERE | {"matter.unions": ["partners_california"]},
+    ),
+    (
+        "petitioner_lives_in_this_county",
+        "another county",
+        HERE | {"residence.petitioner.lives": "california"},
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "moved a year before the break",
+        HERE | BROKE_UP | since("petitioner", "2009", "2025-06-05"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "came to the county and the state at once",
+        HERE | BROKE_UP | since("petitioner", "2026-01-01", "2026-01-01"),
+    ),
+    (
+        "petitioner_moved_county_lately",
+        "the day is not known",
+        HERE | BROKE_UP | since("petitioner", "2009", DONT_KNOW),
+    ),
+    ("respondent_lives_in_california", "not known", {"residence.respondent.lives": DONT_KNOW}),
+    (
+        "respondent_lives_in_this_county",
+        "another county",
+        OTHER_SIDE_HERE | {"residence.respondent.lives": "california"},
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "both came on the same day",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2026-01-01", "2026-01-01")
+        | since("respondent", "2026-01-01", "2026-01-01"),
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the filer came later, but long ago",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2010", "2010")
+        | since("respondent", "1990", "1990"),
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the other side's days are not known",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2026-01-01", "2026-01-01")
+        | since("respondent", DONT_KNOW, DONT_KNOW),
+    ),
+    (
+        "case_may_rest_on_respondents_stay",
+        "the other side lives elsewhere",
+        {"residence.petitioner.lives": "abroad", "residence.respondent.lives": "abroad"},
+    ),
+    ("only_respondents_stay_can_count", "both live here", OTHER_SIDE_HERE),
+    (
+        "respondent_moved_county_lately",
+        "the filer has been here for years",
+        OTHER_SIDE_HERE
+        | BROKE_UP
+        | since("petitioner", "2010", "2010")
+        | since("respondent", "2010", "2026-07-01"),
+    ),
+    (
+        "married_and_both_live_elsewhere",
+        "one lives here",
+        BOTH_AWAY | {"residence.petitioner.lives": "this_county"},
+    ),
+    (
+        "married_and_both_live_elsewhere",
+        "partners",
+        BOTH_AWAY | {"matter.unions": ["partners_california"]},
+    ),
+    ("married_and_both_live_elsewhere", "not known", BOTH_AWAY | {"residence.respondent.lives": DONT_KNOW}),
+    (
+        "same_sex_and_both_live_elsewhere",
+        "not of the same sex",
+        SAME_SEX | {"residence.exception.same_sex": False},
+    ),
+    (
+        "same_sex_wedding_was_in_california",
+        "married elsewhere",
+        SAME_SEX | {"residence.exception.wedding_county": ""},
+    ),
+    ("same_sex_wedding_was_in_california", "not told where", SAME_SEX),
+    (
+        "cannot_divorce_at_home",
+        "a court at home would do it",
+        SAME_SEX_HERE | {"residence.exception.not_dissolvable_at_home": False},
+    ),
+    ("has_minor_children_together", "grown", {"children.family": ["grown"]}),
+    ("has_children_together", "stepchildren", {"children.family": ["from_others", "grown"]}),
+    ("has_children_together", "none", {"children.family": []}),
+    ("has_several_children", "one", MINORS | {"children.how_many": 1}),
+    ("has_several_children", "a number left from before", {"children.family": [], "children.how_many": 3}),
+    ("children_are_treated_alike", "said not", DIFFERENT),
+    ("children_are_treated_alike", "no children", {"children.family": [], "custody.alike": True}),
+    ("custody_goes_to_somebody_else", "joint", MINORS | {"custody.legal": "joint"}),
+    (
+        "custody_goes_to_somebody_else",
+        "an answer for all, left from before the wishes differed",
+        DIFFERENT | {"custody.legal": "other", "child.1.legal": "joint"},
+    ),
+    (
+        "custody_goes_to_somebody_else",
+        "a child of one parent",
+        DIFFERENT | {"child.1.legal": "other", "child.1.parentage": "one_parent_only"},
+    ),
+    ("adds_own_custody_page", "forms only", MINORS | {"custody.sheets": ["fl_311"]}),
+    ("claims_under_age", "force", ground("force")),
+    ("claims_under_age", "a divorce now", ground("under_age") | DIVORCE),
+    ("claims_earlier_marriage", "fraud", ground("fraud")),
+    ("claims_ground_that_ends_with_a_life", "bigamy", ground("bigamy")),
+    ("claims_unsound_mind", "fraud", ground("fraud")),
+    ("claims_fraud", "force", ground("force")),
+    ("claims_force", "fraud", ground("fraud")),
+    ("claims_physical_incapacity", "incest", ground("incest")),
+    ("filer_believed_union_valid", "only the other", NULLITY | {"grounds.good_faith": "respondent"}),
+    ("filer_believed_union_valid", "a divorce now", DIVORCE | {"grounds.good_faith": "both"}),
+    ("gives_up_own_support", "reserve", {"support.petitioner": "reserve"}),
+    ("gives_up_own_support", "ends the other's", {"support.respondent": "end"}),
+    ("asks_for_support", "reserve", {"support.petitioner": "reserve", "support.respondent": "say_nothing"}),
+    ("lists_separate_property", "kinds only", {"property.separate_how": "classes"}),
+    ("lists_community_property", "later", {"property.community_how": "not_yet_known"}),
+    ("wants_former_name_back", "keeps the name", DIVORCE | {"requests.former_name": ""}),
+    ("wants_former_name_back", "a separation now", SEPARATION | {"requests.former_name": "Maria Soto"}),
+)
+
+CHILD_HOLDS: tuple[tuple[str, str, Told, Told], ...] = (
+    ("is_listed_child", "a child of both", MINORS, {}),
+    ("children_are_treated_differently", "wishes differ", DIFFERENT, {"parentage": "born_to_both"}),
+    ("children_are_treated_differently", "parentage not told", DIFFERENT, {}),
+    (
+        "may_be_born_before_the_union",
+        "born the day before",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2012-06-13", "parentage": "born_to_both"},
+    ),
+    (
+        "may_be_born_before_the_union",
+        "the year leaves it open",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2012"},
+    ),
+    (
+        "may_be_born_before_the_union",
+        "not sure of the birth date",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2015-01-01?"},
+    ),
+    ("may_be_born_before_the_union", "wedding day not known", MINORS | MARRIED, {"born_on": "2015-01-01"}),
+    (
+        "may_be_born_before_the_union",
+        "before the wedding, and no day of registration told",
+        MINORS | {"matter.unions": ["marriage", "partners_california"], "dates.married_on": "2016-01-01"},
+        {"born_on": "2017-01-01"},
+    ),
+)
+
+CHILD_HOLDS_NOT: tuple[tuple[str, str, Told, Told], ...] = (
+    ("is_listed_child", "an answer left from before", {"children.family": ["grown"]}, {"name": "Ana"}),
+    ("children_are_treated_differently", "alike", TWO | {"custody.alike": True}, {}),
+    ("children_are_treated_differently", "a child of one", DIFFERENT, {"parentage": "one_parent_only"}),
+    (
+        "may_be_born_before_the_union",
+        "born on the wedding day",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2012-06-14"},
+    ),
+    (
+        "may_be_born_before_the_union",
+        "adopted",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2010-01-01", "parentage": "adopted_by_both"},
+    ),
+    (
+        "may_be_born_before_the_union",
+        "registered before the birth, married after it",
+        MINORS
+        | {
+            "matter.unions": ["marriage", "partners_california"],
+            "dates.registered_on": "2010-01-01",
+            "dates.married_on": "2016-01-01",
+        },
+        {"born_on": "2012-01-01"},
+    ),
+)
+
+
+def case_of(told: Told) -> Case:
+    case = Case()
+    for key, value in told.items():
+        case = case.with_fact(key, value)
+    return case
+
+
+def named(examples: tuple[Any, ...]) -> list[str]:
+    return [f"{example[0]}: {example[1]}" for example in examples]
+
+
+@pytest.mark.parametrize(("name", "what", "told"), HOLDS, ids=named(HOLDS))
+def test_holds(name: str, what: str, told: Told) -> None:
+    assert getattr(predicates, name)(case_of(told)) is True
+
+
+@pytest.mark.parametrize(("name", "what", "told"), HOLDS_NOT, ids=named(HOLDS_NOT))
+def test_holds_not(name: str, what: str, told: Told) -> None:
+    assert getattr(predicates, name)(case_of(told)) is False
+
+
+@pytest.mark.parametrize(("name", "what", "told", "child"), CHILD_HOLDS, ids=named(CHILD_HOLDS))
+def test_holds_for_a_child(name: str, what: str, told: Told, child: Told) -> None:
+    assert getattr(predicates, name)(case_of(told), Child.model_validate(child)) is True
+
+
+@pytest.mark.parametrize(("name", "what", "told", "child"), CHILD_HOLDS_NOT, ids=named(CHILD_HOLDS_NOT))
+def test_holds_not_for_a_child(name: str, what: str, told: Told, child: Told) -> None:
+    assert getattr(predicates, name)(case_of(told), Child.model_validate(child)) is False
+
+
+def public() -> dict[str, Any]:
+    return {
+        name: function
+        for name, function in inspect.getmembers(predicates, inspect.isfunction)
+        if function.__module__ == predicates.__name__ and not name.startswith("_")
+    }
+
+
+def test_every_predicate_is_tried_both_ways() -> None:
+    holds = {example[0] for example in (*HOLDS, *CHILD_HOLDS)}
+    holds_not = {example[0] for example in (*HOLDS_NOT, *CHILD_HOLDS_NOT)}
+    assert holds == holds_not == set(public())
+
+
+def test_every_predicate_says_what_it_means() -> None:
+    assert [name for name, function in public().items() if not function.__doc__] == []
+
+
+@pytest.mark.parametrize("name", sorted(public()))
+def test_nothing_applies_only_because_the_person_does_not_know(name: str) -> None:
+    """A case in which every single answer is "I don't know" makes no follow-up question appear."""
+    from firstpaper.intake.kinds import places  # noqa: PLC0415
+
+    keys = [key for key in places() if "*" not in key]
+    case = case_of(dict.fromkeys(keys, DONT_KNOW))
+    predicate = public()[name]
+    children = (Child(),) if len(inspect.signature(predicate).parameters) == 2 else ()
+    assert predicate(case, *children) is False
