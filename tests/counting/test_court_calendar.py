@@ -178,6 +178,13 @@ def test_a_calendar_without_limits_checks_every_year() -> None:
     )
 
 
+def test_holidays_come_in_order_whatever_the_order_of_the_rules() -> None:
+    calendar = CourtCalendar(
+        [HolidayRule("Christmas Day", FixedDay(12, 25)), HolidayRule("May 1", FixedDay(5, 1))]
+    )
+    assert list(calendar.holidays(2026)) == [date(2026, 5, 1), date(2026, 12, 25)]
+
+
 @pytest.mark.parametrize("count", [CALENDAR.add_court_days, CALENDAR.count_back_court_days])
 def test_a_negative_count_of_court_days_is_refused(count: Callable[[date, int], Counted]) -> None:
     with pytest.raises(ValueError, match="a count of days cannot be negative: -2"):

@@ -175,7 +175,7 @@ def _figure(place: _Place, topic: str, name: object, shape: object) -> Figure:
 def _days(place: _Place, values: Mapping[object, object]) -> list[date]:
     days = [_day(place.into(day), day) for day in values]
     for earlier, later in pairwise(days):
-        if later <= earlier:
+        if later < earlier:
             raise place.into(later).error(f"out of order: this comes after {earlier}")
     return days
 
