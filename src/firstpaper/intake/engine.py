@@ -1,0 +1,262 @@
+"""Which questions apply, which comes next, and which answers stand. Pure: a case in, answers out.
+
+The questions are walked in their order. Predicates look only at facts asked earlier, so one walk
+that leaves out each answer whose question does not apply, as it goes, sees at every question just
+the facts that stand there. An answer that is left out is not lost: it stays in the case, and counts
+again once its question applies again.
+"""
+
+import re
+from collections.abc import Collection, Iterator
+from dataclasses import dataclass, field
+from itertools import groupby
+from operator import attrgetter
+from typing import Any
+
+from pydantic import ValidationError
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.children import MOST_CHILDREN, Child
+from firstpaper.intake.kinds import AnswerKind, place_of, places
+from firstpaper.intake.loading import bank
+from firstpaper.intake.question import Choice, Question, Topic
+from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.locale import _
+
+_NAME_IN_WORDS = re.compile(r"\{(child|petitioner|respondent|county)\}")
+_NOBODY = Child()
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A question put to this household: with its key, the child it is about, and names filled in."""
+
+    question: Question
+    key: str
+    topic: Topic
+    child: int | None = None
+    case: Case = field(default_factory=Case, repr=False, compare=False)
+
+    @property
+    def kind(self) -> AnswerKind:
+        """The kind of answer it takes."""
+        return self.question.kind
+
+    @property
+    def ask(self) -> str:
+        """The question itself."""
+        return self._say(self.question.ask)
+
+    @property
+    def why(self) -> str:
+        """Why it is asked."""
+        return self._say(self.question.why)
+
+    @property
+    def hint(self) -> str | None:
+        """How to type the answer."""
+        return self._say(self.question.hint) if self.question.hint else None
+
+    @property
+    def none(self) -> str | None:
+        """The words for "nothing", where nothing is an answer."""
+        return self._say(self.question.none) if self.question.none else None
+
+    @property
+    def notice(self) -> tuple[str, ...]:
+        """Paragraphs to show before the question."""
+        return tuple(self._say(words) for words in self.question.notice)
+
+    @property
+    def choices(self) -> tuple[Choice, ...]:
+        """The answers to choose from, in the order shown."""
+        return tuple(Choice(choice.value, self._say(choice.words)) for choice in self.question.choices)
+
+    def _say(self, words: str) -> str:
+        return _NAME_IN_WORDS.sub(lambda match: self._name(match[1]), _(words))
+
+    def _name(self, who: str) -> str:
+        if who == "child":
+            row = _row(self.case, self.child) if self.child else None
+            return (known(row.name) if row else None) or _child_in_words(self.child, self.case)
+        if who == "county":
+            return known(self.case.court.county) or _("your county")
+        if who == "petitioner":
+            return known(self.case.petitioner.name) or _("the person who files")
+        return known(self.case.respondent.name) or _("the other side")
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far the interview has come. Topics count only where they have something to ask."""
+
+    answered: int
+    applicable: int
+    topic_number: int
+    topics: int
+
+
+class _Walk:
+    """One walk over the questions; `case` is what stands of the answers passed so far."""
+
+    def __init__(self, case: Case) -> None:
+        self.case = case
+
+    def __iter__(self) -> Iterator[Asked]:
+        for topic in bank().each_topic():
+            for question, child in self._stops(topic):
+                key = _key(question, child)
+                if self._applies(question, child):
+                    yield Asked(question, key, topic, child, self.case)
+                elif self.case.fact(key) is not None:
+                    self.case = self.case.with_fact(key, None)
+
+    def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
+        for each_child, group in groupby(topic.questions, key=attrgetter("each_child")):
+            if not each_child:
+                yield from ((question, None) for question in group)
+                continue
+            questions = tuple(group)
+            count = self._leave_out_children()
+            yield from ((question, number) for number in range(1, count + 1) for question in questions)
+
+    def _leave_out_children(self) -> int:
+        count = min(known(self.case.children.how_many) or 0, MOST_CHILDREN)
+        if len(self.case.child) > count:
+            self.case = self.case.with_fact("child", self.case.child[:count])
+        return count
+
+    def _applies(self, question: Question, child: int | None) -> bool:
+        if question.applies is None:
+            return True
+        if child is None:
+            return question.applies(self.case)
+        return question.applies(self.case, _row(self.case, child) or _NOBODY)
+
+
+def asked(case: Case) -> Iterator[Asked]:
+    """Every question that applies now, answered or not, in order."""
+    return iter(_Walk(case))
+
+
+def asking(key: str, case: Case) -> Asked | None:
+    """The question for the fact at `key`, whether or not it applies now; None where nothing asks it."""
+    found = bank().find(key)
+    if found is None:
+        return None
+    topic, question = found
+    child = int(key.split(".")[1]) if question.each_child and "*" not in key else None
+    return Asked(question, key, topic, child, case)
+
+
+def next_question(case: Case, passed: Collection[str] = ()) -> Asked | None:
+    """The first question that applies, has no answer and was not passed over; None when all are done."""
+    return next(
+        (stop for stop in asked(case) if case.fact(stop.key) is None and stop.key not in passed), None
+    )
+
+
+def progress(case: Case, passed: Collection[str] = ()) -> Progress:
+    """How many of the questions that apply now are answered, and in which topic the next one is."""
+    stops = tuple(asked(case))
+    topics = list(dict.fromkeys(stop.topic.name for stop in stops))
+    open_stops = (stop for stop in stops if case.fact(stop.key) is None)
+    following = next((stop for stop in open_stops if stop.key not in passed), None)
+    return Progress(
+        answered=sum(case.fact(stop.key) is not None for stop in stops),
+        applicable=len(stops),
+        topic_number=topics.index(following.topic.name) + 1 if following else len(topics),
+        topics=len(topics),
+    )
+
+
+def put(case: Case, key: str, value: Any) -> Case:
+    """The case with the answer at `key`; None takes an answer back.
+
+    Raises AnswerRefused where no fact has this key or the value does not fit it.
+    """
+    try:
+        kind = place_of(key).kind
+        if kind is AnswerKind.NUMBER and isinstance(value, int) and not 1 <= value <= MOST_CHILDREN:
+            raise AnswerRefused(_("Type a number from 1 to {most}.").format(most=MOST_CHILDREN))
+        return case.with_fact(key, value)
+    except KeyError:
+        raise AnswerRefused(_("There is no question with that name. Please check the spelling.")) from None
+    except ValidationError as error:
+        raise refusal(error) from None
+
+
+def standing(case: Case) -> Case:
+    """The case without every answer that its question does not stand behind now.
+
+    Left out: answers whose question does not apply, children beyond the number told, and facts that
+    no question asks about.
+    """
+    walk = _Walk(case)
+    for _stop in walk:
+        pass
+    kept = walk.case
+    for key in _unasked():
+        if kept.fact(key) is not None:
+            kept = kept.with_fact(key, None)
+    return kept if kept == case else standing(kept)
+
+
+def set_aside(case: Case) -> tuple[str, ...]:
+    """The keys of answers that are kept but do not stand, so that nothing is lost without a word."""
+    kept = standing(case)
+    return tuple(key for key in _answered_keys(case) if kept.fact(key) is None)
+
+
+def switched(before: Case, after: Case) -> tuple[tuple[Asked, ...], tuple[Asked, ...]]:
+    """The questions that apply after and not before, and those that applied before and not after."""
+    old, new = tuple(asked(before)), tuple(asked(after))
+    old_keys, new_keys = {stop.key for stop in old}, {stop.key for stop in new}
+    on = tuple(stop for stop in new if stop.key not in old_keys)
+    off = tuple(stop for stop in old if stop.key not in new_keys)
+    return on, off
+
+
+def _answered_keys(case: Case) -> Iterator[str]:
+    for key in places():
+        rows = range(1, len(case.child) + 1) if "*" in key else (None,)
+        for row in rows:
+            full = key if row is None else key.replace("*", str(row))
+            if case.fact(full) is not None:
+                yield full
+
+
+def _unasked() -> tuple[str, ...]:
+    return tuple(key for key in places() if "*" not in key and bank().question(key) is None)
+
+
+def _key(question: Question, child: int | None) -> str:
+    return question.key if child is None else question.key.replace("*", str(child))
+
+
+def _row(case: Case, child: int) -> Child | None:
+    return case.child[child - 1] if child <= len(case.child) else None
+
+
+def _child_in_words(child: int | None, case: Case) -> str:
+    if child is None or known(case.children.how_many) == 1:
+        return _("your child")
+    names = _ordinals()
+    if child <= len(names):
+        return names[child - 1]
+    return _("your child number {number}").format(number=child)
+
+
+def _ordinals() -> tuple[str, ...]:
+    return (
+        _("your first child"),
+        _("your second child"),
+        _("your third child"),
+        _("your fourth child"),
+        _("your fifth child"),
+        _("your sixth child"),
+        _("your seventh child"),
+        _("your eighth child"),
+        _("your ninth child"),
+        _("your tenth child"),
+    )

@@ -1,0 +1,270 @@
+"""A file of facts, read whole: every line that cannot be used is named, and then nothing is taken.
+
+The file is YAML. Keys may be nested or dotted (``petitioner: {name: ...}`` or ``petitioner.name:``),
+children may be a list or numbered, and every value is read just as if it had been typed at its
+question. ``null`` is "not asked"; a quoted empty text is the answer "nothing".
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from pydantic import ValidationError
+
+from firstpaper.facts import Case
+from firstpaper.facts.children import MOST_CHILDREN
+from firstpaper.facts.matter import Period
+from firstpaper.facts.people import Address
+from firstpaper.intake.engine import Asked, asking, put
+from firstpaper.intake.kinds import AnswerKind, general, places
+from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
+from firstpaper.intake.reading import read_answer
+from firstpaper.intake.reading.choices import read_choice
+from firstpaper.intake.reading.dates import read_day
+from firstpaper.intake.reading.periods import period, read_periods
+from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.locale import _
+
+MOST_BYTES = 1_000_000
+_TEXT = (AnswerKind.TEXT, AnswerKind.PARAGRAPH)
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One thing in a file of facts that could not be used. `line` counts from 1, where there are lines."""
+
+    line: int | None
+    key: str
+    message: str
+
+
+def facts_from(
+    source: str | Mapping[str, Any], today: date, onto: Case | None = None
+) -> tuple[Case, tuple[Problem, ...]]:
+    """The facts in `source` put into the case `onto` (a new one without it), and every problem found.
+
+    With any problem the case comes back as it was: nothing is half taken.
+    """
+    start = Case() if onto is None else onto
+    reader = _FactFile(start, today)
+    try:
+        root = _tree(source)
+    except AnswerRefused as refused:
+        return start, (Problem(None, "", refused.message),)
+    except YamlRefused as refused:
+        return start, (Problem(refused.line, "", _yaml_message(refused.code)),)
+    reader.read(root)
+    if reader.problems:
+        return start, tuple(sorted(reader.problems, key=lambda problem: problem.line or 0))
+    return reader.case, ()
+
+
+def _tree(source: str | Mapping[str, Any]) -> Node:
+    if isinstance(source, Mapping):
+        return _node(source)
+    if len(source.encode("utf-8", "replace")) > MOST_BYTES:
+        raise AnswerRefused(
+            _("The file is too large to be a file of facts. Please check that it is the right one.")
+        )
+    return read_yaml(source)
+
+
+def _node(value: Any) -> Node:
+    """Plain data as the tree that a file would give. RecursionError cannot come: depth is bounded."""
+    return _data(value, 12)
+
+
+def _data(value: Any, deeper: int) -> Node:
+    if deeper < 0:
+        raise YamlRefused("too_deep", None)
+    if isinstance(value, Mapping):
+        return Named(None, [(Scalar(str(name)), _data(inner, deeper - 1)) for name, inner in value.items()])
+    if isinstance(value, list | tuple):
+        return Listed(None, [_data(inner, deeper - 1) for inner in value])
+    if value is None:
+        return Scalar("")
+    if isinstance(value, datetime | date):
+        return Scalar(value.isoformat()[:10])
+    if isinstance(value, bool):
+        return Scalar("yes" if value else "no")
+    return Scalar(str(value), quoted=isinstance(value, str))
+
+
+class _FactFile:
+    """Reads a tree of facts into a case, and keeps every problem met on the way."""
+
+    def __init__(self, case: Case, today: date) -> None:
+        self.case = case
+        self.problems: list[Problem] = []
+        self._today = today
+        self._seen: dict[str, int | None] = {}
+
+    def read(self, root: Node) -> None:
+        if isinstance(root, Named):
+            self._named("", root)
+        elif not (isinstance(root, Scalar) and root.absent):
+            self._problem(root, "", _("A file of facts is made of lines like: petitioner.name: Maria Soto"))
+
+    def _named(self, prefix: str, group: Named) -> None:
+        for name, node in group.pairs:
+            self._at(prefix + name.text.strip(), name, node)
+
+    def _at(self, key: str, name: Scalar, node: Node) -> None:
+        if _general(key) in places():
+            self._fact(key, name, node)
+        elif key == "child" and isinstance(node, Listed):
+            for number, row in enumerate(node.items, 1):
+                self._group(f"child.{number}", row, row)
+        elif _is_group(key):
+            self._group(key, name, node)
+        else:
+            self._problem(name, key, _unknown(key))
+
+    def _group(self, key: str, where: Node, node: Node) -> None:
+        if isinstance(node, Named):
+            self._named(f"{key}.", node)
+        elif not (isinstance(node, Scalar) and node.absent):
+            self._problem(
+                where,
+                key,
+                _("This is a group of facts. Write its facts below it, each on its own line, indented."),
+            )
+
+    def _fact(self, key: str, name: Scalar, node: Node) -> None:
+        if key in self._seen:
+            self._problem(name, key, _given_twice(self._seen[key]))
+            return
+        self._seen[key] = name.line
+        asked = asking(key, self.case)
+        if asked is None or not _child_number_fits(key):
+            self._problem(name, key, _unknown(key))
+            return
+        try:
+            self.case = put(self.case, key, self._value(asked, node))
+        except AnswerRefused as refused:
+            self._problem(node if node.line is not None else name, key, refused.message)
+
+    def _value(self, asked: Asked, node: Node) -> Any:
+        if isinstance(node, Scalar):
+            return self._scalar(asked, node)
+        if isinstance(node, Listed):
+            return tuple(self._one_of_many(asked, item) for item in node.items)
+        if asked.kind is AnswerKind.ADDRESS:
+            return self._address(node)
+        raise AnswerRefused(
+            _("This fact takes one value, not a group of names. Write the value after the colon.")
+        )
+
+    def _scalar(self, asked: Asked, node: Scalar) -> Any:
+        if node.absent:
+            return None
+        if not node.text.strip() and asked.kind in _TEXT:
+            return ""
+        return read_answer(asked, node.text, self._today)
+
+    def _one_of_many(self, asked: Asked, node: Node) -> Any:
+        if asked.kind is AnswerKind.PERIODS and isinstance(node, Named):
+            return self._period(asked, node)
+        if not isinstance(node, Scalar):
+            raise AnswerRefused(_("A list holds one plain value on each line."))
+        match asked.kind:
+            case AnswerKind.SEVERAL:
+                return read_choice(asked.choices, node.text)
+            case AnswerKind.LINES:
+                return node.text
+            case AnswerKind.PERIODS:
+                (read,) = read_periods(node.text, self._today, not_after_today=asked.question.not_after_today)
+                return read
+            case _:
+                raise AnswerRefused(
+                    _("This fact takes one value, not a list. Write the value after the colon.")
+                )
+
+    def _period(self, asked: Asked, node: Named) -> Period:
+        parts = self._parts(node, ("start", "end", "why"))
+        if not parts.get("start"):
+            raise AnswerRefused(_("The start of this period is missing. Write it like: start: 2026-03-01"))
+        end = parts.get("end")
+        past = asked.question.not_after_today
+        return period(
+            read_day(parts["start"], self._today, not_after_today=past),
+            read_day(end, self._today) if end else None,
+            parts.get("why", ""),
+        )
+
+    def _address(self, node: Named) -> Any:
+        parts = self._parts(node, ("street", "city", "state", "zip"))
+        for name in ("street", "city"):
+            if not parts.get(name):
+                raise AnswerRefused(_("The address has no {name}. Please add it.").format(name=name))
+        try:
+            return Address(**parts)
+        except ValidationError as error:
+            raise refusal(error) from None
+
+    def _parts(self, node: Named, allowed: tuple[str, ...]) -> dict[str, str]:
+        parts: dict[str, str] = {}
+        for name, value in node.pairs:
+            if name.text not in allowed or name.text in parts or not isinstance(value, Scalar):
+                raise AnswerRefused(
+                    _("Only these names can stand here, each once, with one value: {names}.").format(
+                        names=", ".join(allowed)
+                    )
+                )
+            if not value.absent:
+                parts[name.text] = value.text
+        return parts
+
+    def _problem(self, where: Node, key: str, message: str) -> None:
+        self.problems.append(Problem(where.line, key, message))
+
+
+def _is_group(key: str) -> bool:
+    prefix = _general(f"{key}.x").removesuffix("x")
+    return any(place.startswith(prefix) for place in places())
+
+
+def _child_number_fits(key: str) -> bool:
+    parts = key.split(".")
+    return parts[0] != "child" or 1 <= int(parts[1]) <= MOST_CHILDREN
+
+
+def _general(key: str) -> str:
+    return "" if "*" in key else general(key)
+
+
+def _unknown(key: str) -> str:
+    from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
+
+    close = get_close_matches(_general(key), list(places()), n=1, cutoff=0.6)
+    if not close:
+        return _("There is no fact with this name. Please check the spelling.")
+    number = next((part for part in key.split(".") if part.isdecimal()), "1")
+    return _("There is no fact with this name. Did you mean {name}?").format(
+        name=close[0].replace("*", number)
+    )
+
+
+def _given_twice(line: int | None) -> str:
+    if line is None:
+        return _("This fact is given twice. Please keep one of them.")
+    return _("This fact is given twice: the first time in line {line}. Please keep one of them.").format(
+        line=line
+    )
+
+
+def _yaml_message(code: str) -> str:
+    messages = {
+        "too_deep": _("The facts are nested too deep. Two or three levels are enough."),
+        "too_much": _("There is too much in this file to be the facts of one case."),
+        "shortcut": _("Shortcuts with & and * are not read here. Please write the value out."),
+        "tag": _("Words that begin with ! are not read here. Take it out, or put the value in quotes."),
+        "two_documents": _("A second document begins here. Please keep one case in one file."),
+        "name": _("A name must be plain text, like: petitioner.name"),
+    }
+    unreadable = _(
+        "The file could not be read near here. Look for a missing colon or quote, a tab in place of "
+        "spaces, or a line that is not lined up with the ones above it."
+    )
+    return messages.get(code, unreadable)

@@ -1,0 +1,116 @@
+"""What kind of answer each fact takes, read from the models so that it is said only once."""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache
+from typing import Annotated, Any, get_args, get_origin
+
+from firstpaper.facts import Case, Day, DontKnow
+from firstpaper.facts.matter import Period
+from firstpaper.facts.model import Facts
+from firstpaper.facts.people import Address
+from firstpaper.facts.text import Paragraph
+
+_ROW_NUMBER = re.compile(r"\.\d+\.")
+
+
+class AnswerKind(StrEnum):
+    """The kinds of answer a question can take."""
+
+    YES_NO = "yes_no"
+    DATE = "date"
+    CHOICE = "choice"
+    SEVERAL = "several"
+    TEXT = "text"
+    PARAGRAPH = "paragraph"
+    LINES = "lines"
+    PERIODS = "periods"
+    ADDRESS = "address"
+    NUMBER = "number"
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a fact lives: the model and the field that check it, and what kind of answer it takes."""
+
+    kind: AnswerKind
+    model: type[Facts]
+    field: str
+    choices: type[StrEnum] | None = None
+
+
+def general(key: str) -> str:
+    """The key a question carries: ``child.*.name`` for ``child.2.name``, any other key unchanged."""
+    return _ROW_NUMBER.sub(".*.", key)
+
+
+@cache
+def places() -> Mapping[str, Place]:
+    """The place of every fact, by key."""
+    return dict(_places(Case, ""))
+
+
+def place_of(key: str) -> Place:
+    """The place of the fact at `key`; KeyError for an unknown key."""
+    return places()[general(key)]
+
+
+def _places(model: type[Facts], prefix: str) -> Iterator[tuple[str, Place]]:
+    for name, field in model.model_fields.items():
+        annotation: Any = field.annotation
+        row = _row_of(annotation)
+        if row is not None:
+            yield from _places(row, f"{prefix}{name}.*.")
+        elif _is_group(annotation):
+            yield from _places(annotation, f"{prefix}{name}.")
+        else:
+            kind, choices = _kind(_told(annotation))
+            yield prefix + name, Place(kind, model, name, choices)
+
+
+def _is_group(annotation: Any) -> bool:
+    return isinstance(annotation, type) and issubclass(annotation, Facts)
+
+
+def _row_of(annotation: Any) -> type[Facts] | None:
+    """The model of one row, where the field itself holds rows of facts (the children)."""
+    if get_origin(annotation) is not tuple:
+        return None
+    row = get_args(annotation)[0]
+    return row if _is_group(row) else None
+
+
+def _told(annotation: Any) -> Any:
+    """The type of a told fact, without "don't know" and "not asked"."""
+    (told,) = (part for part in get_args(annotation) if part not in (DontKnow, type(None)))
+    return told
+
+
+def _kind(told: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
+    if get_origin(told) is tuple:
+        return _kind_of_many(get_args(told)[0])
+    if isinstance(told, type) and issubclass(told, StrEnum):
+        return AnswerKind.CHOICE, told
+    if told == Paragraph:
+        return AnswerKind.PARAGRAPH, None
+    if get_origin(told) is Annotated:
+        return AnswerKind.TEXT, None
+    return _PLAIN[told], None
+
+
+def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
+    if one is Period:
+        return AnswerKind.PERIODS, None
+    if isinstance(one, type) and issubclass(one, StrEnum):
+        return AnswerKind.SEVERAL, one
+    return AnswerKind.LINES, None
+
+
+_PLAIN = {
+    bool: AnswerKind.YES_NO,
+    Day: AnswerKind.DATE,
+    Address: AnswerKind.ADDRESS,
+    int: AnswerKind.NUMBER,
+}

@@ -1,0 +1,76 @@
+"""A question as data. The bank files hold these; nothing here decides anything."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import Any
+
+from firstpaper.intake.kinds import AnswerKind, place_of
+
+Predicate = Callable[..., bool]
+"""``(case) -> bool``; for a question asked about each child, ``(case, child) -> bool``."""
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One of the answers to choose from: the value that is kept, and its words."""
+
+    value: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Feeds:
+    """What a question is asked for: ids of rules, and concepts of form items."""
+
+    rules: tuple[str, ...] = ()
+    items: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """One question. `when` names the predicate `applies`; without one it is always asked."""
+
+    key: str
+    ask: str
+    why: str
+    feeds: Feeds
+    examples: tuple[str, ...] = ()
+    when: str | None = None
+    choices: tuple[Choice, ...] = ()
+    none: str | None = None
+    hint: str | None = None
+    notice: tuple[str, ...] = ()
+    not_after_today: bool = False
+    applies: Predicate | None = field(default=None, repr=False, compare=False)
+
+    @property
+    def kind(self) -> AnswerKind:
+        """The kind of answer, from the model's field."""
+        return place_of(self.key).kind
+
+    @property
+    def each_child(self) -> bool:
+        """Whether it is asked once for each child."""
+        return self.key.startswith("child.*.")
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """The questions of one bank file, in the order they are asked."""
+
+    name: str
+    title: str
+    opening: str | None
+    questions: tuple[Question, ...]
+
+
+_WORDS: tuple[str, ...] = ("ask", "why", "none", "hint")
+
+
+def all_words(topic: Topic) -> tuple[str, ...]:
+    """Everything in a topic that a person may read, for translators and for checks of plain words."""
+    words: list[Any] = [topic.title, topic.opening]
+    for question in topic.questions:
+        words += [getattr(question, name) for name in _WORDS]
+        words += [*question.notice, *(choice.words for choice in question.choices)]
+    return tuple(text for text in words if text)

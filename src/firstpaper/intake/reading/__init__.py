@@ -1,0 +1,118 @@
+"""Typed answers turned into facts: one module a kind of answer, all strict, none that guesses."""
+
+from collections.abc import Callable, Mapping
+from datetime import date
+from typing import Any
+
+from pydantic import ValidationError
+
+from firstpaper.facts import DONT_KNOW
+from firstpaper.intake.commands import LITERAL, Command, command_of
+from firstpaper.intake.engine import Asked
+from firstpaper.intake.kinds import AnswerKind, place_of
+from firstpaper.intake.reading.addresses import read_address
+from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
+from firstpaper.intake.reading.dates import read_day
+from firstpaper.intake.reading.numbers import read_number
+from firstpaper.intake.reading.periods import read_periods
+from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.intake.typed import fold, tidy
+from firstpaper.locale import _
+
+LONGEST_ANSWER = 20_000
+LONGEST_SHORT_ANSWER = 500
+MOST_LINES = 200
+
+_ANY_LENGTH = {AnswerKind.TEXT, AnswerKind.PARAGRAPH, AnswerKind.LINES, AnswerKind.PERIODS}
+_NOTHING = {
+    AnswerKind.TEXT: "",
+    AnswerKind.PARAGRAPH: "",
+    AnswerKind.LINES: (),
+    AnswerKind.PERIODS: (),
+    AnswerKind.SEVERAL: (),
+}
+
+
+def read_answer(asked: Asked, text: str, today: date) -> Any:
+    """The fact that the typed `text` gives; DONT_KNOW where the person says so.
+
+    Raises AnswerRefused with words for the person.
+    """
+    text = tidy(text[: LONGEST_ANSWER + 1])
+    if len(text) > (LONGEST_ANSWER if asked.kind in _ANY_LENGTH else LONGEST_SHORT_ANSWER):
+        raise AnswerRefused(_("That is too long to be read as an answer here. Please type it shorter."))
+    literal = text.startswith(LITERAL)
+    if literal:
+        text = text[len(LITERAL) :].strip()
+    elif command_of(text) is Command.DONT_KNOW:
+        return DONT_KNOW
+    elif asked.none is not None and _says_nothing(asked, text):
+        return _checked(asked.key, _NOTHING[asked.kind])
+    if not text:
+        raise AnswerRefused(_nothing_typed(asked))
+    return _checked(asked.key, _READERS[asked.kind](asked, text, today))
+
+
+def _checked(key: str, value: Any) -> Any:
+    """The value as the fact's own model keeps it."""
+    place = place_of(key)
+    try:
+        return getattr(place.model.model_validate({place.field: value}), place.field)
+    except ValidationError as error:
+        raise refusal(error) from None
+
+
+def _lines(text: str) -> tuple[str, ...]:
+    lines = tuple(line.strip() for line in text.splitlines() if line.strip())
+    if len(lines) > MOST_LINES:
+        raise AnswerRefused(_("That is more than {most} lines. Please list less.").format(most=MOST_LINES))
+    return lines
+
+
+_READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
+    AnswerKind.YES_NO: lambda asked, text, today: read_yes_no(text),
+    AnswerKind.DATE: lambda asked, text, today: read_day(
+        text, today, not_after_today=asked.question.not_after_today
+    ),
+    AnswerKind.CHOICE: lambda asked, text, today: read_choice(asked.choices, text),
+    AnswerKind.SEVERAL: lambda asked, text, today: read_several(asked.choices, text),
+    AnswerKind.TEXT: lambda asked, text, today: text,
+    AnswerKind.PARAGRAPH: lambda asked, text, today: text,
+    AnswerKind.LINES: lambda asked, text, today: _lines(text),
+    AnswerKind.PERIODS: lambda asked, text, today: read_periods(
+        text, today, not_after_today=asked.question.not_after_today
+    ),
+    AnswerKind.ADDRESS: lambda asked, text, today: read_address(text),
+    AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
+}
+
+
+def _says_nothing(asked: Asked, text: str) -> bool:
+    if asked.kind not in _NOTHING:
+        return False
+    word = fold(text).rstrip(" .!")
+    plain = {
+        "0",
+        "none",
+        "none of these",
+        "none of them",
+        "nothing",
+        "no",
+        "n/a",
+        "na",
+        "ninguno",
+        "ninguna",
+        "nada",
+    }
+    return word in plain or word == fold(asked.none or "").rstrip(" .!")
+
+
+def _nothing_typed(asked: Asked) -> str:
+    if asked.none is not None:
+        return _(
+            "Nothing was typed. If the answer is nothing, type: none. To come back to this later, type: skip"
+        )
+    return _(
+        "Nothing was typed. Type the answer, or one of these words: skip (come back later), "
+        "don't know, back, why."
+    )

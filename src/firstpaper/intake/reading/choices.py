@@ -1,0 +1,95 @@
+"""Answers chosen from a list: by number, or by the beginning of their words."""
+
+import re
+from collections.abc import Sequence
+
+from firstpaper.intake.question import Choice
+from firstpaper.intake.refusals import AnswerRefused
+from firstpaper.intake.typed import fold
+from firstpaper.locale import _
+
+SHORTEST_START = 3
+
+_YES = {"y", "yes", "yeah", "yep", "true", "si", "sí", "1"}
+_NO = {"n", "no", "nope", "false", "2"}
+_NUMBER = re.compile(r"[#(]?(\d{1,6})[.):]?")
+_SEVERAL_NUMBERS = re.compile(r"\d{1,6}(?:(?: ?[,;&+] ?| and | y | )\d{1,6})*")
+_BETWEEN = re.compile(r" ?[,;&+] ?| and | y | ")
+_BETWEEN_WORDS = re.compile(r"\s*[,;\n]\s*")
+
+
+def read_yes_no(text: str) -> bool:
+    """Yes or no. Raises AnswerRefused for anything else."""
+    word = fold(text).rstrip(" .!")
+    if word in _YES or word == fold(_("yes")):
+        return True
+    if word in _NO or word == fold(_("no")):
+        return False
+    raise AnswerRefused(_("Please answer yes or no. You can type y or n."))
+
+
+def read_choice(choices: Sequence[Choice], text: str) -> str:
+    """The value of the one choice meant. Raises AnswerRefused where it is not clear which."""
+    number = _NUMBER.fullmatch(fold(text))
+    if number:
+        return _numbered(choices, number[1])
+    if _SEVERAL_NUMBERS.fullmatch(fold(text)):
+        raise AnswerRefused(_("Please choose one answer here: type one number."))
+    return _named(choices, text)
+
+
+def read_several(choices: Sequence[Choice], text: str) -> tuple[str, ...]:
+    """The values of the choices meant, in the order shown. Raises AnswerRefused as `read_choice` does."""
+    folded = fold(text)
+    if _SEVERAL_NUMBERS.fullmatch(folded):
+        chosen = {_numbered(choices, number) for number in _BETWEEN.split(folded)}
+    elif exact := _exact(choices, folded):
+        chosen = {exact.value}
+    else:
+        chosen = {read_choice(choices, part) for part in _BETWEEN_WORDS.split(text.strip()) if part}
+    return tuple(choice.value for choice in choices if choice.value in chosen)
+
+
+def _numbered(choices: Sequence[Choice], digits: str) -> str:
+    number = int(digits)
+    if not 1 <= number <= len(choices):
+        raise AnswerRefused(
+            _("There is no answer number {number} here. Please type a number from 1 to {most}.").format(
+                number=number, most=len(choices)
+            )
+        )
+    return choices[number - 1].value
+
+
+def _named(choices: Sequence[Choice], text: str) -> str:
+    start = fold(text).rstrip(" .!")
+    exact = _exact(choices, start)
+    if exact:
+        return exact.value
+    meant = [choice for choice in choices if len(start) >= SHORTEST_START and _begins(choice, start)]
+    if len(meant) == 1:
+        return meant[0].value
+    if meant:
+        numbers = ", ".join(str(choices.index(choice) + 1) for choice in meant)
+        raise AnswerRefused(
+            _("That could be more than one of the answers: {numbers}. Please type the number.").format(
+                numbers=numbers
+            )
+        )
+    raise AnswerRefused(
+        _(
+            "That is not one of the answers here. Please type the number of the answer, from 1 to {most}."
+        ).format(most=len(choices))
+    )
+
+
+def _exact(choices: Sequence[Choice], folded: str) -> Choice | None:
+    return next((choice for choice in choices if folded in _names(choice)), None)
+
+
+def _begins(choice: Choice, start: str) -> bool:
+    return any(name.startswith(start) for name in _names(choice))
+
+
+def _names(choice: Choice) -> tuple[str, str, str]:
+    return fold(choice.words).rstrip(" .!"), fold(choice.value), fold(choice.value).replace("_", " ")

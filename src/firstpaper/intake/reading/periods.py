@@ -1,0 +1,100 @@
+"""Stretches of time, one a line: ``3/1/2026 to 4/15/2026, work in Nevada``."""
+
+import re
+from datetime import date
+
+from pydantic import ValidationError
+
+from firstpaper.facts import Day
+from firstpaper.facts.matter import Period
+from firstpaper.intake.reading.dates import read_day, spell
+from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.locale import _
+
+MOST_PERIODS = 100
+
+_FROM = re.compile(r"\s*(?:from|between|de|desde)\s+", re.IGNORECASE)
+_SINCE = re.compile(r"\s*(?:since|desde el|desde)\s+", re.IGNORECASE)
+_TO = re.compile(r"\s+(?:to|until|till|til|through|thru|hasta|a|[-\u2013\u2014])\s+", re.IGNORECASE)
+_STILL = re.compile(r"(?:now|today|present|the present|this day|still|ahora|hoy)\b[.,;:]?\s*", re.IGNORECASE)
+_MOST_WORDS_IN_A_DATE = 6
+
+
+def read_periods(text: str, today: date, *, not_after_today: bool = False) -> tuple[Period, ...]:
+    """The periods, in the order typed. Raises AnswerRefused naming the line that is not clear."""
+    lines = [line.strip() for line in re.split(r"[\n;]", text) if line.strip()]
+    if len(lines) > MOST_PERIODS:
+        raise AnswerRefused(_("That is more than {most} lines. Please list less.").format(most=MOST_PERIODS))
+    periods = []
+    for number, line in enumerate(lines, 1):
+        try:
+            periods.append(read_period(line, today, not_after_today=not_after_today))
+        except AnswerRefused as refused:
+            if len(lines) == 1:
+                raise
+            where = _("Line {number}: {message}").format(number=number, message=refused.message)
+            raise AnswerRefused(where) from None
+    return tuple(periods)
+
+
+def read_period(line: str, today: date, *, not_after_today: bool = False) -> Period:
+    """The period on one line. Raises AnswerRefused where it is not clear."""
+    since = _SINCE.match(line)
+    if since and not _TO.search(line, since.end()):
+        start, why = _leading_day(line[since.end() :], today, not_after_today)
+        return period(start, None, why)
+    begin = _FROM.match(line)
+    rest = line[begin.end() :] if begin else line
+    for to in _TO.finditer(rest):
+        try:
+            start = read_day(rest[: to.start()], today, not_after_today=not_after_today)
+        except AnswerRefused:
+            continue
+        still = _STILL.match(rest, to.end())
+        if still:
+            return period(start, None, rest[still.end() :])
+        end, why = _leading_day(rest[to.end() :], today, not_after_today=False)
+        return period(start, end, why)
+    raise AnswerRefused(_unclear(rest, today))
+
+
+def _unclear(line: str, today: date) -> str:
+    """Why no period was found: the reason its first date was refused, or that an end is missing."""
+    to = _TO.search(line)
+    if to:
+        try:
+            read_day(line[: to.start()], today)
+        except AnswerRefused as refused:
+            return refused.message
+    return _(
+        "Please type both days on one line, like: 3/1/2026 to 4/15/2026, work in Nevada. "
+        "If it has not ended, type it like: since 3/1/2026, work in Nevada."
+    )
+
+
+def _leading_day(text: str, today: date, not_after_today: bool) -> tuple[Day, str]:
+    """The day that a text begins with, and the rest of the text."""
+    ends = [match.end() for match in re.finditer(r"\S+", text)][:_MOST_WORDS_IN_A_DATE]
+    for end in reversed(ends):
+        try:
+            day = read_day(text[:end], today)
+        except AnswerRefused:
+            continue
+        read_day(text[:end], today, not_after_today=not_after_today)
+        return day, text[end:]
+    first = text.split(",", maxsplit=1)[0] if text.strip() else ""
+    return read_day(first, today), ""
+
+
+def period(start: Day, end: Day | None, why: str) -> Period:
+    """The period from `start` to `end`. Raises AnswerRefused where it cannot be so."""
+    if end is not None and end.latest < start.earliest:
+        raise AnswerRefused(
+            _("The end, {end}, is before the start, {start}. Please check both days.").format(
+                end=spell(end), start=spell(start)
+            )
+        )
+    try:
+        return Period(start=start, end=end, why=why.strip(" ,:;.-\u2013\u2014"))
+    except ValidationError as error:
+        raise refusal(error) from None

@@ -1,0 +1,55 @@
+"""An answer that was not taken, in words for the person who typed it.
+
+Each message says what happened, why it matters and what to do. It never repeats the answer where
+the answer may be a secret number.
+"""
+
+from typing import TYPE_CHECKING
+
+from firstpaper.locale import _
+
+if TYPE_CHECKING:
+    from pydantic import ValidationError
+
+
+class AnswerRefused(Exception):
+    """An answer that does not fit its question; `message` is for the person who typed it."""
+
+    def __init__(self, message: str) -> None:
+        super().__init__(message)
+        self.message = message
+
+
+def refusal(error: "ValidationError") -> AnswerRefused:
+    """The refusal for what a fact model found wrong."""
+    for found in error.errors(include_url=False, include_input=False):
+        if found["type"] == "value_error":
+            code, _colon, limit = str(found["ctx"]["error"]).partition(":")
+            message = _message(code, limit)
+            if message:
+                return AnswerRefused(message)
+    return AnswerRefused(
+        _("That answer does not fit this question. Please look at the examples and try again.")
+    )
+
+
+def _message(code: str, limit: str) -> str | None:
+    match code:
+        case "social_security_number":
+            return _(
+                "That looks like a whole Social Security number. Court papers are open to the public, so we "
+                "do not keep it. Leave it out, or type only the last 4 digits."
+            )
+        case "long_number":
+            return _(
+                "There is a long number in that, like an account or card number. Court papers are open to "
+                "the public, so we do not keep it. Type it again with only the last 4 digits."
+            )
+        case "too_long":
+            return _(
+                "That is more than {limit} letters, which is too long here. Please say it in fewer words."
+            ).format(limit=limit)
+        case "empty":
+            return _("There is nothing in that answer. Type the answer, or skip to come back to it later.")
+        case _:
+            return None

@@ -1,0 +1,69 @@
+"""An answer said back in plain words, so that a person can see what was understood.
+
+A date, a period and an address are said in words that read back as the same fact.
+"""
+
+from enum import StrEnum
+from typing import Any
+
+from firstpaper.facts import Case, Day, DontKnow
+from firstpaper.facts.matter import Period
+from firstpaper.facts.people import Address
+from firstpaper.intake.engine import Asked, asking
+from firstpaper.intake.reading.dates import spell
+from firstpaper.locale import _
+
+
+def echo(asked: Asked | str, value: Any) -> str:
+    """The answer `value` in plain words. A key may stand for the question."""
+    if isinstance(asked, str):
+        found = asking(asked, Case())
+        if found is None:
+            raise KeyError(asked)
+        asked = found
+    return _said(asked, value)
+
+
+def _said(asked: Asked, value: Any) -> str:
+    if value is None:
+        return _("not answered yet")
+    if isinstance(value, DontKnow):
+        return _("I don't know")
+    if value in ("", ()):
+        return asked.none or _("none")
+    if isinstance(value, tuple):
+        return "; ".join(_one(asked, part) for part in value)
+    return _one(asked, value)
+
+
+def _one(asked: Asked, value: Any) -> str:
+    if isinstance(value, bool):
+        return _("Yes") if value else _("No")
+    if isinstance(value, Day):
+        return _day(value)
+    if isinstance(value, StrEnum):
+        return next((choice.words for choice in asked.choices if choice.value == value), str(value)).rstrip(
+            "."
+        )
+    if isinstance(value, Period):
+        return _period(value)
+    if isinstance(value, Address):
+        return _address(value)
+    return str(value)
+
+
+def _day(day: Day) -> str:
+    return _("about {date}").format(date=spell(day)) if day.unsure else spell(day)
+
+
+def _period(period: Period) -> str:
+    if period.end is None:
+        span = _("since {start}").format(start=_day(period.start))
+    else:
+        span = _("{start} to {end}").format(start=_day(period.start), end=_day(period.end))
+    return f"{span}, {period.why}" if period.why else span
+
+
+def _address(address: Address) -> str:
+    last = f"{address.state} {address.zip}".strip()
+    return ", ".join(part for part in (address.street, address.city, last) if part)
