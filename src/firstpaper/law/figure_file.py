@@ -129,15 +129,14 @@ class _Head:
 
 
 def _read(path: Path) -> object:
-    loader = _LOADER(path.read_text(encoding="utf-8"))
     try:
+        loader = _LOADER(path.read_text(encoding="utf-8"))
         node = loader.get_single_node()
-        _refuse_duplicates(_Place(path.name), node)
-        return loader.construct_document(node) if node else None
-    except yaml.YAMLError as broken:
+        content = loader.construct_document(node) if node else None
+    except (yaml.YAMLError, ValueError) as broken:
         raise FigureFileError(f"{path.name}: this is not YAML that can be read: {broken}") from broken
-    finally:
-        loader.dispose()
+    _refuse_duplicates(_Place(path.name), node)
+    return content
 
 
 def _refuse_duplicates(place: _Place, node: yaml.Node | None) -> None:
