@@ -71,8 +71,18 @@ def laid_over(base: Any, facts: Any) -> Any:
     return {**base, **facts, **shared}
 
 
+class _Loader(yaml.CSafeLoader):
+    """Reads `on` as the word it is; YAML 1.1 takes it for a yes."""
+
+
+_Loader.yaml_implicit_resolvers = {
+    first: [(tag, pattern) for tag, pattern in found if first not in "oO" or not tag.endswith(":bool")]
+    for first, found in yaml.CSafeLoader.yaml_implicit_resolvers.items()
+}
+
+
 def _read(path: Path) -> CaseFile:
-    raw = yaml.load(path.read_text(encoding="utf-8"), yaml.CSafeLoader)
+    raw = yaml.load(path.read_text(encoding="utf-8"), _Loader)
     _only(path, raw, FILE_KEYS)
     return CaseFile(path, raw["rule"], raw["source"], tuple(_case(path, raw, each) for each in raw["cases"]))
 

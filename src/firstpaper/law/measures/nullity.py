@@ -101,6 +101,30 @@ def bar_key(ground: NullityGround) -> str | None:
     }.get(ground)
 
 
+def concerned_key(ground: NullityGround) -> str | None:
+    """The fact that says which spouse a ground is about; None for a ground about both."""
+    return {
+        NullityGround.UNDER_AGE: "grounds.under_age",
+        NullityGround.UNSOUND_MIND: "grounds.unsound",
+        NullityGround.FRAUD: "grounds.deceived",
+        NullityGround.FORCE: "grounds.forced",
+        NullityGround.PHYSICAL_INCAPACITY: "grounds.incapable",
+    }.get(ground)
+
+
+def began(case: Case) -> tuple[str, Day | None]:
+    """The key and the day of the union's beginning; of two unions the one that began first.
+
+    The first gives the earlier, safer last day.
+    """
+    unions = known(case.matter.unions) or (Union.MARRIAGE,)
+    keys = {
+        "dates.married_on" if union is Union.MARRIAGE else "dates.registered_on": None for union in unions
+    }
+    told: list[tuple[str, Day | None]] = [(key, known(case.fact(key))) for key in keys]
+    return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
+
+
 def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
     """The time limit of the ground, for a filing on the day `on`."""
     if ground in VOID or _former_spouse_files(case, ground):
@@ -108,25 +132,19 @@ def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
         return Limit(ground, Runs.WITHOUT_LIMIT, None, None, True, False, (), (), (step,))
     if ground in (NullityGround.PRIOR_SPOUSE, NullityGround.UNSOUND_MIND):
         return _lifetime(case, ground)
-    start_key, start = _start(case, ground)
-    if ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is None:
-        return _not_counted(ground, "grounds.filer", start_key)
-    if start is None:
-        return _not_counted(ground, start_key)
-    return _counted(case, ground, on, start_key, start)
+    key, start = _start(case, ground)
+    filer_missing = ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is None
+    if start is None or filer_missing:
+        missing = (("grounds.filer",) if filer_missing else ()) + ((key,) if start is None else ())
+        return Limit(ground, Runs.TO_A_DAY, None, None, None, False, missing, missing, ())
+    return _counted(case, ground, on, key, start)
 
 
 def _spouse_may(case: Case, ground: NullityGround) -> bool | None:
-    concerned = {
-        NullityGround.UNDER_AGE: case.grounds.under_age,
-        NullityGround.FRAUD: case.grounds.deceived,
-        NullityGround.FORCE: case.grounds.forced,
-        NullityGround.UNSOUND_MIND: case.grounds.unsound,
-        NullityGround.PHYSICAL_INCAPACITY: case.grounds.incapable,
-    }
-    if ground not in concerned:
+    key = concerned_key(ground)
+    if key is None:
         return True
-    who = known(concerned[ground])
+    who = known(case.fact(key))
     filer_concerned = who in (Who.PETITIONER, Who.BOTH)
     if who is None:
         return None
@@ -149,15 +167,11 @@ def _lifetime(case: Case, ground: NullityGround) -> Limit:
     return Limit(ground, Runs.WHILE_BOTH_LIVE, None, None, alive, False, unsure, (key,), (step,))
 
 
-def _not_counted(ground: NullityGround, *missing: str) -> Limit:
-    return Limit(ground, Runs.TO_A_DAY, None, None, None, False, missing, missing, ())
-
-
 def _counted(case: Case, ground: NullityGround, on: date, key: str, start: Day) -> Limit:
     target = _target(case, ground, on, start.earliest)
     rolled = _rolled(case, ground, target.day)
     at_the_latest = _rolled(case, ground, _target(case, ground, on, start.latest).day)
-    in_time, too_late = on <= rolled.day, on > at_the_latest.day
+    in_time, too_late = on <= rolled.day, on > at_the_latest.day and not start.unsure
     return Limit(
         ground=ground,
         runs=Runs.TO_A_DAY,
@@ -219,14 +233,4 @@ def _start(case: Case, ground: NullityGround) -> tuple[str, Day | None]:
         return "grounds.minor_born_on", known(case.grounds.minor_born_on)
     if ground is NullityGround.FRAUD:
         return "grounds.discovered_on", known(case.grounds.discovered_on)
-    return _wedding(case)
-
-
-def _wedding(case: Case) -> tuple[str, Day | None]:
-    """The start of the union; of two unions the one that began first, for the safer last day."""
-    unions = known(case.matter.unions) or (Union.MARRIAGE,)
-    keys = {
-        "dates.married_on" if union is Union.MARRIAGE else "dates.registered_on": None for union in unions
-    }
-    told: list[tuple[str, Day | None]] = [(key, known(case.fact(key))) for key in keys]
-    return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
+    return began(case)

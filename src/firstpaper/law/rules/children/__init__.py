@@ -1,0 +1,1 @@
+"""Which children the petition lists, and what follows from their birth dates."""

@@ -1,0 +1,1 @@
+"""Whether the forms and what goes behind them fit together."""

@@ -1,0 +1,1 @@
+"""The grounds of a nullity, who may file on them, and until when."""

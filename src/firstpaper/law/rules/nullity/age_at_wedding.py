@@ -1,0 +1,79 @@
+"""Under 18 on the wedding day."""
+
+from datetime import date
+
+from firstpaper.counting import anniversary, spell_date
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import NullityGround
+from firstpaper.law.figure import figure
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.nullity import began, grounds
+from firstpaper.law.register import rule
+from firstpaper.law.words import help_first
+from firstpaper.locale import _
+
+BORN = "grounds.minor_born_on"
+
+
+@rule(
+    "Under 18 on the wedding day",
+    cite="Fam. Code 2210(a)",
+    since=date(2019, 1, 1),
+    not_modelled="Marriages made under the law of another state or country.",
+)
+def age_at_wedding(case: Case, on: date) -> Found | None:
+    """For the ground of under age, the spouse must have been under 18 on the wedding day.
+
+    It is the age on the day of the wedding that counts, not the age on the day the two met or began to
+    live together. A person turns 18 on the 18th birthday, so a wedding on that birthday is not under
+    age.
+
+    Example: born on June 10, 2005 and married on August 1, 2022. That is 17 years old: under age.
+    Married on June 10, 2023: exactly 18, and not under age.
+
+    Where a date is known only in part, we say so and do not guess.
+    """
+    if NullityGround.UNDER_AGE not in grounds(case):
+        return None
+    key, wedding = began(case)
+    born = known(case.grounds.minor_born_on)
+    if born is None or wedding is None:
+        return None
+    of_age = figure("nullity.age_of_consent", on).value
+    under, over = _under(born, wedding, of_age), _over(born, wedding, of_age)
+    facts = (BORN, key)
+    if under:
+        return Found(
+            Outcome.MET,
+            Weight.GOOD_TO_KNOW,
+            _("By your dates, that spouse was under {age} on the wedding day.").format(age=of_age),
+            facts=facts,
+        )
+    if over:
+        birthday = anniversary(born.earliest, of_age)
+        return Found(
+            Outcome.NOT_MET,
+            Weight.GET_ADVICE if born.unsure or wedding.unsure else Weight.STOP,
+            _(
+                "By your dates, that spouse was already {age} on the wedding day. That is not under age."
+            ).format(age=of_age),
+            _("Check both dates. If they are right, leave this ground out. {help}").format(help=help_first()),
+            facts=facts,
+            dates={"came_of_age": birthday},
+            steps=(_("The {age}th birthday was {day}.").format(age=of_age, day=spell_date(birthday)),),
+        )
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _("We cannot tell whether that spouse was under {age} on the wedding day.").format(age=of_age),
+        _("Look up the whole birth date and the whole wedding date."),
+        facts=facts,
+    )
+
+
+def _under(born: Day, wedding: Day, of_age: int) -> bool:
+    return wedding.latest < anniversary(born.earliest, of_age)
+
+
+def _over(born: Day, wedding: Day, of_age: int) -> bool:
+    return anniversary(born.latest, of_age) <= wedding.earliest

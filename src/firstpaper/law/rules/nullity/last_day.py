@@ -1,0 +1,148 @@
+"""The last day to file for a nullity."""
+
+from datetime import date
+
+from firstpaper.counting import days_after, spell_date
+from firstpaper.facts import Case
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
+from firstpaper.law.register import rule
+from firstpaper.law.words import ground_words, help_first, in_a_row
+from firstpaper.locale import _
+
+SOON_DAYS = 60
+"""How long before a last day we call it soon. Ours, not the law's."""
+
+
+@rule(
+    "Last day to file for a nullity",
+    cite=("Fam. Code 2211(a)-(f)", "Code Civ. Proc. 12a", "Fam. Code 2200", "Fam. Code 2201"),
+    since=date(2026, 1, 1),
+    not_modelled="Whether a court would hold that the time stood still, or that the filer waited too long.",
+)
+def last_day(case: Case, on: date) -> list[Found]:
+    """Most grounds of a nullity can be used only until a last day, or only while both spouses are alive.
+
+    Under age: four years after turning 18, if the one who was under age files; before the 18th
+    birthday, if a parent or another person in charge files. Fraud: four years after the facts were
+    found out. Force and physical incapacity: four years after the wedding. An earlier spouse thought
+    dead, and unsound mind: while both spouses are alive. The two void grounds (incest and bigamy) have
+    no last day.
+
+    How we count: the day it starts from is not counted, and the last day has the same date, four years
+    later. Example: a wedding on November 26, 2022 gives November 26, 2026 for force. That day is
+    Thanksgiving and the court is closed, so the law moves the last day to the next day the court is
+    open, Monday, November 30, 2026. We show the earlier day as your target, and the later one in
+    brackets. Aim for the earlier day. Online systems fail, clerks send papers back, and a judge might
+    count in another way.
+
+    For a parent or guardian the law says "before" the 18th birthday. We do not move that day.
+
+    February 29: four years after it is again February 29. A person born on February 29 turns 18 on
+    February 28 by our count; the law does not say.
+
+    If you are not sure of a date, we count from the first day it can have been.
+    """
+    return [_about(time_limit(case, ground, on), on) for ground in grounds(case)]
+
+
+def _about(limit: Limit, on: date) -> Found:
+    match limit.runs:
+        case Runs.WITHOUT_LIMIT:
+            return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, _("The law sets no last day for it."))
+        case Runs.WHILE_BOTH_LIVE:
+            return _while_both_live(limit)
+        case _:
+            return _by_day(limit, on)
+
+
+def _while_both_live(limit: Limit) -> Found:
+    if limit.may_file is None:
+        says = _("It can be filed only while both spouses are alive, and we do not know that.")
+        return _found(limit, Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, _("Tell us if both are alive."))
+    if limit.may_file:
+        says = _("There is no last day, but it can be filed only while both spouses are alive.")
+        return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, says)
+    says = _("It can be filed only while both spouses are alive. By what you told us, one has died.")
+    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, help_first())
+
+
+def _by_day(limit: Limit, on: date) -> Found:
+    if limit.last_day is None or limit.rolled is None:
+        says = _("We cannot count the last day to file. We need {what}.").format(what=_needed(limit.unsure))
+        return _found(limit, Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, _count_from_papers())
+    if limit.may_file is False:
+        return _passed(limit)
+    if limit.may_file is None:
+        says = _("The last day to file may have passed: counted from the first day it can be, it was {day}.")
+        do = _("Find out the exact date. {help}").format(help=help_first())
+        return _found(limit, Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says.format(day=_day(limit)), do)
+    return _in_time(limit, on, limit.last_day)
+
+
+def _passed(limit: Limit) -> Found:
+    says = _("The last day to file was {day}. It has passed.").format(day=_day(limit))
+    if limit.needs_permission:
+        do = _("A court may still allow it for a good reason. {help}").format(help=help_first())
+        return _found(limit, Outcome.NOT_MET, Weight.GET_ADVICE, says, do)
+    do = _("Do not file on this ground. Ask about another ground, or about a divorce. {help}")
+    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do.format(help=help_first()))
+
+
+def _in_time(limit: Limit, on: date, target: date) -> Found:
+    day = _day(limit)
+    if on > target:
+        says = _("Your target day has passed, and only a closed court keeps the time open: {day}.")
+        do = _("File on the first day the court is open. Ask the clerk before the doors close.")
+        return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
+    if on == target:
+        says = _("The last day to file is your filing day: {day}.")
+        do = _("Do not wait. Go to the clerk early that day, or file sooner.")
+        return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
+    says = _("The last day to file is {day}.").format(day=day)
+    if target <= days_after(on, SOON_DAYS).day:
+        do = _("That is soon. File before it, with some days to spare.")
+        return _found(limit, Outcome.CLOSE, Weight.LOOK_AGAIN, says, do)
+    weight = Weight.LOOK_AGAIN if limit.unsure else Weight.GOOD_TO_KNOW
+    return _found(limit, Outcome.MET, weight, says, _("Write this day on your calendar."))
+
+
+def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = "") -> Found:
+    about = _('Ground "{ground}": {says}').format(ground=ground_words(limit.ground), says=says)
+    if limit.unsure and limit.last_day:
+        about = _("{says} You were not sure of the date we count from.").format(says=about)
+    days = {"last_day": limit.last_day, "last_day_moved_to": limit.rolled}
+    return Found(
+        outcome,
+        weight,
+        about,
+        do,
+        facts=("grounds.nullity", *limit.facts),
+        dates={name: day for name, day in days.items() if day},
+        values={"nullity.ground": str(limit.ground), "nullity.may_file": limit.may_file},
+        steps=limit.steps,
+    )
+
+
+def _day(limit: Limit) -> str:
+    if limit.last_day is None or limit.rolled is None:
+        return ""
+    if limit.rolled == limit.last_day:
+        return spell_date(limit.last_day)
+    moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
+    return moved.format(target=spell_date(limit.last_day), rolled=spell_date(limit.rolled))
+
+
+def _needed(keys: tuple[str, ...]) -> str:
+    words = {
+        "grounds.filer": _("to know who starts the case"),
+        "grounds.minor_born_on": _("the birth date of the one who was under age"),
+        "grounds.discovered_on": _("the day the facts were found out"),
+        "dates.married_on": _("the wedding day"),
+        "dates.registered_on": _("the day the partnership was registered"),
+    }
+    return in_a_row([words[key] for key in keys])
+
+
+def _count_from_papers() -> str:
+    return _("Look it up in your papers. A year or a month helps, if that is all you know.")

@@ -1,0 +1,1 @@
+"""How the petition speaks of what the two own and owe."""

@@ -1,0 +1,1 @@
+"""Former name, fees, and the other things the petition may ask for."""

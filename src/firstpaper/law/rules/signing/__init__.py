@@ -1,0 +1,1 @@
+"""What the filer states above the signature."""
