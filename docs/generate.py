@@ -1,7 +1,7 @@
 """Write the reference pages from the code, so that they cannot drift from it.
 
-    python docs/generate.py            write docs/reference/*.md
-    python docs/generate.py --check    exit 1 and name the stale pages
+python docs/generate.py            write docs/reference/*.md
+python docs/generate.py --check    exit 1 and name the stale pages
 """
 
 import sys
@@ -11,7 +11,7 @@ from pathlib import Path
 from firstpaper.cli.result import ExitCode
 from firstpaper.forms.edition import editions
 from firstpaper.intake import bank
-from firstpaper.law.figure import all_figures
+from firstpaper.law.figure import NoValue, all_figures
 from firstpaper.law.register import all_rules
 
 REFERENCE = Path(__file__).parent / "reference"
@@ -103,11 +103,14 @@ def figures() -> Lines:
         yield ""
         yield "| from | value | authority | how sure | checked on |"
         yield "| --- | --- | --- | --- | --- |"
-        for value in figure.values:
-            words = "ended: " + value.why if value.value is None else str(value.value)
-            yield (
-                f"| {value.since} | {words[:120]} | {value.authority} | {value.certainty.value} | {value.checked_on} |"
-            )
+        for span in figure.spans:
+            if isinstance(span, NoValue):
+                yield f"| {span.since} | none: {span.why} | | | |"
+            else:
+                yield (
+                    f"| {span.since} | {span.in_words} | {span.authority} "
+                    f"| {span.certainty.value} | {span.checked_on} |"
+                )
 
 
 def items() -> Lines:

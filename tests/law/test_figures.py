@@ -133,6 +133,29 @@ def test_only_the_file_asked_for_is_read_and_only_once(
     assert read == ["rent.yaml", "food.yaml"]
 
 
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("residence.state_months", "6"),
+        ("nullity.force_late_permission", "no"),
+        ("fees.first_paper", "low: 435, high: 450"),
+        ("form_edition.FL-100", "edition: Wednesday, January 1, 2020, verified_against_pdf: no"),
+        ("form_edition.FL-311", "edition: not known, verified_against_pdf: no"),
+        ("help.domestic_violence_hotline", "1-800-799-7233"),
+        (
+            "court_holidays.excluded",
+            "Lunar New Year; Diwali; Genocide Remembrance Day; Admission Day; Columbus Day",
+        ),
+    ],
+)
+def test_a_value_in_words(name: str, words: str) -> None:
+    assert figure(name, TODAY).in_words == words
+
+
+def test_a_yes_in_words() -> None:
+    assert figure("service.photographs", NEW_YEAR).in_words == "yes"
+
+
 # Asking for a figure
 
 

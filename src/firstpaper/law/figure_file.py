@@ -15,7 +15,7 @@ from typing import Any
 
 import yaml
 
-from firstpaper.counting import short_date
+from firstpaper.counting import short_date, spell_date
 from firstpaper.law.authority import Certainty
 from firstpaper.locale import _
 
@@ -53,6 +53,11 @@ class FigureValue:
     since: date
     until: date | None
     note: str = ""
+
+    @property
+    def in_words(self) -> str:
+        """The value as a person reads it, as "yes" or "low: 435, high: 450"; without the unit."""
+        return _in_words(self.value)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +99,23 @@ class Figure:
 
     def _not_in_force(self, message: str, **words: str) -> FigureNotInForce:
         return FigureNotInForce(message.format(what=_(self.what), name=self.name, **words), self.name)
+
+
+def _in_words(value: Any) -> str:
+    match value:
+        case None:
+            return _("not known")
+        case bool():
+            return _("yes") if value else _("no")
+        case date():
+            return spell_date(value)
+        case Mapping():
+            return ", ".join(f"{name}: {_in_words(each)}" for name, each in value.items())
+        case tuple():
+            return "; ".join(_in_words(each) for each in value)
+        case str():
+            return _(value)
+    return str(value)
 
 
 def load_figures(path: Path) -> tuple[Figure, ...]:
