@@ -6,7 +6,7 @@ gives something, so that nothing can be too long to print.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from typing import Protocol
 
 from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, Piece, Tick
@@ -16,6 +16,7 @@ from firstpaper.packet.paper.tags import Element
 
 WRITING_LEADING = 28.0  # points of height for a line that is written on by hand
 CAP_HEIGHT_EMS = 0.69  # both typefaces
+BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
 
 
@@ -52,16 +53,21 @@ class Text:
     aligned: float = 0
     """Where lines stand in the width: 0 left, 0.5 centered, 1 right."""
     bookmark: str = ""
-    height: float = 0
+    height: float = field(init=False)
 
     def __post_init__(self) -> None:
-        self.height = sum(self._leading(line) for line in self.lines)
+        self.height = sum(self._leading(line) for line in self.lines) + self._bar_room
+
+    @property
+    def _bar_room(self) -> float:
+        return BAR_ROOM if self.look.bar else 0.0
 
     def _leading(self, line: Line) -> float:
         return max(self.look.leading, WRITING_LEADING) if line.for_writing else self.look.leading
 
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Text, Text] | None":
         fits = 0
+        room -= self._bar_room
         for line in self.lines:
             room -= self._leading(line)
             if room < 0:
@@ -77,22 +83,17 @@ class Text:
     def _part(self, lines: Sequence[Line], *, first: bool) -> "Text":
         before, after = (self.before, 0.0) if first else (0.0, self.after)
         bookmark = self.bookmark if first else ""
-        return Text(
-            lines,
-            self.look,
-            self.width,
-            self.element,
-            self.stays_with_next,
-            before,
-            after,
-            self.aligned,
-            bookmark,
-        )
+        look = self.look if first else replace(self.look, bar=False)
+        return replace(self, lines=lines, look=look, before=before, after=after, bookmark=bookmark)
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         size = self.look.size
         if self.bookmark:
             pen.bookmark(self.bookmark, 1, top + size)
+        if self.look.bar:
+            with pen.artifact():
+                pen.bar(x, top - BAR_HEIGHT, BAR_WIDTH, BAR_HEIGHT)
+            top -= BAR_ROOM
         words: list[Words] = []
         for line in self.lines:
             leading = self._leading(line)
@@ -178,9 +179,9 @@ class Stack:
     whole_below: float = 0
     """Lower than this it goes to the next page whole rather than be split."""
     stays_with_next: bool = False
-    height: float = 0
-    before: float = 0
-    after: float = 0
+    height: float = field(init=False)
+    before: float = field(init=False, default=0)
+    after: float = field(init=False, default=0)
 
     def __post_init__(self) -> None:
         height, last = 0.0, None
@@ -221,13 +222,17 @@ class Stack:
                     return self._cut(count)
         if parts is None:
             return None
-        return self._of([*self.blocks[:count], parts[0]]), self._of([parts[1], *self.blocks[count + 1 :]])
+        head, rest = parts
+        return (
+            replace(self, blocks=[*self.blocks[:count], head]),
+            replace(self, blocks=[rest, *self.blocks[count + 1 :]]),
+        )
 
     def _cut(self, count: int, skip: int = 0) -> "tuple[Stack, Stack]":
-        return self._of(self.blocks[:count]), self._of(self.blocks[count + skip :])
-
-    def _of(self, blocks: Sequence[Block]) -> "Stack":
-        return Stack(blocks, self.whole_below)
+        return (
+            replace(self, blocks=self.blocks[:count]),
+            replace(self, blocks=self.blocks[count + skip :]),
+        )
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         last: Block | None = None
@@ -261,10 +266,8 @@ class Item:
         parts = self.body.split(room, fresh=fresh)
         if parts is None:
             return None
-        return (
-            Item(self.label, parts[0], self.indent, self.before, 0),
-            Item(None, parts[1], self.indent, 0, self.after),
-        )
+        head, rest = parts
+        return replace(self, body=head, after=0), replace(self, label=None, body=rest, before=0)
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         if self.label is not None:
@@ -298,8 +301,8 @@ class Remark:
         parts = self.body.split(room - 2 * self._padding, fresh=fresh)
         if parts is None:
             return None
-        head = Remark(parts[0], self.width, self.framed, before=self.before, after=0)
-        return head, Remark(parts[1], self.width, self.framed, before=0, after=self.after)
+        head, rest = parts
+        return replace(self, body=head, after=0), replace(self, body=rest, before=0)
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         foot = top - self.height

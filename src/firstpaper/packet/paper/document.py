@@ -82,12 +82,15 @@ def _lay_out(sheet: SheetSource, element: Element) -> _LaidOut:
 
 
 def _paginate(stack: Stack, room: float) -> Iterator[Stack]:
-    """The stack cut into pages; at least one."""
+    """The stack cut into pages, none of them empty unless the sheet is."""
+    started = False
     while parts := stack.split(room, fresh=True):
         page, stack = parts
         if page.blocks:
             yield page
-    yield stack
+            started = True
+    if stack.blocks or not started:
+        yield stack
 
 
 def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
@@ -121,6 +124,7 @@ def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:
     canvas.setViewerPreference("DisplayDocTitle", "true")
     canvas.showOutline()
     document.Catalog.Metadata = XMP(creator=particulars.xmp)
-    document.signature = sha256("".join(page.stream for page in document.Pages.pages).encode())
+    content = "".join(page.stream for page in document.Pages.pages)
+    document.signature = sha256(f"{particulars.on}{content}".encode())
     canvas.save()
     return pen.file.getvalue()

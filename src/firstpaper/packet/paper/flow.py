@@ -75,11 +75,12 @@ class Flow:
                 continue
             yield from self._loose(words, column)
             words = []
-            yield self._block(kid, column)
+            if kid.tag != "p" or _says_something(kid.kids):
+                yield self._block(kid, column)
         yield from self._loose(words, column)
 
     def _loose(self, words: Sequence[Node | str], column: _Column) -> Iterator[Block]:
-        if any(isinstance(word, Node) or word.strip() for word in words):
+        if _says_something(words):
             yield self._text(words, column.below("P"), self.look.texts[column.text])
 
     def _block(self, node: Node, column: _Column) -> Block:
@@ -157,8 +158,9 @@ class Flow:
         if isinstance(first, Node) and first.tag == "tick":
             mark, node = [first], replace(node, kids=node.kids[1:])
         body = Stack(list(self._blocks(node, item.below("LBody", narrower=indent))))
-        gap = self.look.list_gap
-        return Item(self._text(mark, label_column, self.look.texts[column.text]), body, indent, gap, gap)
+        label_text = self._text(mark, label_column, self.look.texts[column.text])
+        after = self.look.list_gap if len(body.blocks) < 2 else self.look.texts[column.text].after
+        return Item(label_text, body, indent, self.look.list_gap, after)
 
     def _remark(self, node: Node, column: _Column) -> Remark:
         blocks = list(self._blocks(node, column.below("Div", narrower=2 * Remark.INDENT)))
@@ -216,6 +218,11 @@ def plain(node: Node) -> str:
     return "".join(
         kid if isinstance(kid, str) else " " if kid.tag == "br" else plain(kid) for kid in node.kids
     )
+
+
+def _says_something(kids: Sequence[Node | str]) -> bool:
+    """Whether there is more than blank text."""
+    return any(isinstance(kid, Node) or bool(kid.strip()) for kid in kids)
 
 
 def _trimmed_item(node: Node) -> Node:

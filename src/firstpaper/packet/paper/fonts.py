@@ -19,6 +19,9 @@ from reportlab.pdfbase.ttfonts import TTFError, TTFont
 
 PLACEHOLDER = "\ufffd"
 
+_OUTLINE_EMS = 0.026  # the outline that makes a regular letter bold,
+_TRACKING_EMS = 0.02  # and the space that keeps such letters apart
+
 _FILES = {
     "FiraSans-Regular": ("fontpkg_fira_sans", "FiraSans-Regular.ttf"),
     "FiraSans-SemiBold": ("fontpkg_fira_sans", "FiraSans-SemiBold.ttf"),
@@ -78,12 +81,13 @@ def _to_unicode(name: str, subset: list[int]) -> str:
 class Face:
     """One typeface in one weight, with the widths of the words already measured."""
 
-    __slots__ = ("_advances", "_glyphs", "_missing", "_widths", "name", "thickened")
+    __slots__ = ("_advances", "_glyphs", "_missing", "_widths", "name", "outline", "tracking")
 
     def __init__(self, name: str, *, thickened: bool) -> None:
         font = _registered(name)
         self.name = name
-        self.thickened = thickened
+        self.outline = _OUTLINE_EMS if thickened else 0.0
+        self.tracking = _TRACKING_EMS if thickened else 0.0
         self._glyphs: dict[int, int] = font.face.charToGlyph
         self._advances: dict[int, float] = font.face.charWidths
         self._missing: float = font.face.defaultWidth
@@ -100,7 +104,9 @@ class Face:
             if len(self._widths) > 50_000:
                 self._widths.clear()
             advance, missing = self._advances.get, self._missing
-            width = self._widths[text] = sum(advance(ord(char), missing) for char in text) / 1000
+            width = sum(advance(ord(char), missing) for char in text) / 1000
+            width += len(text) * self.tracking
+            self._widths[text] = width
         return width
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.tags import Element
@@ -12,8 +12,7 @@ MARK_GAP_EMS = 0.5  # space after such a box where no space is written
 LEAST_BLANK = 90.0  # points; the shortest line to write on
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """Text in one typeface and shade."""
 
     text: str
@@ -21,16 +20,14 @@ class Piece:
     grey: float = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Tick:
+class Tick(NamedTuple):
     """A box to tick, drawn in the line of text."""
 
     marked: bool
     element: Element
 
 
-@dataclass(frozen=True, slots=True)
-class Blank:
+class Blank(NamedTuple):
     """A line to write on by hand; `share` is its part of the column, 0 for the rest of the line."""
 
     share: float
@@ -44,8 +41,7 @@ class LineBreak:
 Inline = Piece | Tick | Blank | LineBreak
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """Something in a line: its offset from the left edge and its width, in points."""
 
     x: float
@@ -53,17 +49,13 @@ class Placed:
     what: Piece | Tick | Blank
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One line of text."""
 
-    placed: tuple[Placed, ...]
+    placed: Sequence[Placed]
     width: float
-
-    @property
-    def for_writing(self) -> bool:
-        """Whether somebody writes on this line by hand, so that it needs room above."""
-        return any(isinstance(each.what, Blank) for each in self.placed)
+    for_writing: bool
+    """Whether somebody writes on this line by hand, so that it needs room above."""
 
 
 _Part = tuple[Piece | Tick | Blank, float]
@@ -91,7 +83,7 @@ def break_lines(items: Sequence[Inline], size: float, width: float) -> list[Line
             setter.end_line()
         else:
             setter.place(word)
-    if setter.parts or not setter.lines:
+    if not setter.at_start or not setter.lines:
         setter.end_line()
     return setter.lines
 
@@ -123,7 +115,11 @@ def _words(items: Iterable[Inline], size: float, width: float) -> Iterator[_Word
 
 
 class _Setter:
-    """Fills line after line, as many words to a line as go in."""
+    """Fills line after line, as many words to a line as go in.
+
+    Neighbours in the same typeface and shade are gathered, with the spaces between them, into one
+    piece, the open one, so that they are drawn at once.
+    """
 
     def __init__(self, size: float, width: float, hang: float) -> None:
         self.size = size
@@ -132,65 +128,77 @@ class _Setter:
         self.lines: list[Line] = []
         self.parts: list[Placed] = []
         self.used = 0.0
+        self.for_writing = False
+        self._texts: list[str] = []
+        self._open: Piece
+        self._open_at = 0.0
 
     def place(self, word: _Word) -> None:
-        space = self._space() if self.parts else 0.0
-        if self.parts and self.used + space + word.width > self.width:
+        space = self._space()
+        if space and self.used + space + word.width > self.width:
             self.end_line(space)
         elif space:
             self._add_space(space)
         for what, wide in word.parts:
-            if isinstance(what, Blank) and not what.share:
-                self._append(what, self.width - self.used)
-            elif isinstance(what, Piece) and word.width > self.width - self.hang:
-                self._append_split(what)
+            if not isinstance(what, Piece):
+                self._add_mark(what, wide)
+            elif word.width > self.width - self.hang:
+                self._add_split(what)
             else:
-                self._append(what, wide)
+                self._add_text(what, wide)
 
     def end_line(self, space: float = 0) -> None:
         """Close the line; where it wraps, the space stays in the text for whoever reads it aloud."""
         width = self.used
         if space:
             self._add_space(space)
-        self.lines.append(Line(tuple(_merged(self.parts)), width))
+        self._close_piece()
+        self.lines.append(Line(self.parts, width, self.for_writing))
         self.parts = []
         self.used = self.hang
+        self.for_writing = False
 
-    def _append(self, what: Piece | Tick | Blank, wide: float) -> None:
-        self.parts.append(Placed(self.used, wide, what))
+    @property
+    def at_start(self) -> bool:
+        """Whether nothing is in the line yet."""
+        return not self.parts and not self._texts
+
+    def _add_text(self, piece: Piece, wide: float) -> None:
+        if not self._texts or piece.face is not self._open.face or piece.grey != self._open.grey:
+            self._close_piece()
+            self._open, self._open_at = piece, self.used
+        self._texts.append(piece.text)
         self.used += wide
 
-    def _append_split(self, piece: Piece) -> None:
+    def _add_split(self, piece: Piece) -> None:
         """A word wider than a whole line is cut between any two characters."""
         for char in piece.text:
             step = piece.face.width(char) * self.size
-            if self.parts and self.used + step > self.width:
+            if self.used + step > self.width and not self.at_start:
                 self.end_line()
-            self._append(Piece(char, piece.face, piece.grey), step)
+            self._add_text(Piece(char, piece.face, piece.grey), step)
+
+    def _add_mark(self, mark: Tick | Blank, wide: float) -> None:
+        self._close_piece()
+        if isinstance(mark, Blank):
+            self.for_writing = True
+            wide = min(wide, self.width - self.used) if mark.share else self.width - self.used
+        self.parts.append(Placed(self.used, wide, mark))
+        self.used += wide
 
     def _space(self) -> float:
-        last = self.parts[-1].what
-        return last.face.width(" ") * self.size if isinstance(last, Piece) else MARK_GAP_EMS * self.size
+        """The width of a space after what is in the line."""
+        if self._texts:
+            return self._open.face.width(" ") * self.size
+        return MARK_GAP_EMS * self.size if self.parts else 0.0
 
     def _add_space(self, space: float) -> None:
-        last = self.parts[-1]
-        if isinstance(last.what, Piece):
-            spaced = Piece(last.what.text + " ", last.what.face, last.what.grey)
-            self.parts[-1] = Placed(last.x, last.width + space, spaced)
+        if self._texts:
+            self._texts.append(" ")
         self.used += space
 
-
-def _merged(parts: Iterable[Placed]) -> Iterator[Placed]:
-    """Neighbours in the same typeface and shade, joined to be drawn as one."""
-    for _, group in groupby(parts, key=_drawn_alike):
-        first, *others = group
-        if not others or not isinstance(first.what, Piece):
-            yield from (first, *others)
-            continue
-        text = "".join(part.what.text for part in (first, *others) if isinstance(part.what, Piece))
-        width = first.width + sum(part.width for part in others)
-        yield Placed(first.x, width, Piece(text, first.what.face, first.what.grey))
-
-
-def _drawn_alike(part: Placed) -> tuple[Face, float] | None:
-    return (part.what.face, part.what.grey) if isinstance(part.what, Piece) else None
+    def _close_piece(self) -> None:
+        if self._texts:
+            piece = Piece("".join(self._texts), self._open.face, self._open.grey)
+            self.parts.append(Placed(self._open_at, self.used - self._open_at, piece))
+            self._texts = []

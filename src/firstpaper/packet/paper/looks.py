@@ -17,6 +17,8 @@ class TextLook:
     after: float = 0
     bold: bool = False
     centered: bool = False
+    bar: bool = False
+    """Whether a short black bar stands above, the mark of our own sheets."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +56,7 @@ WORKSHEET = Look(
     top=0.85 * INCH,
     bottom=1.0 * INCH,
     texts={
-        "h1": TextLook(22, 27, before=22, after=10, bold=True),
+        "h1": TextLook(22, 27, before=26, after=10, bold=True, bar=True),
         "h2": TextLook(16, 21, before=22, after=6, bold=True),
         "h3": TextLook(13, 18, before=14, after=3, bold=True),
         "p": TextLook(12, 17, before=7, after=7),

@@ -1,7 +1,8 @@
 """The sheet markup: a small, strict subset of HTML, read into a tree.
 
 Nothing is repaired. Whatever stands outside the subset is reported with its line, so that a
-template is wrong loudly and never prints something other than what it says.
+template is wrong loudly and never prints something other than what it says. The reports name tags
+and lines but never repeat the text of a sheet, which may be private.
 """
 
 import re
@@ -14,6 +15,10 @@ INLINE = frozenset({"strong", "em", "small", "br", "tick", "line"})
 VOID = frozenset({"br", "hr", "pagebreak", "tick", "line"})
 HEADINGS = ("h1", "h2", "h3")
 LISTS = frozenset({"ul", "ol"})
+MOST_LISTS = 3  # lists inside of lists; deeper ones leave no room for words
+MOST_DEEP = 30
+MOST_COLUMNS = 8
+LEAST_WIDTH = 6  # percent of the column
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,13 +144,13 @@ class _Reader:
         if not text:
             return
         if "<" in text:
-            self._fault(f"'<' starts no tag here: {_shown(text[text.index('<') :])} Write &lt; for the sign.")
+            self._fault("a < that starts no tag. Write &lt; for the sign.")
         parent = self.open[-1]
         if GRAMMAR[parent.tag].text:
             parent.kids.append(unescape(text) if "&" in text else text)
         elif not text.isspace():
             where = "outside of a paragraph" if parent.tag == ROOT else f"directly inside <{parent.tag}>"
-            self._fault(f"loose text {where}: {_shown(text.strip())}")
+            self._fault(f"text {where}.")
         self.line += text.count("\n")
 
     def _tag(self, match: re.Match[str]) -> None:
@@ -155,6 +160,8 @@ class _Reader:
         if name not in GRAMMAR or name == ROOT:
             self._fault(f"<{name}> is not part of the sheet markup.")
         elif match.group().startswith("</"):
+            if attributes or slash:
+                self._fault(f"</{name}> takes nothing else.")
             self._close(name)
         else:
             self._start(name, attributes, closed=bool(slash))
@@ -164,6 +171,10 @@ class _Reader:
         if name not in GRAMMAR[parent.tag].kids:
             where = "here" if parent.tag == ROOT else f"inside <{parent.tag}>"
             self._fault(f"<{name}> may not stand {where}.")
+        if name in LISTS and sum(node.tag in LISTS for node in self.open) >= MOST_LISTS:
+            self._fault(f"lists may stand {MOST_LISTS} deep, not more.")
+        if len(self.open) == MOST_DEEP:
+            self._fault("tags stand too deep inside each other.")
         node = Node(name, self._attributes(name, attributes), self.line)
         node.in_header = parent.tag == "thead" or parent.in_header
         parent.kids.append(node)
@@ -201,17 +212,11 @@ class _Reader:
             elif name in found:
                 self._fault(f"<{tag}> has {name} twice.")
             elif not re.fullmatch(allowed.attributes[name], value):
-                self._fault(f'<{tag}> does not know {name}="{_shown(value)}".')
+                self._fault(f"<{tag}> has a value of {name} that it does not know.")
             found[name] = value
         for name in sorted(allowed.required - set(found)):
             self._fault(f'<{tag}> needs {name}="{allowed.attributes[name]}".')
         return found
-
-
-def _shown(text: str) -> str:
-    """A short, printable piece of `text` for a message."""
-    piece = text[:30] + ("..." if len(text) > 30 else "")
-    return "".join(char if char.isprintable() else "?" for char in piece)
 
 
 def _faults_of_sense(root: Node) -> Iterator[str]:
@@ -248,6 +253,8 @@ def _table_faults(table: Node) -> Iterator[str]:
         return
     if len({columns(row) for row in rows}) > 1:
         yield f"{where} has rows of different widths."
+    if columns(rows[0]) > MOST_COLUMNS:
+        yield f"{where} has more than {MOST_COLUMNS} columns."
     heads = list(table.nodes("thead"))
     if len(heads) > 1 or (heads and table.kids[0] is not heads[0]):
         yield f"{where} may have one <thead>, at its start."
@@ -255,7 +262,7 @@ def _table_faults(table: Node) -> Iterator[str]:
         widths = [float(share) for share in table.attributes["widths"].split()]
         if len(widths) != columns(rows[0]):
             yield f"{where} has {columns(rows[0])} columns but {len(widths)} widths."
-        if not 99 <= sum(widths) <= 101 or min(widths) < 4:
-            yield f"{where} needs widths of at least 4 that add up to 100."
+        if not 99 <= sum(widths) <= 101 or min(widths) < LEAST_WIDTH:
+            yield f"{where} needs widths of at least {LEAST_WIDTH} that add up to 100."
     if table.attributes.get("class") != "plain" and not any(node.tag == "th" for node in table.walk()):
         yield f'{where} has no <th>. A screen reader needs one; for mere layout use class="plain".'

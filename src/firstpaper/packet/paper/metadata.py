@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 from datetime import date
+from html import escape
 from typing import Any
-from xml.sax.saxutils import escape
 
 PRODUCER = "Firstpaper"
 

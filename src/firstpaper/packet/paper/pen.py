@@ -4,20 +4,18 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from io import BytesIO
-from typing import Any
+from typing import Any, NamedTuple
 
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
+from reportlab.pdfgen.textobject import PDFTextObject
 
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
 from firstpaper.packet.paper.tags import Element, page_id
 
-_OUTLINE_EMS = 0.028  # thickness of the outline that makes a regular letter bold
 
-
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(NamedTuple):
     """A piece of text to draw, at its baseline; `grey` is 0 for black."""
 
     x: float
@@ -101,11 +99,8 @@ class Pen:
         face, size, grey = None, 0.0, 0.0
         for piece in pieces:
             if piece.face is not face or piece.size != size:
+                _set_face(self.canvas, text, piece, face)
                 face, size = piece.face, piece.size
-                if face.thickened:
-                    self.canvas.setLineWidth(_OUTLINE_EMS * size)
-                text.setTextRenderMode(2 if face.thickened else 0)
-                text.setFont(face.name, size)
             if piece.grey != grey:
                 grey = piece.grey
                 text.setFillGray(grey)
@@ -113,8 +108,9 @@ class Pen:
             text.textOut(piece.text)
         if grey:
             text.setFillGray(0)
-        if face is not None and face.thickened:
+        if face is not None and face.outline:
             text.setTextRenderMode(0)
+            text.setCharSpace(0)
         self.canvas.drawText(text)
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
@@ -156,3 +152,13 @@ class Pen:
         page.StructParents = index
         page.Tabs = pdfdoc.PDFName("S")
         self.marks.append([])
+
+
+def _set_face(canvas: Canvas, text: PDFTextObject, piece: Words, last: Face | None) -> None:
+    """Change the typeface of a text object, and between plain and outlined letters."""
+    text.setFont(piece.face.name, piece.size)
+    if piece.face.outline:
+        canvas.setLineWidth(piece.face.outline * piece.size)
+    if piece.face.outline or (last is not None and last.outline):
+        text.setTextRenderMode(2 if piece.face.outline else 0)
+        text.setCharSpace(piece.face.tracking * piece.size)

@@ -1,7 +1,7 @@
 """Tables: rows that stay whole when short, a header repeated on every page."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 from firstpaper.packet.paper.blocks import Stack
 from firstpaper.packet.paper.pen import Pen
@@ -63,7 +63,7 @@ class Table:
     after: float = 14
     continued: bool = False
     stays_with_next: bool = False
-    height: float = 0
+    height: float = field(init=False)
 
     def __post_init__(self) -> None:
         self.height = self._header_height + sum(row.height for row in self.rows)
@@ -89,10 +89,10 @@ class Table:
         return None
 
     def _first(self, rows: Sequence[Row]) -> "Table":
-        return Table(self.header, rows, self.width, self.ruled, self.before, 0, self.continued)
+        return replace(self, rows=rows, after=0)
 
     def _rest(self, rows: Sequence[Row]) -> "Table":
-        return Table(self.header, rows, self.width, self.ruled, 0, self.after, continued=True)
+        return replace(self, rows=rows, before=0, continued=True)
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         heights = [row.height for row in (*self.header, *self.rows)]

@@ -1,0 +1,176 @@
+"""How sheets fill pages: what stays together, what splits, and where."""
+
+import pytest
+from kitchen_sink import SHEET
+from pages_read_back import ON, Drawn, attachment, worksheet
+
+from firstpaper.packet.paper import SheetSource, draw
+
+
+def lines(drawn: Drawn, number: int) -> list[str]:
+    """The lines of a page, without its foot."""
+    return [line["text"] for line in drawn.pages[number].extract_text_lines()][:-1]
+
+
+def filled(count: int) -> str:
+    """Paragraphs that take `count` lines of a worksheet, each with the space after it."""
+    return "".join(f"<p>filler {n}</p>" for n in range(count))
+
+
+@pytest.mark.parametrize("count", range(20, 32))
+def test_a_heading_is_never_left_alone_at_the_foot(count):
+    drawn = worksheet(f"<h1>T</h1>{filled(count)}<h2>Section</h2><h3>Part</h3><p>First words.</p>")
+    found = [lines(drawn, number) for number in range(len(drawn.pages))]
+    page = next(rows for rows in found if "Section" in rows)
+    assert page[page.index("Section") : page.index("Section") + 3] == ["Section", "Part", "First words."]
+
+
+@pytest.mark.parametrize("count", range(18, 30))
+@pytest.mark.parametrize(
+    "block",
+    [
+        "<table><thead><tr><th>Head</th></tr></thead><tr><td>Row</td></tr></table>",
+        "<ul><li>Row</li></ul>",
+        '<div class="note">Row</div>',
+        '<section class="keep"><p>Row</p></section>',
+    ],
+)
+def test_a_heading_stays_with_whatever_follows(count, block):
+    drawn = worksheet(f"<h1>T</h1>{filled(count)}<h2>Section</h2>{block}")
+    for number in range(len(drawn.pages)):
+        assert ("Section" in drawn.text(number)) == ("Row" in drawn.text(number))
+
+
+@pytest.mark.parametrize("count", range(22, 32))
+def test_no_single_line_of_a_paragraph_stands_alone(count):
+    drawn = worksheet(f"<h1>T</h1>{filled(count)}<p>{'words of it ' * 36}</p>")
+    parts = [sum("words of it" in row for row in lines(drawn, n)) for n in range(len(drawn.pages))]
+    assert sum(parts) >= 5
+    assert 1 not in parts
+
+
+@pytest.mark.parametrize("count", range(18, 30))
+def test_a_kept_section_is_not_split(count):
+    drawn = worksheet(f'<h1>T</h1>{filled(count)}<section class="keep">{"<p>kept</p>" * 6}</section>')
+    assert [drawn.text(n).count("kept") for n in range(len(drawn.pages))] in ([6], [0, 6])
+
+
+def test_a_kept_section_longer_than_a_page_is_split_rather_than_lost():
+    drawn = worksheet(f'<section class="keep">{"<p>kept</p>" * 60}</section>')
+    assert drawn.whole_text.count("kept") == 60
+
+
+def test_a_short_row_is_not_split_and_a_long_one_is():
+    row = "<tr><td>{n}</td><td>{words}</td></tr>"
+    short = "".join(row.format(n=n, words="short words here " * 12) for n in range(30))
+    drawn = worksheet(f'<table widths="20 80"><tr><th>No.</th><th>Words</th></tr>{short}</table>')
+    per_page = [drawn.text(n).count("short words here") for n in range(len(drawn.pages))]
+    assert len(per_page) > 2
+    assert all(count % 12 == 0 for count in per_page)
+    long = row.format(n=1, words="long words here " * 300)
+    drawn = worksheet(f'{filled(15)}<table widths="20 80"><tr><th>No.</th><th>Words</th></tr>{long}</table>')
+    assert len(drawn.pages) == 3
+    assert drawn.text(0).count("long words here") > 20
+    assert drawn.whole_text.count("long words here") == 300
+
+
+def test_the_header_is_repeated_on_each_page():
+    rows = "<tr><td>a</td><td>b</td></tr>" * 60
+    drawn = worksheet(f"<table><thead><tr><th>Item</th><th>Reason</th></tr></thead>{rows}</table>")
+    assert len(drawn.pages) == 3
+    assert all(lines(drawn, n)[0] == "Item Reason" for n in range(3))
+    assert sum(lines(drawn, n).count("a b") for n in range(3)) == 60
+
+
+def test_columns_have_the_written_widths():
+    drawn = worksheet('<table widths="25 75"><tr><th>A</th><td>B</td></tr></table>')
+    places = {char["text"]: char["x0"] for char in drawn.pages[0].chars}
+    assert places["B"] - places["A"] == pytest.approx((612 - 72 - 0.9 * 72 + 14) * 0.25, abs=1)
+
+
+def test_amounts_stand_at_the_right():
+    drawn = worksheet(
+        '<table widths="60 40"><tr><th>What</th><th class="number">Amount</th></tr>'
+        '<tr><td>House</td><td class="number">$450,000</td></tr>'
+        '<tr><td>Car</td><td class="number">$5</td></tr></table>'
+    )
+    ends = [line["x1"] for line in drawn.pages[0].extract_text_lines()][1:3]
+    assert ends == pytest.approx([612 - 0.9 * 72] * 2, abs=1)
+
+
+def test_a_page_break_starts_a_page_and_none_is_left_empty():
+    drawn = worksheet("<pagebreak/><p>one</p><pagebreak/><pagebreak/><p>two</p><pagebreak/>")
+    assert [lines(drawn, n) for n in range(len(drawn.pages))] == [["one"], ["two"]]
+
+
+def test_each_sheet_starts_a_page_and_pages_are_counted_through():
+    drawn = Drawn(*(SheetSource(f"S{n}", f"<p>sheet {n}</p>", running="Foot") for n in range(1, 4)))
+    assert [drawn.text(n) for n in range(3)] == [f"sheet {n} Foot Page {n} of 3" for n in range(1, 4)]
+
+
+def test_text_after_a_box_hangs():
+    drawn = worksheet(f"<p><tick/> {'hang ' * 60}</p><ul><li><tick/> {'item ' * 60}</li></ul>")
+    for word in ("hang", "item"):
+        starts = {row["x0"] for row in drawn.pages[0].extract_text_lines() if row["text"].startswith(word)}
+        assert len({round(start, 1) for start in starts}) == 1
+        assert min(starts) > 72 + 12
+
+
+def test_a_line_to_write_on_has_room_above_it_and_the_written_width():
+    drawn = worksheet('<p>Name: <line width="40"/> end</p><p>Signature: <line/></p>')
+    rules = sorted((edge["top"], edge["x0"], edge["x1"]) for edge in drawn.pages[0].edges)[:2]
+    column = 612 - 72 - 0.9 * 72
+    assert rules[0][2] - rules[0][1] == pytest.approx(0.4 * column, abs=0.5)
+    assert rules[1][2] == pytest.approx(72 + column, abs=0.5)
+    assert rules[1][0] - rules[0][0] >= 28
+
+
+def test_marked_and_empty_boxes_differ_without_colour():
+    def strokes(html: str) -> int:
+        page = worksheet(html).pages[0]
+        return len(page.lines) + len(page.curves)
+
+    assert strokes("<p><tick marked/> x</p>") - strokes("<p><tick/> x</p>") == 2
+
+
+def test_remarks_and_warnings_differ_without_colour():
+    frames = {}
+    for kind in ("note", "warning"):
+        page = worksheet(f'<div class="{kind}">words</div>').pages[0]
+        frames[kind] = [(round(rect["width"]), rect["fill"]) for rect in page.rects]
+    assert frames["note"] == [(3, True)]
+    assert frames["warning"][0][0] > 400
+    assert not frames["warning"][0][1]
+
+
+def test_the_outline_has_an_entry_a_sheet_and_one_below_for_each_section():
+    drawn = Drawn(
+        SheetSource("Worksheet & more", SHEET),
+        SheetSource("Attachment Ñ", "<h1>A</h1><h2>Real <em>property</em></h2>", style="attachment"),
+    )
+    outline = drawn.reader.outline
+    assert [each.title for each in outline if not isinstance(each, list)] == [
+        "Worksheet & more",
+        "Attachment Ñ",
+    ]
+    assert [each.title for each in outline[1]] == ["Item 1: Your legal relationship", "Money"]
+    assert [each.title for each in outline[3]] == ["Real property"]
+    pages = [
+        drawn.reader.get_destination_page_number(each) for each in (outline[0], outline[1][1], outline[3][0])
+    ]
+    assert pages == [0, len(drawn.pages) - 2, len(drawn.pages) - 1]
+
+
+@pytest.mark.parametrize(
+    ("sheets", "title"),
+    [([], "Packet"), ([SheetSource("S", "")], " "), ([SheetSource("\x00", "")], "Packet")],
+)
+def test_a_document_without_title_or_sheet_is_refused(sheets, title):
+    with pytest.raises(ValueError, match="needs a title and at least one sheet"):
+        draw(sheets, title=title, on=ON)
+
+
+def test_an_unknown_style_is_refused():
+    with pytest.raises(ValueError, match="There is no style 'poster'"):
+        draw([SheetSource("S", "", style="poster")], title="Packet", on=ON)
+    assert attachment("<p>one</p>").pages
