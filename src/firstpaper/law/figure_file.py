@@ -113,9 +113,7 @@ def _in_words(value: Any) -> str:
             return ", ".join(f"{name}: {_in_words(each)}" for name, each in value.items())
         case tuple():
             return "; ".join(_in_words(each) for each in value)
-        case str():
-            return _(value)
-    return str(value)
+    return _(str(value))
 
 
 def load_figures(path: Path) -> tuple[Figure, ...]:
