@@ -17,8 +17,10 @@ class Action(StrEnum):
 class Answer:
     """The answer to one concept of a form, before an edition says which item that is.
 
-    `value` is the exact text to write; empty for a mark, a signature or a blank.
-    `continues` names the sheet that takes what does not fit, such as "Attachment 4b".
+    `value` is the exact text to write, in English, the language of the court; empty for a mark, a
+    signature or a blank. `because` says why in the reader's language. `continues` names the sheet
+    that takes what does not fit, such as "Attachment 4b". `open_key` is the key of a fact that is
+    still missing: what is told so far stands, and nothing is guessed.
     """
 
     concept: str
@@ -27,11 +29,17 @@ class Answer:
     because: str = ""
     authority: str = ""
     continues: str = ""
+    open_key: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class ItemAnswer:
-    """An `Answer` placed on an edition of a form."""
+    """An `Answer` placed on an edition of a form.
+
+    `part` is the heading the item stands under, `kind` what it is on paper (a statement is printed
+    text with nothing to mark), `note` a doubt about the sheet itself, and `confirmed` whether a
+    person has found the item on the official sheet.
+    """
 
     form: str
     edition: str
@@ -44,6 +52,11 @@ class ItemAnswer:
     because: str
     authority: str
     continues: str
+    open_key: str = ""
+    part: str = ""
+    kind: str = ""
+    note: str = ""
+    confirmed: bool = False
 
 
 def mark(concept: str, because: str, authority: str = "", *, continues: str = "") -> Answer:

@@ -1,0 +1,274 @@
+"""Editions: where each concept stands on one printed edition of an official form.
+
+An edition is a YAML file in `editions/`. It holds item numbers, pages, labels in our own words, how much
+text fits, and whether a person has laid the file beside the official sheet. A new edition of a form is a
+new file; code speaks of concepts alone. A file is checked whole when it is read.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import MISSING, dataclass, fields
+from datetime import date
+from enum import StrEnum
+from functools import cache
+from pathlib import Path
+from textwrap import wrap
+from types import MappingProxyType
+from typing import Any, TypeVar, get_type_hints
+
+import yaml
+
+from firstpaper.counting import short_date
+from firstpaper.locale import _
+
+EDITIONS = Path(__file__).parent / "editions"
+
+T = TypeVar("T")
+
+
+class EditionFileError(ValueError):
+    """An edition file is not as it should be; the message names the file and the place in it."""
+
+
+class NoEditionError(LookupError):
+    """No edition of the form is known for that day."""
+
+
+class ItemKind(StrEnum):
+    """What an item of a form is on paper. A statement is printed text with nothing to mark."""
+
+    BOX = "box"
+    TEXT = "text"
+    DATE = "date"
+    NUMBER = "number"
+    SIGNATURE = "signature"
+    STATEMENT = "statement"
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One item of an edition.
+
+    `fits` is how many characters go on one line (None: no limit worth naming), `lines` how many lines
+    there are; both are estimates on the small side. `confirmed` says that a person found the item on
+    the official sheet. `note` warns of a doubt about the sheet itself.
+    """
+
+    concept: str
+    item: str
+    kind: ItemKind
+    label: str
+    confirmed: bool
+    page: int
+    part: str
+    fits: int | None = None
+    lines: int = 1
+    note: str = ""
+
+    def holds(self, text: str) -> bool:
+        """Whether the text fits into the space the sheet gives it."""
+        return self.fits is None or sum(_lines(line, self.fits) for line in text.splitlines()) <= self.lines
+
+
+@dataclass(frozen=True, slots=True)
+class Watch:
+    """A day from which another edition may be in use, and why."""
+
+    since: date
+    why: str
+    authority: str
+
+
+@dataclass(frozen=True, slots=True)
+class Edition:
+    """One edition of a form, its items in printed order.
+
+    `printed` is its date as the sheet shows it, at the place `where`. `rows` says how many rows are
+    printed for things that repeat, by name. `valid_from` and `valid_to` are None while not known.
+    """
+
+    form: str
+    title: str
+    edition: date
+    printed: str
+    where: str
+    pages: int
+    valid_from: date | None
+    valid_to: date | None
+    verified_against_pdf: bool
+    watch: Watch | None
+    items: tuple[Item, ...]
+    rows: Mapping[str, int]
+
+    def item(self, concept: str) -> Item:
+        """The item of that concept; KeyError where the edition has none."""
+        for item in self.items:
+            if item.concept == concept:
+                return item
+        raise KeyError(concept)
+
+    def in_use(self, on: date) -> bool:
+        """Whether a filing on that day may use this edition, as far as we know."""
+        return (self.valid_from or self.edition) <= on and (self.valid_to is None or on <= self.valid_to)
+
+    def may_be_replaced(self, on: date) -> bool:
+        """Whether another edition may be in use by that day."""
+        return self.watch is not None and self.watch.since <= on
+
+
+def edition_for(form: str, on: date) -> Edition:
+    """The newest edition of the form that a filing on the day `on` may use; NoEditionError if none."""
+    in_use = [edition for edition in editions(form) if edition.in_use(on)]
+    if not in_use:
+        unknown = _("We know no edition of form {form} for a filing on {date}.")
+        raise NoEditionError(unknown.format(form=form, date=short_date(on)))
+    return in_use[-1]
+
+
+@cache
+def editions(form: str) -> tuple[Edition, ...]:
+    """Every edition of a form, oldest first."""
+    slug = form.lower().replace("-", "")
+    read = (load_edition(path) for path in EDITIONS.glob(f"{slug}-*.yaml"))
+    return tuple(sorted(read, key=lambda edition: edition.edition))
+
+
+def load_edition(path: Path) -> Edition:
+    """The edition in one file, checked; raises EditionFileError naming the file and the place."""
+    shape = _read(path)
+    place = _Place(path.name)
+    parts = place.into("parts").sequence(shape.pop("parts", None))
+    watch = shape.pop("watch", None)
+    edition = _built(
+        Edition,
+        place,
+        shape,
+        items=tuple(_items(place.into("parts"), parts)),
+        rows=MappingProxyType(dict(_rows(parts))),
+        watch=_watch(place.into("watch"), watch),
+    )
+    _refuse_duplicates(place, edition)
+    return edition
+
+
+def _lines(line: str, width: int) -> int:
+    return max(1, len(wrap(line, width)))
+
+
+class _Loader(getattr(yaml, "CSafeLoader", yaml.SafeLoader)):  # type: ignore[misc]
+    """YAML in which two equal keys are an error instead of the last one winning."""
+
+    def construct_mapping(self, node: yaml.MappingNode, deep: bool = False) -> dict[Any, Any]:
+        keys = [key.value for key, _value in node.value]
+        for key in keys:
+            if keys.count(key) > 1:
+                raise yaml.constructor.ConstructorError(
+                    None, None, f"{key!r} is written twice", node.start_mark
+                )
+        mapping: dict[Any, Any] = super().construct_mapping(node, deep)
+        return mapping
+
+
+def _read(path: Path) -> dict[str, Any]:
+    try:
+        shape = yaml.load(path.read_text(encoding="utf-8"), _Loader)  # noqa: S506 - a safe loader
+    except yaml.YAMLError as broken:
+        raise EditionFileError(f"{path.name}: {broken}") from broken
+    return _Place(path.name).mapping(shape)
+
+
+@dataclass(frozen=True, slots=True)
+class _Place:
+    """Where in which file, for messages."""
+
+    file: str
+    parts: tuple[object, ...] = ()
+
+    def into(self, part: object) -> "_Place":
+        return _Place(self.file, (*self.parts, part))
+
+    def error(self, problem: str) -> EditionFileError:
+        return EditionFileError(f"{' > '.join(str(part) for part in (self.file, *self.parts))}: {problem}")
+
+    def mapping(self, shape: object) -> dict[str, Any]:
+        if not isinstance(shape, dict):
+            raise self.error("this must be names with something under each")
+        return shape
+
+    def sequence(self, shape: object) -> list[Any]:
+        if not isinstance(shape, list) or not shape:
+            raise self.error("this must be a list")
+        return shape
+
+
+def _items(place: _Place, parts: list[Any]) -> Iterator[Item]:
+    for number, shape in enumerate(parts, 1):
+        here = place.into(number)
+        part = here.mapping(shape)
+        around = {"part": part.get("title"), "page": part.get("page")}
+        for position, item in enumerate(here.into("items").sequence(part.get("items")), 1):
+            inside = here.into(position)
+            for each in _repeated(inside, inside.mapping(item)):
+                kind = _kind(inside, each.pop("kind", None))
+                yield _built(Item, inside, {**each, **around}, kind=kind)
+
+
+def _repeated(place: _Place, shape: dict[str, Any]) -> Iterator[dict[str, Any]]:
+    """The items of a printed table, row by row; an ordinary item as it is."""
+    if "rows" not in shape:
+        yield dict(shape)
+        return
+    for number in range(1, shape["rows"] + 1):
+        for item in place.into("items").sequence(shape.get("items")):
+            numbered = {key: str(item[key]).replace("*", str(number)) for key in ("concept", "label")}
+            yield {**item, **numbered}
+
+
+def _rows(parts: list[Any]) -> Iterator[tuple[str, int]]:
+    for part in parts:
+        for item in part["items"]:
+            if "rows" in item:
+                yield item["of"], item["rows"]
+
+
+def _watch(place: _Place, shape: object) -> Watch | None:
+    if shape is None:
+        return None
+    told = place.mapping(shape)
+    return _built(Watch, place, {"since" if key == "from" else key: value for key, value in told.items()})
+
+
+def _kind(place: _Place, shape: object) -> ItemKind:
+    try:
+        return ItemKind(str(shape))
+    except ValueError as unknown:
+        raise place.error(f"kind must be one of {', '.join(ItemKind)}") from unknown
+
+
+def _built(model: type[T], place: _Place, shape: dict[str, Any], **given: Any) -> T:
+    """The dataclass built from a mapping, every property known, present and of the declared type."""
+    known = {field.name: field for field in fields(model)}  # type: ignore[arg-type]
+    properties = {**shape, **given}
+    for name in properties.keys() - known.keys():
+        raise place.into(name).error("nothing is known by that name here")
+    for name, field in known.items():
+        if name not in properties and field.default is MISSING:
+            raise place.into(name).error("this is missing")
+    hints = get_type_hints(model)
+    for name, value in shape.items():
+        if not _fits_hint(value, hints[name]):
+            raise place.into(name).error(f"this is no {hints[name]}: {value!r}")
+    return model(**properties)
+
+
+def _fits_hint(value: object, hint: Any) -> bool:
+    return isinstance(value, hint) and (hint is bool or not isinstance(value, bool))
+
+
+def _refuse_duplicates(place: _Place, edition: Edition) -> None:
+    seen: set[str] = set()
+    for item in edition.items:
+        if item.concept in seen:
+            raise place.error(f"{item.concept} stands twice")
+        if not 1 <= item.page <= edition.pages:
+            raise place.error(f"{item.concept} is on page {item.page} of {edition.pages}")
+        seen.add(item.concept)

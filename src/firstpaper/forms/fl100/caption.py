@@ -1,0 +1,166 @@
+"""The caption: who files, in which court, which kind of case; and the headings of pages 2 and 3."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Danger, Kind, NullityFiler
+from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.fl100.told import chosen, kind_of, kind_words, married, partners, written
+from firstpaper.forms.open_answers import still_open
+from firstpaper.law.measures.residence import Route, bare_county, residence_route
+from firstpaper.locale import _
+
+LINES = {
+    "cap.dissolution": Kind.DISSOLUTION,
+    "cap.separation": Kind.LEGAL_SEPARATION,
+    "cap.nullity": Kind.NULLITY,
+}
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """The boxes at the top of the three pages."""
+    yield from _filer(case)
+    yield from _address(case)
+    yield from _reach(case)
+    yield from _court(case, on)
+    yield from _names(case, "cap")
+    yield from _kind(case)
+    yield _number(case, "cap")
+    yield blank("cap.stamp", _("Only the court writes here."))
+    for page in ("head2", "head3"):
+        yield from _names(case, page)
+        yield _number(case, page)
+
+
+def _filer(case: Case) -> Iterator[Answer]:
+    no_lawyer = _("This is for lawyers. You file for yourself.")
+    yield blank("cap.bar", no_lawyer)
+    same = _("Use your full legal name, spelled the same way on every form.")
+    yield written(case, "cap.name", "petitioner.name", same, _("common practice"))
+    yield blank("cap.firm", no_lawyer)
+    self_represented = _('You have no lawyer. "In pro per" means the same and is fine too.')
+    yield write("cap.for", "Self-represented", self_represented, _("common practice"))
+
+
+def _address(case: Case) -> Iterator[Answer]:
+    address = known(case.petitioner.mailing)
+    concepts = ("cap.street", "cap.city", "cap.state", "cap.zip")
+    if address is None:
+        yield from (still_open(case, concept, "petitioner.mailing") for concept in concepts)
+        return
+    because = _address_words(case)
+    lines = (address.street, address.city, address.state, address.zip)
+    for concept, line in zip(concepts, lines, strict=True):
+        empty = _("Your address has no such line.")
+        yield write(concept, line, because, _("common practice")) if line else blank(concept, empty)
+
+
+def _address_words(case: Case) -> str:
+    if Danger.HIDE_ADDRESS in (known(case.safety.dangers) or ()):
+        return _(
+            "Only the safe mailing address you gave us. The other side will see it. Never write your home."
+        )
+    return _("Court mail comes here. Anyone can see it, and the other side will get it.")
+
+
+def _reach(case: Case) -> Iterator[Answer]:
+    phone = _("The court may call you. The other side will see this number.")
+    no_phone = _("You chose to give none. Ask the clerk whether this court needs one.")
+    yield written(case, "cap.phone", "petitioner.phone", phone, nothing=no_phone)
+    free = "Cal. Rules of Court 2.118(b)"
+    yield blank("cap.fax", _("Nobody has to give a fax number."), free)
+    email = _(
+        "It helps you not to miss a notice. Giving it does not mean that papers may be served by e-mail."
+    )
+    no_email = _("You chose to give none. Nobody has to give an e-mail address.")
+    yield written(
+        case, "cap.email", "petitioner.email", email, "Cal. Rules of Court 2.251(b)", nothing=no_email
+    )
+
+
+def _court(case: Case, on: date) -> Iterator[Answer]:
+    why, authority = _county_words(case, on)
+    county = written(case, "cap.county", "court.county", why, authority)
+    yield replace(county, value=bare_county(county.value))
+    address = known(case.court.address)
+    look = _("Copy it from the court's own website. A big county has several courthouses.")
+    if address is None:
+        yield still_open(case, "cap.court_street", "court.address")
+        yield still_open(case, "cap.court_city_zip", "court.address")
+    else:
+        yield write("cap.court_street", address.street, look, _("common practice"))
+        yield write("cap.court_city_zip", f"{address.city} {address.zip}".strip(), look, _("common practice"))
+    yield blank(
+        "cap.court_mailing", _("Only if the court's website gives another address for mail. Then copy it.")
+    )
+    no_branch = _("You said that your court has no branch name.")
+    yield written(case, "cap.court_branch", "court.branch", look, _("common practice"), nothing=no_branch)
+
+
+def _county_words(case: Case, on: date) -> tuple[str, str]:
+    kind = kind_of(case)
+    if married(case) and residence_route(case, on) is Route.SAME_SEX:
+        return _("The county where you married."), "Fam. Code 2320(b)(2)"
+    if kind in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
+        return _("A county where one of you lives on the day of filing."), "Code Civ. Proc. 395(a)"
+    return (
+        _("A county where one of you has lived for the last three months."),
+        "Fam. Code 2320(a); Code Civ. Proc. 395(a)",
+    )
+
+
+def _names(case: Case, page: str) -> Iterator[Answer]:
+    petitioner = _("You are the petitioner, now and in every later paper.")
+    authority = _("common practice")
+    if known(case.grounds.filer) not in (None, NullityFiler.SPOUSE):
+        petitioner = _(
+            "Get help before you fill in this box. It may have to change: it is not a spouse who files."
+        )
+        authority = "Cal. Rules of Court 5.16(b)(3)"
+    yield written(case, f"{page}.petitioner", "petitioner.name", petitioner, authority)
+    respondent = _("The other side is the respondent, now and in every later paper.")
+    yield written(case, f"{page}.respondent", "respondent.name", respondent, _("common practice"))
+
+
+def _kind(case: Case) -> Iterator[Answer]:
+    amended = known(case.matter.amended) is True
+    first = _("This is the first petition in this case.")
+    again = _("A petition was filed in this case before. This one takes its place as a whole.")
+    authority = "Cal. Rules of Court 5.74(a)(2)" if amended else ""
+    yield chosen(
+        case, "cap.amended", "matter.amended", amended, because=again, otherwise=first, authority=authority
+    )
+    for line, kind in LINES.items():
+        yield from _kind_line(case, line, kind)
+
+
+def _kind_line(case: Case, line: str, kind: Kind) -> Iterator[Answer]:
+    told = kind_of(case)
+    unions = {"marriage": married(case), "partnership": partners(case)}
+    if told is not kind:
+        otherwise = _("You are not asking for {kind}.").format(kind=kind_words(kind))
+        for concept in (line, *(f"{line}.{union}" for union in unions)):
+            yield blank(concept, otherwise) if told else still_open(case, concept, "matter.kind")
+        return
+    yield mark(line, _("You ask for {kind}.").format(kind=kind_words(kind)), "Fam. Code 2330(a)")
+    because = {
+        "marriage": _("You are married to each other."),
+        "partnership": _("You are registered partners of each other."),
+    }
+    otherwise = _("This is not what joins the two of you.")
+    both = "Fam. Code 299(e)" if all(unions.values()) else "Fam. Code 2330(a)"
+    for union, holds in unions.items():
+        words = {"because": because[union], "otherwise": otherwise, "authority": both}
+        yield chosen(case, f"{line}.{union}", "matter.unions", holds, **words)
+
+
+def _number(case: Case, page: str) -> Answer:
+    concept = f"{page}.case_number"
+    amended = known(case.matter.amended)
+    if amended is None:
+        return still_open(case, concept, "matter.amended")
+    if not amended:
+        return blank(concept, _("The court gives the number when you file."), _("common practice"))
+    return written(case, concept, "matter.case_number", _("The number the court gave this case."))

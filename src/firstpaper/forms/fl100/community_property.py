@@ -1,0 +1,134 @@
+"""Item 10: community and quasi-community property. The petition lists it; it does not divide it."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import CommunityHow, CommunityKind
+from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.fl100.told import space
+from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.locale import _
+
+NONE, DETERMINE = "property.community.none", "property.community.determine"
+FL_160, ATTACHED = "property.community.fl_160", "property.community.attachment"
+LISTED, ROWS = "property.community.listed", "property.community.rows"
+LINES = (DETERMINE, FL_160, ATTACHED, LISTED, ROWS)
+LAW = "Fam. Code 760, 2550"
+FILED_KINDS = {
+    CommunityKind.HOME: "real estate or a home",
+    CommunityKind.VEHICLES: "vehicles",
+    CommunityKind.ACCOUNTS: "bank and investment accounts",
+    CommunityKind.RETIREMENT: "pensions and retirement plans",
+    CommunityKind.HOUSEHOLD: "household goods",
+    CommunityKind.BUSINESS: "a business",
+    CommunityKind.DEBTS: "debts",
+    CommunityKind.TAX_REFUNDS: "tax refunds",
+    CommunityKind.DIGITAL: "digital assets",
+    CommunityKind.PETS: "pets",
+}
+NOT_YET_KNOWN = (
+    "All community and quasi-community property and debts. Petitioner does not yet know their full extent "
+    "and will state it as it becomes known."
+)
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """Items 10a and 10b."""
+    how = known(case.property.community_how)
+    if how is None:
+        yield from (still_open(case, concept, "property.community_how") for concept in (NONE, *LINES))
+    elif how is CommunityHow.NONE:
+        yield from _none(case)
+    elif how is CommunityHow.LIST and not _items(case):
+        yield blank(NONE, _not_none())
+        yield from (still_open(case, concept, "property.community_items") for concept in LINES)
+    else:
+        yield blank(NONE, _not_none())
+        yield mark(
+            DETERMINE, _("You ask the judge to decide who gets what. You propose no shares here."), LAW
+        )
+        yield from _where(case, on, how)
+
+
+def attachment_page(case: Case, on: date) -> Attachment | None:
+    """The list, where it does not fit on the lines."""
+    text = _text(case)
+    if not text or space(ROWS, on).holds(text):
+        return None
+    asks = "Petitioner asks the court to determine the rights of both parties to the following:"
+    title = "Community and quasi-community property"
+    if known(case.property.community_how) is CommunityHow.LIST:
+        rows = tuple((item,) for item in _items(case))
+        return attachment(case, "10b", title, (asks,), columns=("Item",), rows=rows)
+    return attachment(case, "10b", title, (asks, *text.splitlines()))
+
+
+def _not_none() -> str:
+    return _("There is something to decide about.")
+
+
+def _none(case: Case) -> Iterator[Answer]:
+    """10a, except where the filer named things that are owned or owed together."""
+    if known(case.property.community_kinds):
+        named = _(
+            "You named things that you own or owe together, so this line would not be true. Choose again."
+        )
+        yield replace(blank(NONE, named), open_key="property.community_how")
+        yield from (replace(blank(concept, named), open_key="property.community_how") for concept in LINES)
+        return
+    yield mark(
+        NONE, _("You said that there is none. What is forgotten here stays owned by both of you."), LAW
+    )
+    yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
+
+
+def _where(case: Case, on: date, how: CommunityHow) -> Iterator[Answer]:
+    """The three places where the list can be, and the list itself."""
+    page, on_form = attachment_page(case, on), how is CommunityHow.FL_160
+    elsewhere = _("Your list is in another place.")
+    if on_form:
+        form = _("You chose to list it on form FL-160. Use one FL-160 for community property alone.")
+        yield mark(FL_160, form, LAW, continues="FL-160")
+    else:
+        yield blank(FL_160, elsewhere)
+    if page:
+        too_long = _("Your list is too long for the lines. It is on {label}.").format(label=page.label)
+        yield mark(ATTACHED, too_long, LAW, continues=page.label)
+    else:
+        yield blank(ATTACHED, elsewhere)
+    if page or on_form:
+        yield blank(LISTED, elsewhere)
+        yield blank(ROWS, elsewhere)
+        return
+    yield mark(LISTED, _("The words fit on the lines."), LAW)
+    yield _list(case, how)
+
+
+def _list(case: Case, how: CommunityHow) -> Answer:
+    if how is CommunityHow.LIST:
+        last_four = _("As you listed it. Never more than the last four digits of an account.")
+        return write(ROWS, _text(case), last_four, "Cal. Rules of Court 1.201(a)")
+    later = _(
+        "You can state the full list later. But if the other side never answers, the judge can decide only "
+        "what the petition told them."
+    )
+    return write(ROWS, _text(case), later, _("common practice"))
+
+
+def _items(case: Case) -> tuple[str, ...]:
+    return tuple(item for item in known(case.property.community_items) or () if item)
+
+
+def _text(case: Case) -> str:
+    """What goes on the lines, as it is filed."""
+    how = known(case.property.community_how)
+    if how is CommunityHow.LIST:
+        return "\n".join(_items(case))
+    if how is not CommunityHow.NOT_YET_KNOWN:
+        return ""
+    told = known(case.property.community_kinds) or ()
+    kinds = ", ".join(words for kind, words in FILED_KINDS.items() if kind in told)
+    return f"{NOT_YET_KNOWN}\nThey include: {kinds}." if kinds else NOT_YET_KNOWN

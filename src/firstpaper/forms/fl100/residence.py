@@ -1,0 +1,111 @@
+"""Item 2: which spouse has lived here long enough, or which exception opens the court."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import spell_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind, Union, Who
+from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.fl100.told import chosen, kind_of, unions_of, written
+from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.law.measures.residence import (
+    SPOUSES,
+    SpouseResidence,
+    day_that_counts,
+    same_sex_route_open,
+    spouse_residence,
+    who_qualifies,
+)
+from firstpaper.locale import _
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """Items 2a to 2c."""
+    for who in SPOUSES:
+        yield _spouse(case, who, on)
+    yield _partnership(case)
+    yield from _same_sex(case)
+
+
+def _spouse(case: Case, who: Who, on: date) -> Answer:
+    concept = f"residence.{who}"
+    measured = spouse_residence(case, who, on)
+    if measured.qualifies:
+        return _qualifies(case, concept, measured, on)
+    if not _needed(case):
+        return blank(concept, _("This time is not needed for your kind of case. Mark it only if it is true."))
+    if measured.fails:
+        return _unless_sure(case, blank(concept, _not_yet(measured)), measured)
+    if who_qualifies(case, on):
+        return blank(concept, _("One of you is enough. Leave it empty unless you know that it is true."))
+    if day_that_counts(case, on) is None:
+        return still_open(case, concept, "matter.first_filed_on")
+    return still_open(case, concept, measured.unsure[0])
+
+
+def _qualifies(case: Case, concept: str, measured: SpouseResidence, on: date) -> Answer:
+    if measured.who is Who.PETITIONER:
+        because = _("By your dates you have lived long enough in California and in this county.")
+    else:
+        because = _("By your dates the other side has lived long enough in California and in this county.")
+    if len(who_qualifies(case, on)) > 1:
+        because += " " + _("One of you is enough; both are true here.")
+    return _unless_sure(case, mark(concept, because, "Fam. Code 2320(a)"), measured)
+
+
+def _unless_sure(case: Case, answer: Answer, measured: SpouseResidence) -> Answer:
+    """The answer, with a flag where it rests on a day that was told in part or without being sure."""
+    return flagged(case, answer, measured.unsure[0]) if measured.unsure else answer
+
+
+def _not_yet(measured: SpouseResidence) -> str:
+    if measured.safe_day is not None:
+        return _("By the dates you gave, the time is met from {date} on.").format(
+            date=spell_date(measured.safe_day)
+        )
+    return _("By your answers this person has not lived in this county of California for the time needed.")
+
+
+def _needed(case: Case) -> bool:
+    """Whether item 2a is needed: only for a divorce, and not of a partnership made here."""
+    only_california_partners = unions_of(case) == (Union.PARTNERS_CALIFORNIA,)
+    return kind_of(case) in (Kind.DISSOLUTION, None) and not only_california_partners
+
+
+def _partnership(case: Case) -> Answer:
+    because = _("A partnership made in California can be ended here even if neither of you lives here.")
+    otherwise = _("This is only for a partnership registered in California.")
+    holds = Union.PARTNERS_CALIFORNIA in unions_of(case)
+    return chosen(
+        case,
+        "residence.partnership",
+        "matter.unions",
+        holds,
+        because=because,
+        otherwise=otherwise,
+        authority="Fam. Code 299(d)",
+    )
+
+
+def _same_sex(case: Case) -> Iterator[Answer]:
+    box = "residence.same_sex"
+    lives = {f"{box}.{who}_lives": f"residence.{who}.lives_in" for who in SPOUSES}
+    if same_sex_route_open(case):
+        because = _(
+            "You married in California, and neither of you lives in a place that will end the marriage."
+        )
+        yield mark(box, because, "Fam. Code 2320(b)")
+        for concept, key in lives.items():
+            yield written(case, concept, key, _("The state or country, as you told us."), "Fam. Code 2320(b)")
+        return
+    otherwise = _(
+        "This is only for same-sex spouses who married here and cannot end the marriage where they live."
+    )
+    if known(case.residence.exception.same_sex) and kind_of(case) is Kind.DISSOLUTION:
+        otherwise = _(
+            "By your answers not every condition of this line is true. Item 2a is for you if one lives here."
+        )
+    yield blank(box, otherwise)
+    for concept in lives:
+        yield blank(concept, _("Only if the box of this line is marked."))

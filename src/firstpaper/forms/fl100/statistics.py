@@ -1,0 +1,109 @@
+"""Item 3: the dates of the union and of its end, and the time between them."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Union
+from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.fl100.told import PARTNERSHIPS, on_the_sheet, unions_of, written_day
+from firstpaper.forms.open_answers import still_open
+from firstpaper.law.measures.marriage import length, separation
+from firstpaper.locale import _
+
+
+@dataclass(frozen=True, slots=True)
+class _Half:
+    """The concepts of 3a or of 3b, and the fact each begins with."""
+
+    unions: tuple[Union, ...]
+    box: str
+    began: str
+    began_key: str
+    separated: str
+    years: str
+    months: str
+
+
+MARRIAGE = _Half(
+    (Union.MARRIAGE,),
+    "facts.marriage",
+    "facts.married_on",
+    "dates.married_on",
+    "facts.separated_on",
+    "facts.years",
+    "facts.months",
+)
+PARTNERSHIP = _Half(
+    PARTNERSHIPS,
+    "facts.partnership",
+    "facts.registered_on",
+    "dates.registered_on",
+    "facts.partners_separated_on",
+    "facts.partners_years",
+    "facts.partners_months",
+)
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """Items 3a and 3b."""
+    del on
+    for half in (MARRIAGE, PARTNERSHIP):
+        union = next((union for union in half.unions if union in unions_of(case)), None)
+        yield from _filled(case, half, union) if union else _empty(case, half)
+
+
+def _empty(case: Case, half: _Half) -> Iterator[Answer]:
+    otherwise = (
+        _("This is for a marriage. You did not say that you are married.")
+        if half is MARRIAGE
+        else _("This is for a registered partnership. You did not say that you have one.")
+    )
+    for concept in (half.box, half.began, half.separated, half.years, half.months):
+        told = known(case.matter.unions) is not None
+        yield blank(concept, otherwise) if told else still_open(case, concept, "matter.unions")
+
+
+def _filled(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
+    yield mark(half.box, _("The dates below belong to this line."), "Fam. Code 2330(b)")
+    began = (
+        _("The day of the ceremony, from the certificate.")
+        if half is MARRIAGE
+        else _("The day of registration, from the certificate. Not the day you moved in together.")
+    )
+    yield written_day(case, half.began, half.began_key, began, "Fam. Code 2330(b)")
+    broke = separation(case)
+    if broke.day is None:
+        yield _no_separation(case, half.separated)
+    else:
+        yield write(half.separated, on_the_sheet(broke.day), broke.why, "Fam. Code 70")
+    yield from _length(case, half, union)
+
+
+def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
+    span = length(case, union)
+    if span is not None:
+        whole = _("Counted for you: whole years, then whole months. Left-over days are dropped.")
+        yield write(half.years, str(span.years), whole, "Fam. Code 2330(b)")
+        yield write(half.months, str(span.months), whole, "Fam. Code 2330(b)")
+        return
+    yield from (_no_length(case, half, concept) for concept in (half.years, half.months))
+
+
+def _no_length(case: Case, half: _Half, concept: str) -> Answer:
+    began = known(case.fact(half.began_key))
+    if began is None or began.sure is None:
+        return still_open(case, concept, half.began_key)
+    if separation(case).day is None:
+        return _no_separation(case, concept)
+    out_of_order = _("The date of separation comes before the beginning. One of the two dates is wrong.")
+    return replace(blank(concept, out_of_order), open_key=half.began_key)
+
+
+def _no_separation(case: Case, concept: str) -> Answer:
+    for key in ("dates.separation_told_on", "dates.separation_acted_on"):
+        told = known(case.fact(key))
+        if told is None or told.sure is None:
+            return still_open(case, concept, key)
+    return replace(blank(concept, separation(case).why), open_key="dates.separation_told_on")

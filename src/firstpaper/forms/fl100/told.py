@@ -1,0 +1,96 @@
+"""Reading the facts that several parts of the petition use, and writing them on the sheet."""
+
+from datetime import date
+
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import Kind, Union
+from firstpaper.forms.answer import Answer, blank, mark_if, write
+from firstpaper.forms.edition import Item, edition_for
+from firstpaper.forms.fl100 import FORM
+from firstpaper.forms.open_answers import still_open
+from firstpaper.locale import _
+
+PARTNERSHIPS = (Union.PARTNERS_CALIFORNIA, Union.PARTNERS_ELSEWHERE)
+
+
+def kind_of(case: Case) -> Kind | None:
+    """The kind of case, where it is known."""
+    return known(case.matter.kind)
+
+
+def unions_of(case: Case) -> tuple[Union, ...]:
+    """What joins the two people; empty where it is not known."""
+    return known(case.matter.unions) or ()
+
+
+def married(case: Case) -> bool:
+    """Whether the two are known to be married."""
+    return Union.MARRIAGE in unions_of(case)
+
+
+def partners(case: Case) -> bool:
+    """Whether the two are known to be registered partners, here or elsewhere."""
+    return any(union in PARTNERSHIPS for union in unions_of(case))
+
+
+def kind_words(kind: Kind) -> str:
+    """The kind of case in the reader's words."""
+    return {
+        Kind.DISSOLUTION: _("a divorce"),
+        Kind.LEGAL_SEPARATION: _("a legal separation"),
+        Kind.NULLITY: _("a nullity"),
+    }[kind]
+
+
+def on_the_sheet(day: date) -> str:
+    """A date as it is written on a form, as in "06/14/2016"."""
+    return f"{day:%m/%d}/{day.year:04d}"
+
+
+def space(concept: str, on: date) -> Item:
+    """The space that the edition for a filing on that day gives a concept."""
+    return edition_for(FORM, on).item(concept)
+
+
+def written(
+    case: Case, concept: str, key: str, because: str, authority: str = "", *, nothing: str = ""
+) -> Answer:
+    """The text told at `key`; blank with the words `nothing` where the answer was "nothing"."""
+    text = known(case.fact(key))
+    if text is None:
+        return still_open(case, concept, key)
+    return write(concept, text, because, authority) if text else blank(concept, nothing)
+
+
+def written_day(case: Case, concept: str, key: str, because: str, authority: str = "") -> Answer:
+    """The day told at `key`, where it was told whole and without doubt."""
+    day: Day | None = known(case.fact(key))
+    if day is None or day.sure is None:
+        return still_open(case, concept, key)
+    return write(concept, on_the_sheet(day.sure), because, authority)
+
+
+def chosen(
+    case: Case,
+    concept: str,
+    key: str,
+    condition: bool,
+    *,
+    because: str,
+    otherwise: str,
+    authority: str = "",
+) -> Answer:
+    """A box that depends on the answer at `key`; open while that answer is missing."""
+    if known(case.fact(key)) is None:
+        return still_open(case, concept, key)
+    return mark_if(concept, condition, because, otherwise, authority)
+
+
+def not_asked() -> str:
+    """Why a box stays empty that the filer could have marked."""
+    return _("You are not asking for this.")
+
+
+def nothing_to_mark() -> str:
+    """What is said of printed text without a box."""
+    return _("This is printed text. There is nothing to mark.")

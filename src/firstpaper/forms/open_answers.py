@@ -1,0 +1,114 @@
+"""What an item says while the answer it needs is missing: which answer, and never a guess."""
+
+from dataclasses import replace
+from functools import cache
+
+from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.forms.answer import Answer, blank
+from firstpaper.locale import _
+
+
+def still_open(case: Case, concept: str, key: str) -> Answer:
+    """Left empty, because the fact at `key` is missing, in part, or not sure."""
+    return replace(blank(concept, why_open(case, key)), open_key=key)
+
+
+def flagged(case: Case, answer: Answer, key: str) -> Answer:
+    """The answer as far as it goes, with the fact that is still missing named."""
+    return replace(answer, because=f"{answer.because} {why_open(case, key)}".strip(), open_key=key)
+
+
+def why_open(case: Case, key: str) -> str:
+    """One or two sentences on the missing fact."""
+    told = case.fact(key)
+    if told is DONT_KNOW:
+        words = _("You do not know this yet: {what}. Leave it empty until you do.")
+    elif isinstance(told, Day) and told.whole is None:
+        words = _("We need the whole date, with month, day and year: {what}. Do not guess.")
+    elif isinstance(told, Day):
+        words = _("You are not sure of this yet: {what}. Find out before you write it here.")
+    else:
+        words = _("Not answered yet: {what}.")
+    return words.format(what=what_is_asked(key))
+
+
+def what_is_asked(key: str) -> str:
+    """The fact at a key in a few words, as in "your full legal name"."""
+    first, _dot, rest = key.partition(".")
+    if first != "child":
+        return _phrases()[key]
+    number, _dot, fact = rest.partition(".")
+    return _of_a_child()[fact].format(number=number)
+
+
+@cache
+def _of_a_child() -> dict[str, str]:
+    return {
+        "name": _("the full name of child {number}"),
+        "born_on": _("the birth date of child {number}"),
+        "legal": _("who is to have legal custody of child {number}"),
+        "physical": _("who is to have physical custody of child {number}"),
+        "visits": _("who is to have visitation with child {number}"),
+        "declaration": _("whether a declaration of parentage was signed for child {number}"),
+    }
+
+
+@cache
+def _phrases() -> dict[str, str]:
+    return {
+        "matter.unions": _("whether you are married, registered partners, or both"),
+        "matter.kind": _("which kind of case you want"),
+        "matter.amended": _("whether a petition was already filed in this case"),
+        "matter.case_number": _("the case number the court gave you"),
+        "matter.first_filed_on": _("the day your first petition was filed"),
+        "petitioner.name": _("your full legal name"),
+        "petitioner.mailing": _("your mailing address"),
+        "petitioner.phone": _("your telephone number"),
+        "petitioner.email": _("your e-mail address"),
+        "respondent.name": _("the full name of the other side"),
+        "court.county": _("the county where you will file"),
+        "court.address": _("the address of the court"),
+        "court.branch": _("the branch name of the court"),
+        "dates.married_on": _("the date of your marriage"),
+        "dates.registered_on": _("the date your partnership was registered"),
+        "dates.separation_told_on": _("the day one of you told the other that it was over"),
+        "dates.separation_acted_on": _("the day one of you began to act as if it was over"),
+        "dates.back_together": _("when you were back together, and until when"),
+        "residence.petitioner.lives": _("where you live"),
+        "residence.petitioner.state_since": _("since when you have lived in California"),
+        "residence.petitioner.county_since": _("since when you have lived in this county"),
+        "residence.petitioner.lives_in": _("the state or country where you live"),
+        "residence.respondent.lives": _("where the other side lives"),
+        "residence.respondent.state_since": _("since when the other side has lived in California"),
+        "residence.respondent.county_since": _("since when the other side has lived in this county"),
+        "residence.respondent.lives_in": _("the state or country where the other side lives"),
+        "children.family": _("which children there are"),
+        "children.how_many": _("how many children under 18 you have together"),
+        "grounds.reason": _("the legal reason for the case"),
+        "grounds.nullity": _("the legal reason for the nullity"),
+        "grounds.under_age": _("which of you was under 18"),
+        "grounds.good_faith": _("who believed that the marriage was valid"),
+        "custody.legal": _("who is to have legal custody"),
+        "custody.physical": _("who is to have physical custody"),
+        "custody.visits": _("who is to have visitation"),
+        "custody.other_words": _('what "Other" is to mean for custody'),
+        "custody.sheets": _("which custody sheets you want to attach"),
+        "custody.plan": _("the words of your parenting plan"),
+        "support.child_other": _("whether you want to add something about child support"),
+        "support.petitioner": _("what you want about support for you"),
+        "support.respondent": _("what you want about support for the other side"),
+        "support.own_right_ends": _("whether you really want to end your own right to support"),
+        "support.other": _("whether you want to add something about support"),
+        "property.separate_how": _("how to list separate property"),
+        "property.separate_petitioner": _("what is your own separate property"),
+        "property.separate_respondent": _("what is the other side's separate property"),
+        "property.community_how": _("how to list community property"),
+        "property.community_items": _("the list of community property"),
+        "requests.fees": _("whether to ask for attorney's fees"),
+        "requests.former_name": _("whether you want a former name back"),
+        "requests.former_name_used": _("whether you have used that name before"),
+        "requests.intends_to_amend": _("whether you want a divorce later, when the time has run"),
+        "requests.putative_division": _("whether you ask to divide the property of the union"),
+        "requests.other": _("whether you want to ask for something else"),
+        "signing.orders_read": _("that you have read the orders printed with the summons"),
+    }
