@@ -1,5 +1,8 @@
 """The sheet markup is strict: what is outside of it is an error, never a surprise on paper."""
 
+import re
+from pathlib import Path
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -7,6 +10,7 @@ from kitchen_sink import SHEET
 from pages_read_back import ON
 
 from firstpaper.packet.paper import SheetSource, draw, markup_errors
+from firstpaper.packet.paper.markup import GRAMMAR, ROOT
 
 
 def test_everything_in_the_markup_is_accepted():
@@ -106,3 +110,19 @@ def test_markup_put_together_at_random_is_either_refused_or_drawn(pieces):
 @given(st.text())
 def test_no_text_breaks_the_reader(html):
     assert isinstance(markup_errors(html), list)
+
+
+REFERENCE = Path(__file__).parents[3] / "docs" / "reference" / "sheet-markup.md"
+
+
+def test_the_reference_page_shows_correct_markup():
+    examples = re.findall(r"```html\n(.*?)```", REFERENCE.read_text(encoding="utf-8"), re.DOTALL)
+    assert len(examples) == 2
+    assert [markup_errors(example) for example in examples] == [[], []]
+
+
+@pytest.mark.parametrize("tag", sorted(set(GRAMMAR) - {ROOT}))
+def test_the_reference_page_names_every_tag_and_attribute(tag):
+    page = REFERENCE.read_text(encoding="utf-8")
+    assert re.search(rf"`{tag}[ `]", page)
+    assert all(re.search(rf"\b{attribute}\b", page) for attribute in GRAMMAR[tag].attributes)

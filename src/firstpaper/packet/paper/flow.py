@@ -22,6 +22,7 @@ from firstpaper.packet.paper.markup import INLINE, Node, columns
 from firstpaper.packet.paper.table import Cell, Row, Table
 from firstpaper.packet.paper.tags import Element
 
+_BULLET = "•"
 _LABEL_GAP_EMS = 0.45
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
 
@@ -138,7 +139,7 @@ class Flow:
     def _list(self, node: Node, column: _Column) -> Stack:
         numbered = node.tag == "ol"
         inside = column.below("L", f"/O/List/ListNumbering/{'Decimal' if numbered else 'Disc'}")
-        labels = [f"{count}." if numbered else "•" for count in range(1, len(node.kids) + 1)]
+        labels = [f"{count}." if numbered else _BULLET for count in range(1, len(node.kids) + 1)]
         size = self.look.texts[column.text].size
         regular = face(self.look.style)
         widest = max(regular.width(label) for label in labels) + _LABEL_GAP_EMS
@@ -158,8 +159,11 @@ class Flow:
         if isinstance(first, Node) and first.tag == "tick":
             mark, node = [first], replace(node, kids=node.kids[1:])
         body = Stack(list(self._blocks(node, item.below("LBody", narrower=indent))))
-        label_text = self._text(mark, label_column, self.look.texts[column.text])
-        after = self.look.list_gap if len(body.blocks) < 2 else self.look.texts[column.text].after
+        look = self.look.texts[column.text]
+        label_text = self._text(mark, label_column, look)
+        if label == _BULLET:
+            label_text.width, label_text.aligned = TICK_EMS * look.size, 0.5
+        after = self.look.list_gap if len(body.blocks) < 2 else look.after
         return Item(label_text, body, indent, self.look.list_gap, after)
 
     def _remark(self, node: Node, column: _Column) -> Remark:
@@ -191,11 +195,15 @@ class Flow:
 
     def _row(self, node: Node, column: _Column, edges: Sequence[float], *, plain_layout: bool) -> Row:
         row = column.up if plain_layout else Element("TR", column.up)
+        heads_columns = all(cell.tag == "th" for cell in node.nodes()) and len(node.kids) > 1
         cells, place = list[Cell](), 0
         for kid in node.nodes():
             span = int(kid.attributes.get("colspan", "1"))
             room = edges[place + span] - edges[place] - self.look.column_gap
-            inside = Element("Div", row) if plain_layout else _cell_element(kid, row, span)
+            if plain_layout:
+                inside = Element("Div", row)
+            else:
+                inside = _cell_element(kid, row, span, heads_columns=heads_columns)
             blocks = list(self._blocks(kid, _Column(inside, room, "head" if kid.tag == "th" else "cell")))
             if kid.attributes.get("class") == "number":
                 for block in blocks:
@@ -206,10 +214,11 @@ class Flow:
         return Row(cells, self.look.cell_padding, self.look.whole_row)
 
 
-def _cell_element(cell: Node, row: Element, span: int) -> Element:
+def _cell_element(cell: Node, row: Element, span: int, *, heads_columns: bool) -> Element:
+    """A TH says whether it heads its column or its row."""
     attributes = f"/ColSpan {span}" if span > 1 else ""
     if cell.tag == "th":
-        attributes += "/Scope/Column" if cell.in_header else "/Scope/Row"
+        attributes += "/Scope/Column" if heads_columns else "/Scope/Row"
     return Element(cell.tag.upper(), row, "/O/Table" + attributes if attributes else "")
 
 
