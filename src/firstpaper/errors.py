@@ -31,3 +31,13 @@ class UserError(Exception):
 
     def __str__(self) -> str:
         return self.message
+
+
+class ProgramFault(UserError):
+    """Firstpaper met a fault of its own and stopped ({fault}).
+
+    What was saved before is safe and unchanged. Trying again may help. Please report this line to the
+    people who make Firstpaper: it says where in the program it happened, and nothing about you.
+    """
+
+    code = "program_fault"

@@ -2,6 +2,7 @@
 
 from firstpaper.casefile.document import CaseFile
 from firstpaper.casefile.lock import Lock
+from firstpaper.casefile.opened import OpenCase
 from firstpaper.casefile.saving import save, sweep
 
-__all__ = ["CaseFile", "Lock", "save", "sweep"]
+__all__ = ["CaseFile", "Lock", "OpenCase", "save", "sweep"]

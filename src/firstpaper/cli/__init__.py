@@ -1,0 +1,67 @@
+"""The command line: the only part that has a clock, a terminal and files to write.
+
+Nothing heavy is imported here or at the top of a command's file, so that ``--help`` and the next
+question come at once.
+"""
+
+from typing import Annotated
+
+import typer
+
+from firstpaper import __version__
+from firstpaper.cli.commands.ask import ask
+from firstpaper.cli.commands.change import change
+from firstpaper.cli.commands.check import check
+from firstpaper.cli.commands.demo import demo
+from firstpaper.cli.commands.enter import enter
+from firstpaper.cli.commands.items import items
+from firstpaper.cli.commands.packet import packet
+from firstpaper.cli.commands.why import why
+from firstpaper.locale import _
+
+app = typer.Typer(
+    name="firstpaper",
+    help=_(
+        "Firstpaper drafts the opening papers of a California divorce, legal separation or nullity. It gives "
+        "legal information, not advice."
+    ),
+    epilog=_("To begin, type: firstpaper ask home.case"),
+    rich_markup_mode=None,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    no_args_is_help=True,
+    context_settings={"help_option_names": ["--help", "-h"]},
+)
+
+for _command, _help in (
+    (ask, _("Answer the questions, one at a time. Every answer is saved at once.")),
+    (change, _("Change one answer, or go through a topic again.")),
+    (enter, _("Take in answers from a file of facts.")),
+    (check, _("See what stands in the way of a filing, and what to do about it.")),
+    (items, _("See what to mark and write in each item of the petition (FL-100).")),
+    (packet, _("Draft the packet of papers as a PDF.")),
+    (why, _("Read what a rule says, or why a question is asked.")),
+    (demo, _("Draft the packet of an invented household.")),
+):
+    app.command(help=_help)(_command)
+
+
+def _show_version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"firstpaper {__version__}")
+        raise typer.Exit
+
+
+VersionOption = Annotated[
+    bool, typer.Option("--version", help=_("Show the version."), callback=_show_version, is_eager=True)
+]
+
+
+@app.callback()
+def _options(version: VersionOption = False) -> None:
+    """Options of the command line as a whole."""
+
+
+def main() -> None:
+    """Run the command line."""
+    app(prog_name="firstpaper")

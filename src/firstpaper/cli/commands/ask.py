@@ -1,0 +1,109 @@
+"""`firstpaper ask`: the interview. The case file is begun with the first answer."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.cli.terminal import InputEnded, Terminal
+from firstpaper.locale import _, _n
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from firstpaper.casefile import OpenCase
+    from firstpaper.facts import Case
+
+
+def ask(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+    """Answer the questions, one at a time."""
+    deliver("ask", as_json, lambda terminal: _ask(terminal, case, on))
+
+
+def _ask(terminal: Terminal, path: Path, on: str | None) -> Result:
+    from firstpaper.casefile import OpenCase
+    from firstpaper.cli.interview import Interview
+
+    day = filing_day(on)
+    with OpenCase(path, begin=True) as opened:
+        _greet(terminal, opened)
+        return sit(terminal, opened, Interview(terminal, opened, day).run)
+
+
+def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]") -> Result:
+    """Run an interview to its end, or until the person leaves, and say how things stand."""
+    from firstpaper.cli.interview import Left, NothingKept
+
+    status = Exit.FINE
+    try:
+        interview()
+    except NothingKept:
+        return Result()
+    except Left:
+        _say_saved(terminal, opened)
+    except InputEnded:
+        terminal.say(_("There is nothing more to read, so we stop here."))
+        _say_saved(terminal, opened)
+    except KeyboardInterrupt:
+        terminal.line()
+        _say_saved(terminal, opened)
+        status = Exit.INTERRUPTED
+    else:
+        terminal.say(*_last_words(opened))
+    return Result(data=_standing_data(opened), exit=status)
+
+
+def _greet(terminal: Terminal, opened: "OpenCase") -> None:
+    from firstpaper.cli.interview import help_words
+
+    if opened.recovered:
+        terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
+    if not opened.new:
+        terminal.say(_("Welcome back. We go on where you stopped."))
+    terminal.say(help_words())
+
+
+def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
+    if not opened.path.exists():
+        terminal.say(_("Nothing was saved, because nothing was answered yet."))
+        return
+    terminal.say(
+        _("Your answers are saved in {path}. To go on later, type: firstpaper ask {path}").format(
+            path=opened.path
+        )
+    )
+
+
+def _last_words(opened: "OpenCase") -> list[str]:
+    from firstpaper.cli.reviewing import still_open
+
+    left = still_open(opened.case)
+    path = opened.path
+    if not left:
+        head = _("That was the last question. Thank you. Everything is saved in {path}.").format(path=path)
+    else:
+        count = _n("{count} question is still open:", "{count} questions are still open:", len(left))
+        head = "\n".join([count.format(count=len(left)), *(f"  - {one.ask}" for one in left)])
+    return [
+        head,
+        _("To see what stands in the way of a filing, type: firstpaper check {path}").format(path=path),
+        _("To draft your papers, type: firstpaper packet {path}").format(path=path),
+    ]
+
+
+def _standing_data(opened: "OpenCase") -> dict[str, object]:
+    from firstpaper.intake import progress
+
+    place = progress(opened.case)
+    return {
+        "answered": place.answered,
+        "applicable": place.applicable,
+        "open_questions": _open_keys(opened.case),
+        "passed": list(opened.file.passed),
+    }
+
+
+def _open_keys(case: "Case") -> list[str]:
+    from firstpaper.cli.reviewing import still_open
+
+    return [one.key for one in still_open(case)]

@@ -1,0 +1,61 @@
+"""`firstpaper check`: what stands in the way of a filing, and what to do about it."""
+
+from pathlib import Path
+
+from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.locale import _, _n
+
+
+def check(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+    """Check the case against every rule."""
+    deliver("check", as_json, lambda _terminal: _check(case, on))
+
+
+def _check(path: Path, on: str | None) -> Result:
+    from firstpaper.casefile import CaseFile
+    from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
+    from firstpaper.counting import spell_date
+    from firstpaper.intake import asked, standing
+    from firstpaper.law.register import findings
+
+    day = filing_day(on)
+    case = standing(CaseFile.load(path).case)
+    found = findings(case, day)
+    stopping = stops(found)
+    still_open = [one.key for one in asked(case) if case.fact(one.key) is None]
+    head = _("Checked for a filing on {date}.").format(date=spell_date(day))
+    return Result(
+        data={
+            "on": day,
+            "findings": [finding_data(one) for one in found],
+            "values": computed_values(found),
+            "open_questions": still_open,
+        },
+        text="\n\n".join(
+            [head, _stop_line(len(stopping)), *_open_line(len(still_open)), findings_text(found)]
+        ),
+        exit=Exit.STOPS if stopping else Exit.FINE,
+    )
+
+
+def _stop_line(count: int) -> str:
+    if not count:
+        return _("Nothing here stops a filing. Still read every point below.")
+    return _n(
+        "{count} thing stops a filing for now. It comes first below.",
+        "{count} things stop a filing for now. They come first below.",
+        count,
+    ).format(count=count)
+
+
+def _open_line(count: int) -> list[str]:
+    if not count:
+        return []
+    return [
+        _n(
+            "{count} question is not answered yet, so this check is not complete.",
+            "{count} questions are not answered yet, so this check is not complete.",
+            count,
+        ).format(count=count)
+    ]

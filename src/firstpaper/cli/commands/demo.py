@@ -1,0 +1,53 @@
+"""`firstpaper demo`: draft the packet of an invented household, to see what comes out."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from firstpaper.cli.commands.packet import HtmlOption, PdfOption
+from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.result import Result, deliver
+from firstpaper.locale import _
+
+PLAIN = "plain-childless-divorce"
+
+HouseholdArgument = Annotated[
+    str, typer.Argument(metavar="HOUSEHOLD", help=_("Which household; see --list."))
+]
+ListOption = Annotated[bool, typer.Option("--list", help=_("List the households and make nothing."))]
+
+
+def demo(
+    household: HouseholdArgument = PLAIN,
+    output: PdfOption = None,
+    html: HtmlOption = None,
+    list_them: ListOption = False,
+    on: OnOption = None,
+    as_json: JsonOption = False,
+) -> None:
+    """Draft the packet of an invented household."""
+    work = _list if list_them else lambda: _demo(household, output, html, on)
+    deliver("demo", as_json, lambda _terminal: work())
+
+
+def _list() -> Result:
+    from firstpaper.cli.households import about, households
+
+    known = {name: about(path) for name, path in households().items()}
+    return Result(
+        data={"households": known},
+        text="\n".join(f"{name}\n  {words}" for name, words in known.items()),
+    )
+
+
+def _demo(name: str, output: Path | None, html: Path | None, on: str | None) -> Result:
+    from firstpaper.cli.commands.enter import read_facts
+    from firstpaper.cli.commands.packet import draft
+    from firstpaper.cli.households import NoSuchHousehold, households
+
+    known = households()
+    if name not in known:
+        raise NoSuchHousehold(name=name)
+    day = filing_day(on)
+    return draft(read_facts(known[name], day), day, output or Path(f"{name}.pdf"), html)

@@ -1,0 +1,112 @@
+"""`firstpaper enter`: take a file of facts into a case file, all of it or nothing."""
+
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.result import Result, deliver
+from firstpaper.errors import UserError
+from firstpaper.locale import _, _n
+
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
+    from firstpaper.intake import Problem
+
+FactsArgument = Annotated[
+    Path, typer.Argument(metavar="FACTS.yaml", help=_("The file of facts to take in."), show_default=False)
+]
+
+
+class FactsUnreadable(UserError):
+    """The file of facts {path} could not be opened: {reason}.
+
+    Nothing was changed. Check the name and the folder, and try again.
+    """
+
+    code = "facts_unreadable"
+
+
+class FactsRefused(UserError):
+    """{count} in {path} cannot be used, so nothing from it was taken and nothing was saved.
+
+    Please correct each line named here, and try again:
+    """
+
+    code = "facts_refused"
+
+    def __init__(self, path: Path, problems: "Sequence[Problem]") -> None:
+        count = _n("{count} line", "{count} lines", len(problems)).format(count=len(problems))
+        super().__init__(path=path, count=count)
+        self.problems = problems
+
+    @property
+    def message(self) -> str:
+        """The message, and every problem with its line and the key of the fact."""
+        return "\n".join([super().message, *(f"  - {_problem(one)}" for one in self.problems)])
+
+
+def enter(case: CaseArgument, facts: FactsArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+    """Take in answers from a YAML file of facts."""
+    deliver("enter", as_json, lambda _terminal: _enter(case, facts, filing_day(on)))
+
+
+def _enter(path: Path, facts: Path, day: date) -> Result:
+    from firstpaper.casefile import OpenCase
+    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.intake import set_aside
+
+    with OpenCase(path, begin=True) as opened:
+        case = read_facts(facts, day, opened.case)
+        opened.keep(opened.file.with_case(case))
+    taken, left, aside = answered(case), still_open(case), set_aside(case)
+    lines = [
+        _("The facts are saved in {path}.").format(path=path),
+        _n("{count} question is answered.", "{count} questions are answered.", len(taken)).format(
+            count=len(taken)
+        ),
+        _n("{count} is still open.", "{count} are still open.", len(left)).format(count=len(left)),
+    ]
+    if aside:
+        lines.append(
+            _("These answers do not fit this kind of case and are set aside: {keys}").format(
+                keys=", ".join(aside)
+            )
+        )
+    return Result(
+        data={
+            "answered": len(taken),
+            "open_questions": [one.key for one in left],
+            "set_aside": list(aside),
+        },
+        text=" ".join(lines),
+    )
+
+
+def read_facts(path: Path, day: date, onto: "Case | None" = None) -> "Case":
+    """The facts in a YAML file, put onto a case. Raises FactsRefused with every line that is wrong."""
+    from firstpaper.intake import facts_from
+
+    case, problems = facts_from(_text(path), day, onto)
+    if problems:
+        raise FactsRefused(path, problems)
+    return case
+
+
+def _text(path: Path) -> str:
+    try:
+        if path.exists() and not path.is_file():
+            raise FactsUnreadable(path=path, reason=_("it is not a file"))
+        return path.read_text(encoding="utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise FactsUnreadable(path=path, reason=_("it is not plain text")) from error
+    except OSError as error:
+        raise FactsUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
+
+
+def _problem(one: "Problem") -> str:
+    place = _("Line {line}").format(line=one.line) if one.line else _("The file")
+    return f"{place}, {one.key}: {one.message}" if one.key else f"{place}: {one.message}"

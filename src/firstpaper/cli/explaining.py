@@ -1,0 +1,101 @@
+"""Why a question is asked, and what a rule says: the pages behind the word "why"."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import short_date
+from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
+from firstpaper.intake import Asked
+from firstpaper.law.register import Rule, all_rules
+from firstpaper.locale import _
+
+
+def question_page(asked: Asked, on: date) -> str:
+    """Why a question is asked, and what it feeds: rules by title, form items by number and label."""
+    return "\n\n".join([asked.why, *_feeds(asked, on)])
+
+
+def question_data(asked: Asked, on: date) -> dict[str, object]:
+    """The same for programs."""
+    feeds = asked.question.feeds
+    return {
+        "kind": "question",
+        "key": asked.key,
+        "ask": asked.ask,
+        "why": asked.why,
+        "rules": [{"id": rule.id, "title": _(rule.title)} for rule in _rules(feeds.rules)],
+        "items": [{"concept": concept, "words": words} for concept, words in _items(feeds.items, on)],
+    }
+
+
+def rule_page(rule: Rule) -> str:
+    """A rule explained in plain words, with its source, how sure we are and what it leaves out."""
+    return "\n\n".join([_(rule.title), _(rule.page), "\n".join(_about(rule))])
+
+
+def rule_data(rule: Rule) -> dict[str, object]:
+    """The same for programs."""
+    return {
+        "kind": "rule",
+        "id": rule.id,
+        "title": _(rule.title),
+        "statement": rule.statement,
+        "page": _(rule.page),
+        "authority": list(rule.authority),
+        "certainty": rule.certainty,
+        "since": rule.since,
+        "until": rule.until,
+        "not_modelled": _(rule.not_modelled),
+    }
+
+
+def _about(rule: Rule) -> Iterator[str]:
+    yield _("Source: {sources}").format(sources="; ".join(rule.authority))
+    if rule.certainty.confirmed:
+        yield _("We have read these words in the law or the court rule itself.")
+    else:
+        yield _("We have not confirmed this in the law itself. Ask the self-help center.")
+    if rule.until:
+        yield _("In force from {since} to {until}").format(
+            since=short_date(rule.since), until=short_date(rule.until)
+        )
+    else:
+        yield _("In force since {since} or earlier").format(since=short_date(rule.since))
+    if rule.not_modelled:
+        yield _("What we do not check: {words}").format(words=_(rule.not_modelled))
+
+
+def _feeds(asked: Asked, on: date) -> Iterator[str]:
+    rules = list(_rules(asked.question.feeds.rules))
+    if rules:
+        lines = (f"  - {_(rule.title)} (firstpaper why {rule.id})" for rule in rules)
+        yield "\n".join([_("With your answer, we check:"), *lines])
+    items = dict.fromkeys(words for _concept, words in _items(asked.question.feeds.items, on))
+    if items:
+        yield "\n".join([_("Your answer goes here on the petition:"), *(f"  - {words}" for words in items)])
+
+
+def _rules(ids: tuple[str, ...]) -> Iterator[Rule]:
+    known = all_rules()
+    return (known[one] for one in ids if one in known)
+
+
+def _items(concepts: tuple[str, ...], on: date) -> Iterator[tuple[str, str]]:
+    edition = _edition(on)
+    for concept in concepts:
+        item = edition and next((one for one in edition.items if one.concept == concept), None)
+        if item:
+            yield concept, f"{_place(item)}: {_(item.label)}"
+
+
+def _place(item: Item) -> str:
+    if item.item[0].isdigit():
+        return _("item {item}").format(item=item.item)
+    return _("page {page}, {part}").format(page=item.page, part=item.item)
+
+
+def _edition(on: date) -> Edition | None:
+    try:
+        return edition_for("FL-100", on)
+    except NoEditionError:
+        return None

@@ -1,0 +1,72 @@
+"""Findings in words for a terminal, and as plain data for programs."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import groupby
+
+from firstpaper.law.finding import Finding, Weight
+from firstpaper.locale import _
+
+
+def weight_words(weight: Weight) -> str:
+    """What a weight means for the filer."""
+    return {
+        Weight.STOP: _("STOP: do not file like this"),
+        Weight.GET_ADVICE: _("GET ADVICE before you file"),
+        Weight.LOOK_AGAIN: _("LOOK AGAIN"),
+        Weight.GOOD_TO_KNOW: _("GOOD TO KNOW"),
+    }[weight]
+
+
+def findings_text(findings: Sequence[Finding]) -> str:
+    """Findings grouped by weight, heaviest first, each with what to do."""
+    groups = groupby(findings, key=lambda one: one.weight)
+    return "\n\n".join(
+        "\n\n".join([weight_words(weight), *(finding_text(one) for one in group)]) for weight, group in groups
+    )
+
+
+def finding_text(one: Finding) -> str:
+    """One finding as an indented paragraph: what it says, what to do, the working, the source."""
+    return "\n".join(f"  {line}" for line in _lines(one))
+
+
+def _lines(one: Finding) -> Iterator[str]:
+    yield f"- {one.title}"
+    yield f"  {one.says}"
+    if one.do:
+        yield "  " + _("What to do: {words}").format(words=one.do)
+    if one.steps:
+        yield "  " + _("How it is counted:")
+        yield from (f"    {number}. {step}" for number, step in enumerate(one.steps, 1))
+    if not one.certainty.confirmed:
+        yield "  " + _("We have not confirmed this in the law itself. Ask the self-help center.")
+    yield "  " + _("Source: {sources}. More: firstpaper why {id}").format(
+        sources="; ".join(one.authority), id=one.id
+    )
+
+
+def finding_data(one: Finding) -> dict[str, object]:
+    """One finding for programs."""
+    return {
+        "id": one.id,
+        "title": one.title,
+        "outcome": one.outcome,
+        "weight": one.weight,
+        "says": one.says,
+        "do": one.do,
+        "dates": dict(one.dates),
+        "steps": list(one.steps),
+        "facts": list(one.facts),
+        "authority": list(one.authority),
+        "certainty": one.certainty,
+    }
+
+
+def computed_values(findings: Iterable[Finding]) -> dict[str, object]:
+    """Every value that the rules worked out, by its name."""
+    return {name: value for one in findings for name, value in one.values.items()}
+
+
+def stops(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """The findings that stop a filing."""
+    return tuple(one for one in findings if one.weight is Weight.STOP)

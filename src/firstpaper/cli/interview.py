@@ -1,0 +1,347 @@
+"""The interview: one question after another, each answer saved as it is given.
+
+The engine says which question comes next; this module puts it, reads what is typed and does what a
+word such as "back" asks for. `Left` ends it at any point, with everything kept.
+"""
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import replace
+from datetime import date
+from typing import Any, NamedTuple, Self
+
+from firstpaper.casefile import CaseFile, OpenCase
+from firstpaper.cli.questions import Typed, gather, put_question
+from firstpaper.cli.terminal import Terminal
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import SafeHere
+from firstpaper.intake import (
+    AnswerKind,
+    AnswerRefused,
+    Asked,
+    Command,
+    asked,
+    echo,
+    next_question,
+    put,
+    read_answer,
+    standing,
+    switched,
+)
+from firstpaper.locale import _
+
+SAID_BACK = frozenset({AnswerKind.DATE, AnswerKind.PERIODS, AnswerKind.ADDRESS})
+"""Kinds whose words can be read in more than one way, so that what was understood is said back."""
+
+
+class Left(Exception):
+    """The person leaves. What was answered is saved."""
+
+
+class NothingKept(Exception):
+    """The person should not go on here: the reasons are said, and this session leaves nothing behind."""
+
+
+class Interview:
+    """One sitting: asks what is open, in order, until nothing is or the person leaves."""
+
+    def __init__(self, terminal: Terminal, opened: OpenCase, today: date) -> None:
+        self._terminal = terminal
+        self._opened = opened
+        self._today = today
+        self._put_off = set(opened.file.passed)
+        self._second_round = False
+        self._seen: list[str] = []
+        self._topic = ""
+        self._shown = ""
+        self._opened_topics: set[str] = set()
+        self._does: dict[Command, Callable[[Asked], Asked | None]] = {
+            Command.BACK: self._back,
+            Command.WHY: self._why,
+            Command.SKIP: self._skip,
+            Command.REVIEW: self._review,
+            Command.CHANGE: self._change,
+            Command.HELP: self._help,
+            Command.LEAVE: self._leave,
+        }
+
+    @property
+    def case(self) -> Case:
+        """The facts as they are now."""
+        return self._opened.case
+
+    def run(self, first: Asked | None = None) -> None:
+        """Ask until every question that applies was asked; begin with `first` where one is given."""
+        self._ask_while(self._next, first)
+
+    def run_through(self, keys: Sequence[str]) -> None:
+        """Ask these questions again, as far as they apply, and then whatever they have opened."""
+        left = list(keys)
+        before = {one.key for one in asked(self.case)}
+
+        def following() -> Asked | None:
+            while left:
+                if one := self._applying(left.pop(0)):
+                    return one
+            skipped = self._put_off | before
+            return next_question(self.case, skipped)
+
+        self._ask_while(following, None)
+
+    def _ask_while(self, following: Callable[[], Asked | None], first: Asked | None) -> None:
+        current = first or following()
+        while current:
+            current = self._turn(current) or following()
+
+    def _next(self) -> Asked | None:
+        found = next_question(self.case, self._put_off)
+        if found or self._second_round or not self._put_off:
+            return found
+        self._second_round = True
+        self._put_off = set()
+        again = next_question(self.case)
+        if again:
+            self._terminal.say(_("You skipped some questions. Here they are once more."))
+        return again
+
+    # --- one turn -----------------------------------------------------------------------------------
+
+    def _turn(self, one: Asked) -> Asked | None:
+        """Put one question and do what was typed. Returns the question to show next, None to go on."""
+        now = self.case.fact(one.key)
+        offers = self._offers(one)
+        self._show(one, now, offers)
+        while True:
+            typed = gather(self._terminal, one, self._today)
+            self._terminal.line()
+            if self._took(one, typed, now, offers):
+                return self._does[typed.command](one) if typed.command else None
+
+    def _show(self, one: Asked, now: object, offers: Sequence[Any]) -> None:
+        place = _Place.of(one, self.case)
+        if one.topic.name != self._topic:
+            self._show_topic(one, place)
+        if one.key != self._shown:
+            self._terminal.say(*one.notice)
+        self._terminal.line(place.question)
+        put_question(self._terminal, one, now, [echo(one, offer) for offer in offers])
+        self._topic, self._shown = one.topic.name, one.key
+
+    def _took(self, one: Asked, typed: Typed, now: object, offers: Sequence[Any]) -> bool:
+        """Whether the turn is over: an answer was taken or kept, or only a command was given."""
+        if typed.text is None or (now is not None and not typed.text.strip()):
+            return True
+        try:
+            self._answer(one, self._value(one, typed.text, offers))
+        except AnswerRefused as refused:
+            self._terminal.say(refused.message)
+            return typed.command is not None
+        return True
+
+    def _value(self, one: Asked, text: str, offers: Sequence[Any]) -> Any:
+        number = text.strip().rstrip(".")
+        if number.isdecimal() and 1 <= int(number) <= len(offers):
+            return offers[int(number) - 1]
+        return read_answer(one, text, self._today)
+
+    def _answer(self, one: Asked, value: Any) -> None:
+        before, after = self.case, put(self.case, one.key, value)
+        self._refuse_to_go_on(after)
+        self._put_off.discard(one.key)
+        passed = tuple(key for key in self._opened.file.passed if key != one.key)
+        self._opened.keep(CaseFile(after, passed))
+        self._remember(one.key)
+        if one.kind in SAID_BACK and value not in ((), None):
+            self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
+        self._say_what_changed(one, before, after)
+        self._say_what_stops(one, before, after)
+
+    def _refuse_to_go_on(self, case: Case) -> None:
+        if known(case.safety.here) is SafeHere.NOT_SAFE:
+            self._opened.forget()
+            self._terminal.say(*_not_safe_words(self._today))
+            raise NothingKept
+        if known(case.safety.understood) is False:
+            self._opened.forget()
+            self._terminal.say(
+                _(
+                    "All right, we stop here. The court's self-help center is free, and its people can "
+                    "answer your questions. You can come back at any time."
+                )
+            )
+            raise NothingKept
+
+    # --- what is said around a question -------------------------------------------------------------
+
+    def _show_topic(self, one: Asked, place: "_Place") -> None:
+        self._terminal.say(place.topic)
+        if one.topic.opening and one.topic.name not in self._opened_topics:
+            self._terminal.say(_(one.topic.opening))
+        self._opened_topics.add(one.topic.name)
+
+    def _say_what_changed(self, one: Asked, before: Case, after: Case) -> None:
+        on, off = switched(before, after)
+        elsewhere = [each for each in on if each.topic.name != one.topic.name]
+        if elsewhere:
+            self._terminal.say(_("I will also ask you about: {topics}.").format(topics=_topics(elsewhere)))
+        if off:
+            self._terminal.say(_("I will no longer ask you about: {topics}.").format(topics=_topics(off)))
+        if any(before.fact(each.key) is not None for each in off):
+            self._terminal.say(
+                _("What you answered there is set aside. It comes back if you change this answer back.")
+            )
+
+    def _say_what_stops(self, one: Asked, before: Case, after: Case) -> None:
+        """New findings that stop a filing, among the rules that this question feeds."""
+        for words in _new_stops(one.question.feeds.rules, before, after, self._today):
+            self._terminal.say(words)
+            self._terminal.say(_("You can type back to change your answer, or go on and come back later."))
+
+    def _offers(self, one: Asked) -> tuple[Any, ...]:
+        """Answers that can be given by number: courthouses typed before for the same county."""
+        county = known(self.case.court.county)
+        if one.key != "court.address" or not county:
+            return ()
+        from firstpaper.casefile.courthouses import courthouses_nearby
+
+        return courthouses_nearby(self._opened.path, county)
+
+    # --- the words known at every question ----------------------------------------------------------
+
+    def _back(self, one: Asked) -> Asked | None:
+        """The question seen before this one, in this sitting or, before that, in the order of asking."""
+        earlier = self._seen[: self._seen.index(one.key)] if one.key in self._seen else list(self._seen)
+        in_order = [each.key for each in asked(self.case)]
+        before_sitting = in_order[: in_order.index((earlier or [one.key])[0])]
+        for key in reversed([*before_sitting, *earlier]):
+            if found := self._applying(key):
+                return found
+        self._terminal.say(_("This is the first question, so there is nothing to go back to."))
+        return one
+
+    def _why(self, one: Asked) -> Asked:
+        from firstpaper.cli.explaining import question_page
+
+        self._terminal.say(question_page(one, self._today))
+        return one
+
+    def _skip(self, one: Asked) -> None:
+        self._remember(one.key)
+        if self.case.fact(one.key) is not None:
+            return
+        self._put_off.add(one.key)
+        passed = tuple(dict.fromkeys([*self._opened.file.passed, one.key]))
+        self._opened.keep(replace(self._opened.file, passed=passed))
+
+    def _review(self, one: Asked) -> Asked:
+        from firstpaper.cli.reviewing import review
+
+        self._terminal.say(review(self.case) or _("Nothing is answered yet."))
+        return one
+
+    def _change(self, one: Asked) -> Asked:
+        from firstpaper.cli.reviewing import answered, review
+
+        choices = answered(self.case)
+        if not choices:
+            self._terminal.say(_("Nothing is answered yet, so there is nothing to change."))
+            return one
+        self._terminal.say(review(self.case))
+        number = self._terminal.read(_("Which answer? Type its number, or just Enter to go on: ")).strip()
+        self._terminal.line()
+        if number.isdecimal() and 1 <= int(number) <= len(choices):
+            return choices[int(number) - 1]
+        return one
+
+    def _help(self, one: Asked) -> Asked:
+        self._terminal.say(help_words())
+        return one
+
+    def _leave(self, _one: Asked) -> None:
+        raise Left
+
+    # --- small helpers ------------------------------------------------------------------------------
+
+    def _remember(self, key: str) -> None:
+        if key not in self._seen:
+            self._seen.append(key)
+
+    def _applying(self, key: str) -> Asked | None:
+        return next((one for one in asked(self.case) if one.key == key), None)
+
+
+class _Place(NamedTuple):
+    """Where a question stands among those that apply now, in words."""
+
+    topic: str
+    question: str
+
+    @classmethod
+    def of(cls, one: Asked, case: Case) -> Self:
+        stops = list(asked(case))
+        topics = list(dict.fromkeys(each.topic.name for each in stops))
+        return cls(
+            _("Part {number} of {all}: {title}").format(
+                number=topics.index(one.topic.name) + 1, all=len(topics), title=_(one.topic.title)
+            ),
+            _("Question {number} of about {all}").format(
+                number=[each.key for each in stops].index(one.key) + 1, all=len(stops)
+            ),
+        )
+
+
+def help_words() -> str:
+    """The words that work at every question."""
+    return "\n".join(
+        [
+            _("At every question you can type one of these words:"),
+            "  " + _("back: see the question before this one, and change its answer"),
+            "  " + _("why: why we ask, and where your answer goes"),
+            "  " + _("skip: leave this question for later"),
+            "  " + _("don't know: say so; it is a good answer"),
+            "  " + _("review: read all your answers so far"),
+            "  " + _("change: pick an answer from that list and change it"),
+            "  " + _("help: read this list again"),
+            "  " + _("leave: stop now; every answer is saved already"),
+        ]
+    )
+
+
+def _topics(several: Collection[Asked]) -> str:
+    """The titles of the topics of some questions, each once."""
+    return "; ".join(dict.fromkeys(_(one.topic.title) for one in several))
+
+
+def _new_stops(rules: Sequence[str], before: Case, after: Case, on: date) -> list[str]:
+    if not rules:
+        return []
+    from firstpaper.law.finding import Outcome, Weight
+    from firstpaper.law.register import findings
+
+    def stopping(case: Case) -> dict[str, str]:
+        return {
+            f"{one.id}: {one.says}": "\n".join(part for part in (one.says, one.do) if part)
+            for one in findings(standing(case), on, rules)
+            if one.weight is Weight.STOP and one.outcome is not Outcome.NEED_TO_KNOW
+        }
+
+    old = stopping(before)
+    return [words for name, words in stopping(after).items() if name not in old]
+
+
+def _not_safe_words(today: date) -> list[str]:
+    from firstpaper.law.figure import figure
+
+    hotline = figure("help.domestic_violence_hotline", today).value
+    emergency = figure("help.emergency", today).value
+    return [
+        _("Thank you for saying so. We stop here. Nothing from this sitting is kept on this computer."),
+        _("In danger now? Call {emergency}.").format(emergency=emergency),
+        _(
+            "To talk to someone who knows, call the National Domestic Violence Hotline: {hotline}. It is "
+            "free, day and night. Use a phone that the other person cannot check."
+        ).format(hotline=hotline),
+        _(
+            "Close this window now, so that nobody can scroll back and read it. A library, a legal aid "
+            "office or the court's self-help center is a safer place to go on."
+        ),
+    ]

@@ -1,0 +1,33 @@
+"""Files that a command makes for a person: written whole, for their owner alone, over nothing else."""
+
+from pathlib import Path
+
+from firstpaper.casefile import save, sweep
+from firstpaper.casefile.errors import CaseFileUnreadable, NotOurOutput
+
+PDF = b"%PDF-"
+HTML = b"<!doctype html"
+
+
+def write_output(path: Path, data: bytes, begins: bytes) -> None:
+    """Write `data` to `path`, replacing only an empty file or one of the same kind.
+
+    `begins` is how a file of that kind begins; letter case does not matter.
+    """
+    _refuse_other_files(path, begins)
+    sweep(path)
+    save(path, data)
+
+
+def _refuse_other_files(path: Path, begins: bytes) -> None:
+    if not path.exists():
+        return
+    if not path.is_file():
+        raise NotOurOutput(path=path)
+    try:
+        with path.open("rb") as file:
+            opening = file.read(len(begins))
+    except OSError as error:
+        raise CaseFileUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
+    if opening and opening.lower() != begins.lower():
+        raise NotOurOutput(path=path)

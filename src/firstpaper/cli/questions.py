@@ -1,0 +1,104 @@
+"""How one question is put to a person, and how the lines of their answer are gathered."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.cli.terminal import Terminal
+from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
+from firstpaper.locale import _
+
+SEVERAL_LINES = frozenset(
+    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.PARAGRAPH, AnswerKind.ADDRESS},
+)
+_ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.LEAVE})
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """What a person typed at a question: an answer, a command, or an answer ended by a command."""
+
+    text: str | None
+    command: Command | None = None
+
+
+def put_question(terminal: Terminal, asked: Asked, now: object, offers: Sequence[str] = ()) -> None:
+    """Show a question, its choices, and how to answer.
+
+    `now` is the answer it has already, or None; `offers` are answers that can be given by number.
+    """
+    terminal.line(asked.ask)
+    for line in (*_hints(asked), *_choices(asked), *_how_to_answer(asked), *_offered(offers)):
+        terminal.line(f"  {line}")
+    if now is not None:
+        terminal.line(
+            "  " + _("Your answer now: {answer}. Press Enter to keep it.").format(answer=echo(asked, now))
+        )
+
+
+def gather(terminal: Terminal, asked: Asked, today: date) -> Typed:
+    """Read the lines of one answer, or a command. A single line for most kinds of question."""
+    first = terminal.read(_("Your answer: "))
+    command = command_of(first)
+    if command and command is not Command.DONT_KNOW:
+        return Typed(None, command)
+    if command or not first.strip() or asked.kind not in SEVERAL_LINES or _complete(asked, first, today):
+        return Typed(first)
+    return _more_lines(terminal, [first])
+
+
+def _more_lines(terminal: Terminal, lines: list[str]) -> Typed:
+    """The rest of a long answer, until an empty line. What was typed before a command is kept."""
+    for line in terminal.read_lines(_("Next line, or just Enter: ")):
+        command = command_of(line)
+        if command in _ENDS_A_LONG_ANSWER:
+            return Typed("\n".join(lines), command)
+        lines.append(line)
+    return Typed("\n".join(lines))
+
+
+def _complete(asked: Asked, line: str, today: date) -> bool:
+    """Whether one line says it all: an address with its ZIP code, or "none"."""
+    try:
+        value = read_answer(asked, line, today)
+    except AnswerRefused:
+        return False
+    return asked.kind is AnswerKind.ADDRESS or value in ("", ())
+
+
+def _choices(asked: Asked) -> Iterator[str]:
+    yield from (f"{number}. {choice.words}" for number, choice in enumerate(asked.choices, 1))
+    if asked.choices and asked.none:
+        yield f"0. {asked.none}"
+
+
+def _hints(asked: Asked) -> Iterator[str]:
+    if asked.hint:
+        yield asked.hint
+    if asked.question.examples:
+        yield _("For example: {examples}").format(examples="; ".join(asked.question.examples))
+
+
+def _how_to_answer(asked: Asked) -> Iterator[str]:
+    if instruction := _instruction(asked.kind):
+        yield instruction
+    if asked.none and not asked.choices:
+        yield _('If the answer is "{none}", type: none').format(none=asked.none)
+
+
+def _instruction(kind: AnswerKind) -> str:
+    return {
+        AnswerKind.YES_NO: _("Type yes or no."),
+        AnswerKind.CHOICE: _("Type the number of your answer."),
+        AnswerKind.SEVERAL: _("Type the numbers of all that fit, such as: 1,3"),
+        AnswerKind.LINES: _("Type one on each line. When done, press Enter on an empty line."),
+        AnswerKind.PERIODS: _("Type one on each line. When done, press Enter on an empty line."),
+        AnswerKind.PARAGRAPH: _("Type as many lines as you need. When done, press Enter on an empty line."),
+        AnswerKind.ADDRESS: _("Type it on one line or several."),
+    }.get(kind, "")
+
+
+def _offered(offers: Sequence[str]) -> Iterator[str]:
+    if offers:
+        yield _("Courthouses in your other case files. Type the number to use one, or type another address:")
+        yield from (f"{number}. {words}" for number, words in enumerate(offers, 1))

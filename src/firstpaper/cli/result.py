@@ -1,0 +1,107 @@
+"""What a command hands back, and the one place that turns it into words or JSON.
+
+Every command, also one that failed, ends in the same envelope with `--json`:
+``{"firstpaper": 1, "command": ..., "exit": ..., "data": {...}, "errors": [{"code", "message"}]}``.
+"""
+
+import json
+import signal
+import sys
+import traceback
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from enum import IntEnum
+from pathlib import Path
+from typing import NoReturn
+
+import typer
+
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import ProgramFault, UserError
+from firstpaper.locale import _
+
+ENVELOPE = 1
+PACKAGE = Path(__file__).parents[1]
+
+
+class Exit(IntEnum):
+    """What the exit status of a command means."""
+
+    FINE = 0
+    STOPS = 1
+    """It ran, and found something that stops a filing."""
+    COULD_NOT_RUN = 2
+    INTERRUPTED = 130
+    """The person pressed Ctrl-C."""
+
+
+@dataclass(frozen=True, slots=True)
+class Result:
+    """The outcome of a command: for programs in `data`, for people in `text`."""
+
+    data: Mapping[str, object] = field(default_factory=dict)
+    text: str = ""
+    exit: int = Exit.FINE
+    errors: tuple[UserError, ...] = ()
+
+
+def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> NoReturn:
+    """Run a command's work, show its result, and end the program with its exit status."""
+    signal.signal(signal.SIGTERM, _end)
+    if hasattr(signal, "SIGHUP"):
+        signal.signal(signal.SIGHUP, _end)
+    terminal = Terminal()
+    result = _ran(terminal, work)
+    if as_json:
+        terminal.raw_result(envelope(command, result))
+    else:
+        _tell(terminal, result)
+    raise typer.Exit(result.exit)
+
+
+def envelope(command: str, result: Result) -> str:
+    """The JSON that programs read. ASCII only, so that no terminal obeys anything in it."""
+    document = {
+        "firstpaper": ENVELOPE,
+        "command": command,
+        "exit": int(result.exit),
+        "data": result.data,
+        "errors": [{"code": error.code, "message": error.message} for error in result.errors],
+    }
+    return json.dumps(document, indent=1, default=str) + "\n"
+
+
+def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
+    try:
+        return work(terminal)
+    except UserError as error:
+        return Result(errors=(error,), exit=error.exit_code)
+    except KeyboardInterrupt:
+        terminal.say("", _("Stopped."))
+        return Result(exit=Exit.INTERRUPTED)
+    except BrokenPipeError:
+        raise
+    except Exception as error:  # a fault of ours must reach a person as words, with nothing of theirs in it
+        return Result(errors=(ProgramFault(fault=_fault(error)),), exit=Exit.COULD_NOT_RUN)
+
+
+def _tell(terminal: Terminal, result: Result) -> None:
+    if result.text:
+        terminal.result(result.text)
+    for error in result.errors:
+        terminal.say(error.message)
+
+
+def _fault(error: Exception) -> str:
+    """The kind of fault and the place in this program, without the values it was working on."""
+    ours = [
+        f"{Path(frame.filename).relative_to(PACKAGE).as_posix()}:{frame.lineno}"
+        for frame in traceback.extract_tb(error.__traceback__)
+        if Path(frame.filename).is_relative_to(PACKAGE)
+    ]
+    return " ".join([type(error).__name__, *ours[-1:]])
+
+
+def _end(number: int, _frame: object) -> NoReturn:
+    """The window was closed or the computer shuts down: let go of locks and end."""
+    sys.exit(128 + number)

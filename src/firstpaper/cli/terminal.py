@@ -1,0 +1,142 @@
+"""The only place that reads from or writes to a terminal.
+
+Results go to stdout; prompts and everything said on the way go to stderr. Lines are only ever added:
+no colour, no cursor movement, no repainting, so that a screen reader, a pipe and a test all get the
+same words. Nothing that a person typed can send a control character back to the screen.
+"""
+
+import os
+import shutil
+import sys
+import textwrap
+from collections.abc import Iterator
+from contextlib import suppress
+
+from firstpaper.locale import _
+
+WIDEST = 80
+_JOINERS = "\u200c\u200d"
+_UNREADABLE = "\ufffd"
+
+
+class InputEnded(Exception):
+    """There is nothing more to read: the pipe is empty, or the person closed the input (Ctrl-D)."""
+
+
+def plain(text: str) -> str:
+    """Text without any character that a terminal would obey or hide."""
+    spaced = text.replace("\t", " ").replace("\xa0", " ")
+    return "".join(c for c in spaced if c == "\n" or c.isprintable() or c in _JOINERS)
+
+
+def wrapped(text: str, width: int) -> str:
+    """Paragraphs and lists folded to `width`; a line keeps its indent, and so do the lines after it."""
+    return "\n".join(folded for line in plain(text).split("\n") for folded in _folded(line, width))
+
+
+def _folded(line: str, width: int) -> list[str]:
+    if not line.strip():
+        return [""]
+    body = line.lstrip()
+    hanging = len(line) - len(body) + _marker(body)
+    return textwrap.wrap(
+        body,
+        width,
+        initial_indent=line[: len(line) - len(body)],
+        subsequent_indent=" " * hanging,
+        break_long_words=True,
+        break_on_hyphens=False,
+    )
+
+
+def _marker(body: str) -> int:
+    """How wide a list marker such as "3. " or "- " is, so that the lines after it line up."""
+    first, space, _rest = body.partition(" ")
+    numbered = first[:-1].isdecimal() and first[-1] == "."
+    return len(first) + 1 if space and (first == "-" or numbered) else 0
+
+
+class Terminal:
+    """The words that go out and the lines that come in."""
+
+    def __init__(self) -> None:
+        self.interactive = _is_terminal(sys.stdin)
+        self._line_editing = self.interactive and _is_terminal(sys.stdout)
+        for stream in (sys.stdout, sys.stderr, sys.stdin):
+            if hasattr(stream, "reconfigure"):
+                stream.reconfigure(errors="replace")
+        if self._line_editing:
+            _line_editing_without_traces()
+
+    def say(self, *paragraphs: str) -> None:
+        """Say something on the way: paragraphs with an empty line after each."""
+        for paragraph in paragraphs:
+            self._line(wrapped(paragraph, self._width) + "\n")
+
+    def line(self, text: str = "") -> None:
+        """Say one thing on the way, without an empty line after it."""
+        self._line(wrapped(text, self._width))
+
+    def result(self, text: str) -> None:
+        """Put the result of a command on stdout, folded for reading."""
+        sys.stdout.write(wrapped(text, self._width) + "\n")
+        sys.stdout.flush()
+
+    def raw_result(self, text: str) -> None:
+        """Put a result for programs on stdout, exactly as it is."""
+        sys.stdout.write(text)
+        sys.stdout.flush()
+
+    def read(self, prompt: str) -> str:
+        """One line that somebody typed. Raises InputEnded when there is nothing more."""
+        while True:
+            line = self._read(plain(prompt))
+            if _UNREADABLE not in line:
+                return line
+            self.say(_("Some of those letters did not arrive as letters. Please type the line again."))
+
+    def read_lines(self, prompt: str) -> Iterator[str]:
+        """Lines until an empty one."""
+        while line := self.read(prompt).strip():
+            yield line
+
+    def _read(self, prompt: str) -> str:
+        sys.stdout.flush()
+        try:
+            if self._line_editing:
+                return input(prompt)
+            sys.stderr.write(prompt)
+            sys.stderr.flush()
+            line = input()
+            if not self.interactive:
+                self._line("")
+            return line
+        except EOFError as error:
+            self._line("")
+            raise InputEnded from error
+
+    def _line(self, text: str) -> None:
+        sys.stderr.write(text + "\n")
+        sys.stderr.flush()
+
+    @property
+    def _width(self) -> int:
+        return min(WIDEST, shutil.get_terminal_size((WIDEST, 24)).columns)
+
+
+def _is_terminal(stream: object) -> bool:
+    with suppress(AttributeError, ValueError, OSError):
+        return os.isatty(stream.fileno())  # type: ignore[attr-defined]
+    return False
+
+
+def _line_editing_without_traces() -> None:
+    """Editing keys where the system has them; no escape sequences, and no memory of what was typed."""
+    try:
+        import readline
+    except ImportError:
+        return
+    readline.parse_and_bind("set enable-bracketed-paste off")
+    readline.parse_and_bind("set enable-meta-key off")
+    with suppress(AttributeError):
+        readline.set_auto_history(False)
