@@ -30,3 +30,8 @@ def ground_words(ground: NullityGround) -> str:
         NullityGround.FORCE: _("force"),
         NullityGround.PHYSICAL_INCAPACITY: _("physical incapacity"),
     }[ground]
+
+
+def child_words(number: int, name: str | None) -> str:
+    """A child by name, or by number where no name was told."""
+    return name or _("child number {number}").format(number=number)

@@ -64,6 +64,18 @@ def union_began(case: Case, union: Union) -> date | None:
     return told.sure if told else None
 
 
+def first_union(case: Case) -> tuple[str, Day | None]:
+    """The key and the day of the union's beginning as told; of two unions the one that began first.
+
+    The day is None where one that could be the first is not known.
+    """
+    unions = known(case.matter.unions) or (Union.MARRIAGE,)
+    keys = ["dates.married_on"] if Union.MARRIAGE in unions else []
+    keys += ["dates.registered_on"] if set(unions) - {Union.MARRIAGE} else []
+    told: list[tuple[str, Day | None]] = [(key, known(case.fact(key))) for key in keys]
+    return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
+
+
 def length(case: Case, union: Union) -> YearsMonths | None:
     """Whole years and months from the beginning of the union to the date of separation.
 

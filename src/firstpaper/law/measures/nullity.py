@@ -9,8 +9,9 @@ from enum import StrEnum
 
 from firstpaper.counting import Counted, anniversary, count_back, short_date
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.choices import NullityFiler, NullityGround, Union, Who
+from firstpaper.facts.choices import NullityFiler, NullityGround, Who
 from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.measures.marriage import first_union
 from firstpaper.locale import _, _n
 
 VOID = frozenset({NullityGround.INCEST, NullityGround.BIGAMY})
@@ -110,19 +111,6 @@ def concerned_key(ground: NullityGround) -> str | None:
         NullityGround.FORCE: "grounds.forced",
         NullityGround.PHYSICAL_INCAPACITY: "grounds.incapable",
     }.get(ground)
-
-
-def began(case: Case) -> tuple[str, Day | None]:
-    """The key and the day of the union's beginning; of two unions the one that began first.
-
-    The first gives the earlier, safer last day.
-    """
-    unions = known(case.matter.unions) or (Union.MARRIAGE,)
-    keys = {
-        "dates.married_on" if union is Union.MARRIAGE else "dates.registered_on": None for union in unions
-    }
-    told: list[tuple[str, Day | None]] = [(key, known(case.fact(key))) for key in keys]
-    return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
 
 
 def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
@@ -233,4 +221,4 @@ def _start(case: Case, ground: NullityGround) -> tuple[str, Day | None]:
         return "grounds.minor_born_on", known(case.grounds.minor_born_on)
     if ground is NullityGround.FRAUD:
         return "grounds.discovered_on", known(case.grounds.discovered_on)
-    return began(case)
+    return first_union(case)

@@ -7,7 +7,8 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.nullity import began, grounds
+from firstpaper.law.measures.marriage import first_union
+from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
@@ -35,7 +36,7 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
     """
     if NullityGround.UNDER_AGE not in grounds(case):
         return None
-    key, wedding = began(case)
+    key, wedding = first_union(case)
     born = known(case.grounds.minor_born_on)
     if born is None or wedding is None:
         return None
