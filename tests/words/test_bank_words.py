@@ -1,0 +1,135 @@
+"""The words of the interview: about a seventh-grade level, short sentences, terms explained."""
+
+import re
+from functools import reduce
+
+import pytest
+from reading import barred_words, grade, longest_sentence, words
+
+from firstpaper.intake.loading import bank
+from firstpaper.intake.question import Question, Topic, all_words
+
+HARDEST_QUESTION = 8.0
+HARDEST_ON_AVERAGE = 7.0
+LONGEST_SENTENCE = 25
+
+MEANINGS: dict[str, tuple[str, ...]] = {
+    "petitioner": ("the person who files",),
+    "respondent": ("the other side",),
+    "response": ("their own answer to the petition",),
+    "dissolution": ("divorce",),
+    "legal separation": ("stay married",),
+    "nullity": ("not valid",),
+    "restraining order": ("a judge's order to stay away",),
+    "domestic partners": ("list of partners",),
+    "summons": ("the court's notice that a case has begun",),
+    "legal custody": ("big choices",),
+    "physical custody": ("live",),
+    "parenting time": ("visits",),
+    "community property": ("what you gained or owe from the wedding until you parted",),
+    "separate property": ("belongs to one of you alone",),
+    "spousal support": ("support for a spouse or a partner",),
+    "reserve": ("keep it open",),
+    "declaration of parentage": ("a paper in which both parents state",),
+    "safe at home": ("a free state program",),
+    "superior court": ("hears cases",),
+    "irreconcilable": ("cannot get along",),
+    "incapacity": ("cannot make decisions",),
+    "unsound mind": ("could not understand",),
+    "fraud": ("tricked",),
+    "guardian": ("someone a court put in charge",),
+    "conservator": ("someone a court put in charge",),
+    "good faith": ("believed",),
+    "fl-105": ("where the children have lived",),
+    "fl-110": ("summons",),
+    "fl-160": ("property list",),
+    "dv-100": ("stay away", "asks for protection"),
+    "living trust": ("pass money at death",),
+}
+"""For each term, words that explain it, one of which stands in the question (or the topic's opening)
+where the topic first uses the term."""
+
+QUESTIONS = [(topic, question) for topic in bank().topics for question in topic.questions]
+KEYS = [question.key for _topic, question in QUESTIONS]
+
+
+NAMES = {"{respondent}": "Daniel", "{petitioner}": "Maria", "{child}": "Lucia", "{county}": "Fresno"}
+
+
+def scored(question: Question) -> list[str]:
+    """What a person must read to answer, with the names filled in."""
+    return [named(text) for text in (question.ask, question.why, *(c.words for c in question.choices))]
+
+
+def shown(question: Question) -> list[str]:
+    """All that a person may read at one question, in the order shown."""
+    notice = [named(text) for text in question.notice]
+    return [*notice, *scored(question), named(question.hint or ""), named(question.none or "")]
+
+
+def named(text: str) -> str:
+    """The text with names where the interview puts them."""
+    return reduce(lambda words, name: words.replace(*name), NAMES.items(), text)
+
+
+@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+def test_a_question_reads_easily(topic: Topic, question: Question) -> None:
+    assert grade(scored(question)) <= HARDEST_QUESTION
+    assert grade(map(named, question.notice)) <= HARDEST_QUESTION
+    assert grade(shown(question)) <= HARDEST_QUESTION
+
+
+def test_the_bank_reads_easily_on_average() -> None:
+    grades = [grade(scored(question)) for _topic, question in QUESTIONS]
+    assert sum(grades) / len(grades) <= HARDEST_ON_AVERAGE
+
+
+@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+def test_an_opening_reads_easily(topic: Topic) -> None:
+    assert grade([topic.title, topic.opening or ""]) <= HARDEST_QUESTION
+
+
+@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+def test_sentences_are_short(topic: Topic) -> None:
+    long = [longest_sentence(named(text)) for text in all_words(topic)]
+    assert [sentence for sentence in long if len(words(sentence)) > LONGEST_SENTENCE] == []
+
+
+@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+def test_no_barred_words(topic: Topic) -> None:
+    found = {word: text for text in all_words(topic) for word in barred_words(text)}
+    assert found == {}
+
+
+@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+@pytest.mark.parametrize("term", MEANINGS)
+def test_a_term_is_explained_where_a_topic_first_uses_it(topic: Topic, term: str) -> None:
+    opening = topic.opening or ""
+    places = [opening] + [" ".join([opening, *shown(question)]) for question in topic.questions]
+    first = next((place.lower() for place in places if re.search(rf"\b{term}\b", place.lower())), None)
+    assert first is None or any(meaning in first for meaning in MEANINGS[term]), first
+
+
+def test_the_petition_is_explained_before_anything_else_is_asked() -> None:
+    first = bank().topics[0].questions[0]
+    assert "petition, the court paper that opens a case" in " ".join(shown(first))
+
+
+@pytest.mark.parametrize("term", MEANINGS)
+def test_every_term_is_used_somewhere(term: str) -> None:
+    everything = " ".join(named(text).lower() for topic in bank().topics for text in all_words(topic))
+    assert re.search(rf"\b{term}\b", everything)
+
+
+@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+def test_a_question_asks_and_a_reason_does_not(topic: Topic, question: Question) -> None:
+    assert "?" in question.ask
+    assert question.why.rstrip().endswith((".", "?"))
+    assert 1 <= len(re.findall(r"[.!?](?:\s|$)", question.why)) <= 3
+    assert question.ask.count("?") <= 2
+
+
+@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+def test_choices_are_short_enough_to_take_in(topic: Topic, question: Question) -> None:
+    assert [choice.words for choice in question.choices if len(words(choice.words)) > 20] == []
+    assert len({choice.words for choice in question.choices}) == len(question.choices)
