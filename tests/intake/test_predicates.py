@@ -1,7 +1,6 @@
 """Each predicate, at least once where it holds and once where it does not."""
 
 import inspect
-from collections.abc import Mapping
 from typing import Any
 
 import pytest
@@ -10,22 +9,25 @@ from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.facts.children import Child
 from firstpaper.intake import predicates
 
-Told = Mapping[str, Any]
+Told = dict[str, Any]
 
-MARRIED = {"matter.unions": ["marriage"]}
-DIVORCE = {"matter.kind": "dissolution"}
-SEPARATION = {"matter.kind": "legal_separation"}
-NULLITY = {"matter.kind": "nullity"}
-AMENDED = {"matter.amended": True}
-MINORS = {"children.family": ["minor_together"]}
-TWO = MINORS | {"children.how_many": 2}
-DIFFERENT = TWO | {"custody.alike": False}
-HERE = DIVORCE | MARRIED | {"residence.petitioner.lives": "this_county"}
-OTHER_SIDE_HERE = HERE | {"residence.respondent.lives": "this_county"}
-BROKE_UP = {"dates.separation_told_on": "2026-06-01", "dates.separation_acted_on": "2026-06-05"}
-BOTH_AWAY = MARRIED | {"residence.petitioner.lives": "other_state", "residence.respondent.lives": "abroad"}
-SAME_SEX = BOTH_AWAY | {"residence.exception.same_sex": True}
-SAME_SEX_HERE = SAME_SEX | {"residence.exception.wedding_county": "Alameda"}
+MARRIED: Told = {"matter.unions": ["marriage"]}
+DIVORCE: Told = {"matter.kind": "dissolution"}
+SEPARATION: Told = {"matter.kind": "legal_separation"}
+NULLITY: Told = {"matter.kind": "nullity"}
+AMENDED: Told = {"matter.amended": True}
+MINORS: Told = {"children.family": ["minor_together"]}
+TWO: Told = MINORS | {"children.how_many": 2}
+DIFFERENT: Told = TWO | {"custody.alike": False}
+HERE: Told = DIVORCE | MARRIED | {"residence.petitioner.lives": "this_county"}
+OTHER_SIDE_HERE: Told = HERE | {"residence.respondent.lives": "this_county"}
+BROKE_UP: Told = {"dates.separation_told_on": "2026-06-01", "dates.separation_acted_on": "2026-06-05"}
+BOTH_AWAY: Told = MARRIED | {
+    "residence.petitioner.lives": "other_state",
+    "residence.respondent.lives": "abroad",
+}
+SAME_SEX: Told = BOTH_AWAY | {"residence.exception.same_sex": True}
+SAME_SEX_HERE: Told = SAME_SEX | {"residence.exception.wedding_county": "Alameda"}
 
 
 def since(who: str, state: Any, county: Any) -> Told:
