@@ -5,6 +5,7 @@ county of filing. Each spouse is measured alone (Fam. Code 2322), so that nobody
 spouse's time in the state to the other's time in the county.
 """
 
+import re
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -18,6 +19,8 @@ from firstpaper.law.figure import figure
 SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
 HERE = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY})
 AWAY = frozenset({Lives.OTHER_STATE, Lives.ABROAD})
+
+_COUNTY = re.compile(r"^(?:city and )?county of | county$", re.IGNORECASE)
 
 
 class Route(StrEnum):
@@ -133,10 +136,20 @@ def same_sex_route_open(case: Case) -> bool:
     return (
         Union.MARRIAGE in (known(case.matter.unions) or ())
         and known(told.same_sex) is True
-        and known(told.wedding_county) is not None
+        and bool(known(told.wedding_county))
         and known(told.not_dissolvable_at_home) is True
         and all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES)
     )
+
+
+def bare_county(name: str) -> str:
+    """The county without the word: "Alameda" for "Alameda County" and "County of Alameda"."""
+    return _COUNTY.sub("", name.strip()).strip() or name
+
+
+def same_county(one: str, other: str) -> bool:
+    """Whether two names, as people type them, are of the same county."""
+    return bare_county(one).casefold() == bare_county(other).casefold()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,1 @@
+"""The dates of the union: possible, in order, and which one is the separation."""

@@ -1,0 +1,1 @@
+"""How long the union lasted, and what hangs on that."""

@@ -1,0 +1,1 @@
+"""Whether somebody has lived here long enough, and in which county to file."""

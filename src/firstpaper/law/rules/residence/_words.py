@@ -1,0 +1,56 @@
+"""Words that the residence rules share."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from firstpaper.counting import Counted, spell_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind, Union, Who
+from firstpaper.law.figure import court_calendar
+from firstpaper.law.measures.residence import bare_county
+from firstpaper.locale import _
+
+
+def tested_for_residence(case: Case) -> bool:
+    """Whether this is a case that Fam. Code 2320(a) holds back until somebody has lived here.
+
+    A legal separation and a nullity are not; neither is a partnership registered in California.
+    """
+    is_dissolution = known(case.matter.kind) is Kind.DISSOLUTION
+    return is_dissolution and known(case.matter.unions) != (Union.PARTNERS_CALIFORNIA,)
+
+
+def by(who: Who, petitioner: str, respondent: str) -> str:
+    """The sentence that fits the person spoken of; whole sentences, so that they translate."""
+    return petitioner if who is Who.PETITIONER else respondent
+
+
+def named_county(name: str) -> str:
+    """The county as a person says it: "Alameda County"."""
+    return _("{name} County").format(name=bare_county(name))
+
+
+def county_of_filing(case: Case) -> str:
+    """The county of filing in words, named where it is known."""
+    county = known(case.court.county)
+    return named_county(county) if county else _("the county where you file")
+
+
+def spaced(sentences: Sequence[str]) -> str:
+    """The sentences that are there, one after the other."""
+    return " ".join(sentence for sentence in sentences if sentence)
+
+
+def first_court_day(safe_day: date) -> Counted:
+    """The first day from the safe day on when a clerk can take papers.
+
+    A holiday makes no residence longer; it only says when a filing can be made.
+    """
+    return court_calendar().next_court_day_on_or_after(safe_day)
+
+
+def court_opens(safe_day: date, court_day: date) -> str:
+    """A sentence on when the court is next open; none where it is open on the safe day."""
+    if court_day == safe_day:
+        return ""
+    return _("The court is closed that day and next opens on {date}.").format(date=spell_date(court_day))

@@ -1,0 +1,54 @@
+"""A partnership registered in California can be ended here from anywhere."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind, Union
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.register import rule
+from firstpaper.locale import _
+
+
+@rule(
+    "Registered partners need no time here",
+    cite=("Fam. Code 299(d)", "Fam. Code 299.2"),
+    since=date(2011, 1, 1),
+    not_modelled="Ending a partnership by a notice to the Secretary of State, without a court.",
+)
+def partnership_consent(case: Case, on: date) -> Sequence[Found]:
+    """A domestic partnership registered in California can be ended here wherever you live.
+
+    What the law says. Whoever registers a partnership with California's Secretary of State agrees,
+    in the same form, that California courts may end it. That stays true after both partners have
+    moved away. It holds for a dissolution, a legal separation and a nullity. No six months and no
+    three months are asked for.
+
+    A union registered in another state or country is different. California treats it as a
+    partnership when it is nearly the same thing (Fam. Code 299.2). But nobody agreed to California
+    courts, so one of the partners must have lived here long enough, as in a marriage.
+
+    An example. Two partners registered in Sacramento in 2012. One now lives in Oregon, the other in
+    Spain. Either may file in California today.
+
+    What to do. Have the declaration of partnership at hand. It shows that California registered it.
+    """
+    unions = known(case.matter.unions) or ()
+    found = []
+    if Union.PARTNERS_CALIFORNIA in unions:
+        says = _("California registered your partnership. You can end it here wherever each of you lives.")
+        found.append(Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, facts=("matter.unions",)))
+    if Union.PARTNERS_ELSEWHERE in unions and known(case.matter.kind) is Kind.DISSOLUTION:
+        found.append(
+            Found(
+                outcome=Outcome.NOT_MET,
+                weight=Weight.GOOD_TO_KNOW,
+                says=_(
+                    "Your partnership was registered outside California. "
+                    "So one of you must have lived here long enough, as in a marriage."
+                ),
+                do=_("See what the residence checks say."),
+                facts=("matter.unions", "matter.kind"),
+            )
+        )
+    return found

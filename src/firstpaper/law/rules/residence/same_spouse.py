@@ -1,0 +1,293 @@
+"""The same person must meet both halves."""
+
+from collections.abc import Iterable
+from datetime import date
+
+from firstpaper.counting import ResidenceBand, short_date, spell_date
+from firstpaper.facts import Case, DontKnow, known
+from firstpaper.facts.choices import Kind, Lives, Who
+from firstpaper.law.figure import figure
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.residence import (
+    AWAY,
+    SPOUSES,
+    SpouseResidence,
+    day_that_counts,
+    residence_key,
+    same_sex_route_open,
+    spouse_residence,
+)
+from firstpaper.law.register import rule
+from firstpaper.law.rules.residence._words import (
+    by,
+    county_of_filing,
+    court_opens,
+    first_court_day,
+    spaced,
+    tested_for_residence,
+)
+from firstpaper.locale import _
+
+
+@rule(
+    "One person meets both halves of the residence rule",
+    cite=("Fam. Code 2320(a)", "Fam. Code 2321(a)", "Fam. Code 2322"),
+    since=date(2012, 1, 1),
+    not_modelled="Whether a home was meant to last, and what a court may do where nobody objects.",
+)
+def same_spouse(case: Case, on: date) -> Found | None:
+    """For a divorce, the same person must have lived long enough in the state and in the county.
+
+    What the law asks. One of you must have lived in California for six months and in the county of
+    filing for three months, both right before the petition is filed. It can be either of you. The
+    one who files need not be the one who meets the rule. But it must be one person. Six months of
+    one and three months of the other do not add up. This holds for a marriage, and for a
+    partnership that was registered outside California.
+
+    The day that counts is the day the petition is filed. Filing too early is not cured by waiting
+    later: the case can be lost after months of work. If a case began as a legal separation and is
+    amended to ask for a divorce, the day of the amended petition counts (Fam. Code 2321(a)).
+
+    How we count. We count each half for each of you, as the pages residence.state and
+    residence.county show. For each of you the later safe day wins. The earlier of your two days is
+    the first safe day to file.
+
+    An example. On November 25, 2026, one of you has lived in California since 2019, but in this
+    county only since October 1. The other came to this county from another state on July 1. The
+    first has the state, the second has the county. Nobody has both. If you both stay, each of you
+    is ready on January 2, 2027. It is a Saturday, and the court opens on Monday, January 4.
+
+    What to do. Wait for the first safe day. Or ask for a legal separation now, which needs no set
+    time here, and change it to a divorce later. Both ways have a price, so ask the court's
+    self-help center.
+    """
+    if not tested_for_residence(case) or same_sex_route_open(case):
+        return None
+    spouses = tuple(spouse_residence(case, who, on) for who in SPOUSES)
+    if day_that_counts(case, on) != on:
+        return _first_petition(case, on, spouses)
+    if any(spouse.qualifies for spouse in spouses):
+        return _met(case, on, spouses)
+    if all(spouse.fails for spouse in spouses):
+        return _too_early(case, on, spouses)
+    return _not_known(case, spouses)
+
+
+def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+    qualified = [spouse for spouse in spouses if spouse.qualifies]
+    doubtful = all(spouse.unsure for spouse in qualified)
+    return Found(
+        outcome=Outcome.MET,
+        weight=Weight.LOOK_AGAIN if doubtful else Weight.GOOD_TO_KNOW,
+        says=spaced(
+            [
+                _who_meets(qualified).format(on=spell_date(on), county=county_of_filing(case)),
+                _amended_day(case, on),
+            ]
+        ),
+        do=_("You were not sure of a date. Check it before you sign.") if doubtful else "",
+        facts=_facts(spouses),
+        values={"residence.qualifies": [str(spouse.who) for spouse in qualified]},
+        steps=_steps(qualified),
+    )
+
+
+def _who_meets(qualified: list[SpouseResidence]) -> str:
+    if len(qualified) == len(SPOUSES):
+        return _(
+            "On {on} both of you have lived long enough in California and in {county}. One would be enough."
+        )
+    return by(
+        qualified[0].who,
+        _("On {on} you have lived long enough in California and in {county}. Only one of you has to."),
+        _(
+            "On {on} the other side has lived long enough in California and in {county}. "
+            "That is enough, even if you have not."
+        ),
+    )
+
+
+def _too_early(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+    close = any(ResidenceBand.NOT_MET not in (each.state_band, each.county_band) for each in spouses)
+    safe_day, who = min(
+        ((each.safe_day, each.who) for each in spouses if each.safe_day), default=(None, None)
+    )
+    court_day = first_court_day(safe_day) if safe_day else None
+    says = (
+        _(
+            "Do not file for divorce yet. "
+            "On {on} it is too close to say that one of you has lived here long enough."
+        )
+        if close
+        else _(
+            "Do not file for divorce yet. On {on} neither of you has lived long enough "
+            "both in California and in {county}."
+        )
+    )
+    return Found(
+        outcome=Outcome.CLOSE if close else Outcome.NOT_MET,
+        weight=Weight.STOP,
+        says=spaced(
+            [
+                says.format(on=spell_date(on), county=county_of_filing(case)),
+                _do_not_add_up(spouses),
+                _amended_day(case, on),
+            ]
+        ),
+        do=spaced(
+            [
+                _wait(who, safe_day, court_day.day) if who and safe_day and court_day else "",
+                _other_county(on, spouses),
+                _separation_now(spouses),
+            ]
+        ),
+        facts=_facts(spouses),
+        dates={"safe_day": safe_day, "first_court_day": court_day.day} if safe_day and court_day else {},
+        values={"residence.qualifies": []},
+        steps=(*_steps(spouses), *(court_day.steps if court_day else ())),
+    )
+
+
+def _wait(who: Who, safe_day: date, court_day: date) -> str:
+    wait = by(
+        who,
+        _("If you stay where you live, the first safe day to file is {date}."),
+        _("If the other side stays where they live, the first safe day to file is {date}."),
+    )
+    return spaced([wait.format(date=spell_date(safe_day)), court_opens(safe_day, court_day)])
+
+
+def _do_not_add_up(spouses: tuple[SpouseResidence, ...]) -> str:
+    one, other = spouses
+    halves = {one.state_band, other.state_band}, {one.county_band, other.county_band}
+    if not all(ResidenceBand.MET in half for half in halves):
+        return ""
+    return _(
+        "One of you has the time in California, and the other has the time in the county. They do not add up."
+    )
+
+
+def _other_county(on: date, spouses: tuple[SpouseResidence, ...]) -> str:
+    """A spouse with the six months who lives in another county may qualify over there."""
+    for spouse in spouses:
+        if spouse.lives is Lives.CALIFORNIA and spouse.state_band is ResidenceBand.MET:
+            words = by(
+                spouse.who,
+                _("If you have lived in your own county for more than {months} months, you can file there."),
+                _(
+                    "If the other side has lived in their own county for more than {months} months, "
+                    "you can file there."
+                ),
+            )
+            return words.format(months=figure("residence.county_months", on).value)
+    return ""
+
+
+def _separation_now(spouses: tuple[SpouseResidence, ...]) -> str:
+    if all(spouse.lives in AWAY for spouse in spouses):
+        return _(
+            "Neither of you lives in California. "
+            "Ask a lawyer, or the court where one of you lives, where to file."
+        )
+    return _(
+        "Or ask for a legal separation now. That needs no set time here. Ask the self-help center first."
+    )
+
+
+def _not_known(case: Case, spouses: tuple[SpouseResidence, ...]) -> Found:
+    missing = [
+        key
+        for spouse in spouses
+        if not spouse.fails
+        for key in spouse.unsure
+        if known(case.fact(key)) is None
+    ]
+    asked_all = all(isinstance(case.fact(key), DontKnow) for key in missing)
+    return Found(
+        outcome=Outcome.NEED_TO_KNOW,
+        weight=Weight.STOP if asked_all else Weight.LOOK_AGAIN,
+        says=spaced(
+            [
+                _("We cannot tell yet if one of you has lived here long enough for a divorce."),
+                _("Do not file for divorce before you know.") if asked_all else "",
+            ]
+        ),
+        do=_("We need: {questions}.").format(questions="; ".join(_questions(missing))),
+        facts=tuple(missing),
+    )
+
+
+def _questions(keys: Iterable[str]) -> list[str]:
+    words = {
+        "residence.petitioner.lives": _("where you live now"),
+        "residence.petitioner.state_since": _("since when you have lived in California"),
+        "residence.petitioner.county_since": _("since when you have lived in this county"),
+        "residence.respondent.lives": _("where the other side lives now"),
+        "residence.respondent.state_since": _("since when the other side has lived in California"),
+        "residence.respondent.county_since": _("since when the other side has lived in this county"),
+    }
+    return [words[key] for key in keys]
+
+
+def _first_petition(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+    """An amended petition that keeps the filing day of the first one."""
+    keys = ("matter.amended", "matter.first_kind", "matter.first_filed_on")
+    day = day_that_counts(case, on)
+    if day is None or known(case.matter.first_kind) is None:
+        return Found(
+            outcome=Outcome.NEED_TO_KNOW,
+            weight=Weight.LOOK_AGAIN,
+            says=_("We do not know what kind of case your first petition began, and on what day."),
+            do=_("Look at the first page of your first petition. It shows the kind and the day of filing."),
+            facts=keys,
+        )
+    qualified = [spouse for spouse in spouses if spouse.qualifies]
+    counts = _("The day that counts is {day}, when your first petition was filed.").format(
+        day=spell_date(day)
+    )
+    if qualified:
+        enough = _("One of you had lived here long enough on that day.")
+        return Found(
+            outcome=Outcome.MET,
+            weight=Weight.GOOD_TO_KNOW,
+            says=spaced([counts, enough]),
+            facts=(*keys, *_facts(spouses)),
+            dates={"first_filed_on": day},
+            values={"residence.qualifies": [str(spouse.who) for spouse in qualified]},
+            steps=_steps(qualified),
+        )
+    return Found(
+        outcome=Outcome.FOR_A_LAWYER,
+        weight=Weight.GET_ADVICE,
+        says=spaced([counts, _("By your answers, nobody had lived here long enough on that day.")]),
+        do=_("An amended petition does not fix that. Ask a lawyer if you need to start a new case."),
+        facts=(*keys, *_facts(spouses)),
+        dates={"first_filed_on": day},
+        steps=_steps(spouses),
+    )
+
+
+def _amended_day(case: Case, on: date) -> str:
+    if not known(case.matter.amended) or known(case.matter.first_kind) is not Kind.LEGAL_SEPARATION:
+        return ""
+    words = _(
+        "Your case began as a legal separation, so the day that counts is the day you file this one: {day}."
+    )
+    return words.format(day=short_date(on))
+
+
+def _steps(spouses: Iterable[SpouseResidence]) -> tuple[str, ...]:
+    steps: list[str] = []
+    for spouse in spouses:
+        if spouse.state:
+            steps += [by(spouse.who, _("You, in California:"), _("The other side, in California:"))]
+            steps += spouse.state.steps
+        if spouse.county:
+            steps += [by(spouse.who, _("You, in the county:"), _("The other side, in the county:"))]
+            steps += spouse.county.steps
+    return tuple(steps)
+
+
+def _facts(spouses: Iterable[SpouseResidence]) -> tuple[str, ...]:
+    names = ("lives", "state_since", "county_since")
+    return tuple(residence_key(spouse.who, name) for spouse in spouses for name in names)

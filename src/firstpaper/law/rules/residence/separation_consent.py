@@ -1,0 +1,57 @@
+"""A legal separation needs both, once the other side takes part."""
+
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.register import rule
+from firstpaper.locale import _
+
+
+@rule(
+    "A legal separation needs the consent of both",
+    cite="Fam. Code 2345",
+    since=date(1994, 1, 1),
+    not_modelled="What counts as taking part in the case (a general appearance).",
+)
+def separation_consent(case: Case, on: date) -> Found | None:
+    """A judge can grant a legal separation only if both agree, unless the other side never takes part.
+
+    What the law says (Fam. Code 2345). If the other side takes part in the case, no judgment of
+    legal separation can be given unless both of you consent. If the other side never takes part, the
+    judge can grant it on your petition alone.
+
+    What that means. The other side can answer and ask for a divorce instead. If one of you has lived
+    here long enough, the case can then end in a divorce, which you cannot stop.
+
+    An example. You ask for a legal separation to keep health insurance. The other side answers and
+    asks for a divorce. The judge can no longer grant the separation over that.
+
+    What to do. Think about what the other side will do. If it is safe, ask them. A legal separation
+    does not keep either of you from asking for a divorce later (Fam. Code 2347).
+    """
+    if known(case.matter.kind) is not Kind.LEGAL_SEPARATION:
+        return None
+    facts = ("matter.kind", "matter.other_side_answered")
+    if known(case.matter.amended) and known(case.matter.other_side_answered):
+        return Found(
+            outcome=Outcome.FOR_A_LAWYER,
+            weight=Weight.GET_ADVICE,
+            says=_(
+                "The other side has answered. A judge can grant a legal separation only if you both agree."
+            ),
+            do=_("Ask the self-help center or a lawyer what to do if the other side wants a divorce."),
+            facts=facts,
+        )
+    return Found(
+        outcome=Outcome.FOR_A_LAWYER,
+        weight=Weight.LOOK_AGAIN,
+        says=_(
+            "A judge can grant a legal separation only if you both agree, "
+            "or if the other side never answers. "
+            "If they answer and ask for a divorce, it can become a divorce case."
+        ),
+        do=_("Think about what the other side will do. Ask the self-help center if you are not sure."),
+        facts=facts,
+    )

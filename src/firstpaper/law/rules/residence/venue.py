@@ -1,0 +1,176 @@
+"""The proper county to file in."""
+
+from datetime import date
+
+from firstpaper.counting import ResidenceBand
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind, Lives, Union
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.residence import (
+    AWAY,
+    HERE,
+    SPOUSES,
+    residence_key,
+    residence_of,
+    same_county,
+    same_sex_route_open,
+    spouse_residence,
+)
+from firstpaper.law.register import rule
+from firstpaper.law.rules.residence._words import county_of_filing, named_county
+from firstpaper.locale import _
+
+WHERE_THEY_LIVE = tuple(residence_key(who, "lives") for who in SPOUSES)
+
+
+@rule(
+    "The proper county",
+    cite=("Code Civ. Proc. 395(a)", "Code Civ. Proc. 396b", "Fam. Code 2320(b)(2)"),
+    since=date(2012, 1, 1),
+    not_modelled="Local rules on which courthouse of a large county takes family cases.",
+)
+def venue(case: Case, on: date) -> Found | None:
+    """The right county depends on the kind of case and on where each of you lives.
+
+    What the law asks (Code Civ. Proc. 395(a)). For a divorce: a county where one of you has lived
+    for three months just before filing. For a legal separation or a nullity: a county where one of
+    you lives on the day of filing, for however short a time. For a same-sex couple who married in
+    California and cannot divorce where they live: the county of the wedding (Fam. Code 2320(b)).
+
+    How much it matters. A wrong county can be waived: the case may stay there unless the other side
+    asks in time to move it (Code Civ. Proc. 396b(a)). Until a judge decides on moving it, the court
+    can still make early orders on support, fees and custody in a divorce or a legal separation
+    (396b(c)). So a wrong county is mostly delay in a legal separation or a nullity. In the divorce
+    of a married couple it is worse, for the three months are also a condition of the judgment. The
+    page residence.same_spouse tells you when to stop.
+
+    An example. You moved to Fresno County last week and want a legal separation. Fresno County is a
+    right county today. For a divorce it is not, until three months have passed.
+
+    What is not settled. If your partnership was registered in California and neither of you lives
+    here, you may file here, but no family statute names the county. A general sentence of section
+    395(a) lets a plaintiff choose a county when no defendant lives in the state. Whether it fits is
+    not stated anywhere we found. Ask the clerk of the county you have in mind.
+    """
+    kind = known(case.matter.kind)
+    if kind is None:
+        return None
+    if known(case.court.county) is None:
+        return _county_not_known()
+    if same_sex_route_open(case):
+        return _county_of_the_wedding(case)
+    lives = [known(residence_of(case, who).lives) for who in SPOUSES]
+    if all(place in AWAY for place in lives):
+        return _nobody_in_california(case)
+    if kind is Kind.DISSOLUTION:
+        return _three_months(case, on)
+    return _where_either_lives(case, lives)
+
+
+def _county_not_known() -> Found:
+    return Found(
+        outcome=Outcome.NEED_TO_KNOW,
+        weight=Weight.LOOK_AGAIN,
+        says=_("We do not know in which county you will file."),
+        do=_("Most often it is the county where you live. Tell us its name."),
+        facts=("court.county",),
+    )
+
+
+def _county_of_the_wedding(case: Case) -> Found:
+    wedding, filing = known(case.residence.exception.wedding_county), known(case.court.county)
+    facts = ("court.county", "residence.exception.wedding_county")
+    assert wedding is not None
+    assert filing is not None
+    if same_county(wedding, filing):
+        says = _("{county} is the right county: you married there.").format(county=named_county(filing))
+        return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, facts=facts)
+    says = _("You must file in {wedding}, where you married. You named {filing}.")
+    return Found(
+        outcome=Outcome.NOT_MET,
+        weight=Weight.STOP,
+        says=says.format(wedding=named_county(wedding), filing=named_county(filing)),
+        do=_("Change the county of filing to the county of the wedding."),
+        facts=facts,
+    )
+
+
+def _nobody_in_california(case: Case) -> Found | None:
+    """No county here is proper by where anybody lives."""
+    unions = known(case.matter.unions) or ()
+    if Union.PARTNERS_CALIFORNIA in unions:
+        return Found(
+            outcome=Outcome.FOR_A_LAWYER,
+            weight=Weight.LOOK_AGAIN,
+            says=_(
+                "Neither of you lives in California. You may still end your California partnership here, "
+                "but the law does not say in which county."
+            ),
+            do=_("Ask the clerk in {county} if that court will take your case.").format(
+                county=county_of_filing(case)
+            ),
+            facts=("matter.unions", "court.county", *WHERE_THEY_LIVE),
+        )
+    if known(case.matter.kind) is Kind.DISSOLUTION:
+        return None  # residence.same_spouse stops this filing, county or no county
+    return Found(
+        outcome=Outcome.FOR_A_LAWYER,
+        weight=Weight.GET_ADVICE,
+        says=_("Neither of you lives in California. So no county here is the right one by where you live."),
+        do=_("Ask a lawyer if a California court can hear your case, before you pay a filing fee."),
+        facts=("matter.kind", *WHERE_THEY_LIVE),
+    )
+
+
+def _three_months(case: Case, on: date) -> Found | None:
+    spouses = [spouse_residence(case, who, on) for who in SPOUSES]
+    facts = ("matter.kind", "court.county", *(residence_key(who, "county_since") for who in SPOUSES))
+    county = county_of_filing(case)
+    bands = [spouse.county_band for spouse in spouses]
+    if ResidenceBand.MET in bands:
+        says = _("{county} is a right county for a divorce: one of you has lived there long enough.")
+        return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
+    if None in bands:
+        says = _("We cannot tell yet if {county} is a right county for a divorce.")
+        return Found(
+            outcome=Outcome.NEED_TO_KNOW,
+            weight=Weight.LOOK_AGAIN,
+            says=says.format(county=county),
+            do=_("Tell us for each of you where you live, and since when in that county."),
+            facts=(*facts, *WHERE_THEY_LIVE),
+        )
+    says = _("{county} is not yet a right county for a divorce: neither of you has lived there long enough.")
+    return Found(
+        outcome=Outcome.CLOSE if ResidenceBand.CLOSE in bands else Outcome.NOT_MET,
+        weight=Weight.LOOK_AGAIN,
+        says=says.format(county=county),
+        do=_("Wait, or file in a county where one of you has lived long enough."),
+        facts=(*facts, *WHERE_THEY_LIVE),
+    )
+
+
+def _where_either_lives(case: Case, lives: list[Lives | None]) -> Found:
+    facts = ("matter.kind", "court.county", *WHERE_THEY_LIVE)
+    county = county_of_filing(case)
+    if any(place in HERE for place in lives):
+        says = _("{county} is a right county: one of you lives there. No set time is needed.")
+        return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
+    if None in lives:
+        return Found(
+            outcome=Outcome.NEED_TO_KNOW,
+            weight=Weight.LOOK_AGAIN,
+            says=_("We cannot tell yet if {county} is a right county.").format(county=county),
+            do=_("Tell us where each of you lives now."),
+            facts=facts,
+        )
+    says = _(
+        "Neither of you lives in {county}. The other side can ask to move the case. "
+        "If nobody asks in time, it can stay."
+    )
+    return Found(
+        outcome=Outcome.NOT_MET,
+        weight=Weight.LOOK_AGAIN,
+        says=says.format(county=county),
+        do=_("Better file in a county where one of you lives."),
+        facts=facts,
+    )
