@@ -2,6 +2,19 @@
 
 from firstpaper.forms.answer import Action, Answer, ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
+from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
 from firstpaper.forms.petition import petition
 
-__all__ = ["Action", "Answer", "Attachment", "ItemAnswer", "LedgerLine", "attachments", "ledger", "petition"]
+__all__ = [
+    "Action",
+    "Answer",
+    "Attachment",
+    "FormNeeded",
+    "Goes",
+    "ItemAnswer",
+    "LedgerLine",
+    "attachments",
+    "forms_needed",
+    "ledger",
+    "petition",
+]

@@ -36,9 +36,9 @@ class Answer:
 class ItemAnswer:
     """An `Answer` placed on an edition of a form.
 
-    `part` is the heading the item stands under, `kind` what it is on paper (a statement is printed
-    text with nothing to mark), `note` a doubt about the sheet itself, and `confirmed` whether a
-    person has found the item on the official sheet.
+    `edition` is its date as the sheet shows it, `part` the heading the item stands under, `kind` what
+    it is on paper (a statement is printed text with nothing to mark), `note` a doubt about the sheet
+    itself, and `confirmed` whether a person has found the item on the official sheet.
     """
 
     form: str

@@ -20,6 +20,20 @@ import yaml
 from firstpaper.counting import short_date
 from firstpaper.locale import _
 
+MONTHS = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
 EDITIONS = Path(__file__).parent / "editions"
 
 T = TypeVar("T")
@@ -82,14 +96,13 @@ class Watch:
 class Edition:
     """One edition of a form, its items in printed order.
 
-    `printed` is its date as the sheet shows it, at the place `where`. `rows` says how many rows are
-    printed for things that repeat, by name. `valid_from` and `valid_to` are None while not known.
+    `where` is the place on the sheet that shows its date. `rows` says how many rows are printed for
+    things that repeat, by name. `valid_from` and `valid_to` are None while not known.
     """
 
     form: str
     title: str
     edition: date
-    printed: str
     where: str
     pages: int
     valid_from: date | None
@@ -98,6 +111,11 @@ class Edition:
     watch: Watch | None
     items: tuple[Item, ...]
     rows: Mapping[str, int]
+
+    @property
+    def printed(self) -> str:
+        """Its date as the sheet shows it."""
+        return as_printed(self.edition)
 
     def item(self, concept: str) -> Item:
         """The item of that concept; KeyError where the edition has none."""
@@ -148,6 +166,11 @@ def load_edition(path: Path) -> Edition:
     )
     _refuse_duplicates(place, edition)
     return edition
+
+
+def as_printed(day: date) -> str:
+    """An edition's date as the sheet shows it, in English whatever the reader's language."""
+    return f"{MONTHS[day.month - 1]} {day.day}, {day.year}"
 
 
 def _lines(line: str, width: int) -> int:

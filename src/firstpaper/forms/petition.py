@@ -83,7 +83,7 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
     answer = _said_if_too_long(item, answer)
     return ItemAnswer(
         form=edition.form,
-        edition=edition.edition.isoformat(),
+        edition=edition.printed,
         page=item.page,
         item=item.item,
         concept=item.concept,

@@ -10,6 +10,7 @@ from firstpaper.facts.choices import CustodySheet, CustodyTo, VisitsTo
 from firstpaper.forms.answer import Answer, blank, mark
 from firstpaper.forms.fl100.children import concerns_children
 from firstpaper.forms.fl100.told import not_asked
+from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.law.measures.children import ListedChild, listed_children, unborn
@@ -222,7 +223,7 @@ def _plan_words(case: Case) -> Iterator[str]:
     plan = known(case.custody.plan)
     if plan and CustodySheet.OWN_PAGE in (known(case.custody.sheets) or ()):
         yield "Petitioner asks the court to order the following parenting plan:"
-        yield plan
+        yield from paragraphs(plan)
 
 
 def _row(child: ListedChild) -> tuple[str, ...]:
