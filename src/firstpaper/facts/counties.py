@@ -1,5 +1,12 @@
 """The 58 counties of California, each with one superior court (Cal. Const., art. VI, sec. 4)."""
 
+import re
+from typing import Annotated
+
+from pydantic import AfterValidator, BeforeValidator
+
+from firstpaper.facts.text import clean
+
 COUNTIES = (
     "Alameda",
     "Alpine",
@@ -61,3 +68,37 @@ COUNTIES = (
     "Yuba",
 )
 """Their names as a form writes them after "County of"; San Francisco is a city and a county."""
+
+_AROUND = re.compile(r"^(?:the )?(?:city and )?county of | county$|,? (?:ca|calif|california)$")
+_BY_NAME = {name.casefold(): name for name in COUNTIES}
+
+
+def county_named(text: str) -> str:
+    """The county that `text` names, as forms write it: "Fresno" for "fresno county".
+
+    Raises ValueError ``unknown_county:`` with the nearest name, if one is near, after the colon.
+    """
+    name = " ".join(text.casefold().replace(".", "").split())
+    while (shorter := _AROUND.sub("", name)) != name:
+        name = shorter
+    if name not in _BY_NAME:
+        raise ValueError(f"unknown_county:{_nearest(name)}")
+    return _BY_NAME[name]
+
+
+def _nearest(name: str) -> str:
+    from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
+
+    near = get_close_matches(name[:40], _BY_NAME, n=1, cutoff=0.75)
+    return _BY_NAME[near[0]] if near else ""
+
+
+def _county_or_empty(text: str) -> str:
+    return county_named(text) if text.strip() else ""
+
+
+County = Annotated[str, BeforeValidator(clean), AfterValidator(county_named)]
+"""One of the 58 counties."""
+
+CountyOrNone = Annotated[str, BeforeValidator(clean), AfterValidator(_county_or_empty)]
+"""One of the 58 counties; empty means that the person answered "none of them"."""

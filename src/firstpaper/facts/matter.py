@@ -1,6 +1,7 @@
 """Which case it is, which court hears it, and the dates that make it."""
 
 from firstpaper.facts.choices import Kind, Lives, Union
+from firstpaper.facts.counties import County, CountyOrNone
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
@@ -26,7 +27,7 @@ class Matter(Facts):
 class Court(Facts):
     """The superior court of one county."""
 
-    county: Told[Name] = None
+    county: Told[County] = None
     address: Told[Address] = None
     branch: Told[Line] = None
 
@@ -56,7 +57,7 @@ class Residence(Facts):
     lives: Told[Lives] = None
     state_since: Told[Day] = None
     county_since: Told[Day] = None
-    previous_county: Told[Name] = None
+    previous_county: Told[County] = None
     previous_county_until: Told[Day] = None
     absences: Told[tuple[Period, ...]] = None
     intends_to_stay: Told[bool] = None
@@ -67,7 +68,7 @@ class SameSexRoute(Facts):
     """The facts of Fam. Code 2320(b). An empty `wedding_county` means that they married elsewhere."""
 
     same_sex: Told[bool] = None
-    wedding_county: Told[Line] = None
+    wedding_county: Told[CountyOrNone] = None
     not_dissolvable_at_home: Told[bool] = None
 
 
