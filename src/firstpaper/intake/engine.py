@@ -11,23 +11,22 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
 from itertools import groupby
 from operator import attrgetter
-from typing import Any
+from typing import Any, NamedTuple
 
 from pydantic import ValidationError
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.children import MOST_CHILDREN, Child
-from firstpaper.intake.kinds import AnswerKind, place_of, places
+from firstpaper.intake.kinds import AnswerKind, child_number, for_child, place_of, places
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
 _NAME_IN_WORDS = re.compile(r"\{(child|petitioner|respondent|county)\}")
-_NOBODY = Child()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Asked:
     """A question put to this household: with its key, the child it is about, and names filled in."""
 
@@ -86,8 +85,7 @@ class Asked:
         return known(self.case.respondent.name) or _("the other side")
 
 
-@dataclass(frozen=True, slots=True)
-class Progress:
+class Progress(NamedTuple):
     """How far the interview has come. Topics count only where they have something to ask."""
 
     answered: int
@@ -105,7 +103,7 @@ class _Walk:
     def __iter__(self) -> Iterator[Asked]:
         for topic in bank().each_topic():
             for question, child in self._stops(topic):
-                key = _key(question, child)
+                key = for_child(question.key, child)
                 if self._applies(question, child):
                     yield Asked(question, key, topic, child, self.case)
                 elif self.case.fact(key) is not None:
@@ -131,7 +129,7 @@ class _Walk:
             return True
         if child is None:
             return question.applies(self.case)
-        return question.applies(self.case, _row(self.case, child) or _NOBODY)
+        return question.applies(self.case, _row(self.case, child) or Child())
 
 
 def asked(case: Case) -> Iterator[Asked]:
@@ -145,8 +143,7 @@ def asking(key: str, case: Case) -> Asked | None:
     if found is None:
         return None
     topic, question = found
-    child = int(key.split(".")[1]) if question.each_child and "*" not in key else None
-    return Asked(question, key, topic, child, case)
+    return Asked(question, key, topic, child_number(key), case)
 
 
 def next_question(case: Case, passed: Collection[str] = ()) -> Asked | None:
@@ -196,10 +193,10 @@ def standing(case: Case) -> Case:
     for _stop in walk:
         pass
     kept = walk.case
-    for key in _unasked():
+    for key in bank().unasked:
         if kept.fact(key) is not None:
             kept = kept.with_fact(key, None)
-    return kept if kept == case else standing(kept)
+    return kept
 
 
 def set_aside(case: Case) -> tuple[str, ...]:
@@ -218,20 +215,12 @@ def switched(before: Case, after: Case) -> tuple[tuple[Asked, ...], tuple[Asked,
 
 
 def _answered_keys(case: Case) -> Iterator[str]:
-    for key in places():
-        rows = range(1, len(case.child) + 1) if "*" in key else (None,)
-        for row in rows:
-            full = key if row is None else key.replace("*", str(row))
-            if case.fact(full) is not None:
-                yield full
-
-
-def _unasked() -> tuple[str, ...]:
-    return tuple(key for key in places() if "*" not in key and bank().question(key) is None)
-
-
-def _key(question: Question, child: int | None) -> str:
-    return question.key if child is None else question.key.replace("*", str(child))
+    for place in places():
+        numbers = range(1, len(case.child) + 1) if "*" in place else (None,)
+        for number in numbers:
+            key = for_child(place, number)
+            if case.fact(key) is not None:
+                yield key
 
 
 def _row(case: Case, child: int) -> Child | None:

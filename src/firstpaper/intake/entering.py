@@ -13,11 +13,10 @@ from typing import Any
 from pydantic import ValidationError
 
 from firstpaper.facts import Case
-from firstpaper.facts.children import MOST_CHILDREN
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.intake.engine import Asked, asking, put
-from firstpaper.intake.kinds import AnswerKind, general, places
+from firstpaper.intake.kinds import AnswerKind, general, is_key, places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.choices import read_choice
@@ -111,7 +110,7 @@ class _FactFile:
             self._at(prefix + name.text.strip(), name, node)
 
     def _at(self, key: str, name: Scalar, node: Node) -> None:
-        if _general(key) in places():
+        if is_key(key):
             self._fact(key, name, node)
         elif key == "child" and isinstance(node, Listed):
             for number, row in enumerate(node.items, 1):
@@ -137,7 +136,7 @@ class _FactFile:
             return
         self._seen[key] = name.line
         asked = asking(key, self.case)
-        if asked is None or not _child_number_fits(key):
+        if asked is None:
             self._problem(name, key, _unknown(key))
             return
         try:
@@ -221,23 +220,14 @@ class _FactFile:
 
 
 def _is_group(key: str) -> bool:
-    prefix = _general(f"{key}.x").removesuffix("x")
+    prefix = general(f"{key}.")
     return any(place.startswith(prefix) for place in places())
-
-
-def _child_number_fits(key: str) -> bool:
-    parts = key.split(".")
-    return parts[0] != "child" or 1 <= int(parts[1]) <= MOST_CHILDREN
-
-
-def _general(key: str) -> str:
-    return "" if "*" in key else general(key)
 
 
 def _unknown(key: str) -> str:
     from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
 
-    close = get_close_matches(_general(key), list(places()), n=1, cutoff=0.6)
+    close = get_close_matches(general(key), list(places()), n=1, cutoff=0.6)
     if not close:
         return _("There is no fact with this name. Please check the spelling.")
     number = next((part for part in key.split(".") if part.isdecimal()), "1")

@@ -2,18 +2,18 @@
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from typing import Annotated, Any, get_args, get_origin
+from typing import Annotated, Any, NamedTuple, get_args, get_origin
 
 from firstpaper.facts import Case, Day, DontKnow
+from firstpaper.facts.children import MOST_CHILDREN
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import Paragraph
 
-_ROW_NUMBER = re.compile(r"\.\d+\.")
+_CHILD_NUMBER = re.compile(r"(?<=^child\.)[1-9][0-9]?(?=\.)")
 
 
 class AnswerKind(StrEnum):
@@ -31,8 +31,7 @@ class AnswerKind(StrEnum):
     NUMBER = "number"
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(NamedTuple):
     """Where a fact lives: the model and the field that check it, and what kind of answer it takes."""
 
     kind: AnswerKind
@@ -43,7 +42,25 @@ class Place:
 
 def general(key: str) -> str:
     """The key a question carries: ``child.*.name`` for ``child.2.name``, any other key unchanged."""
-    return _ROW_NUMBER.sub(".*.", key)
+    number = child_number(key)
+    return key if number is None else _CHILD_NUMBER.sub("*", key)
+
+
+def is_key(key: str) -> bool:
+    """Whether a fact lives at `key`."""
+    return "*" not in key and general(key) in places()
+
+
+def child_number(key: str) -> int | None:
+    """Which child the key is about, from 1 to MOST_CHILDREN; None where it is about none."""
+    match = _CHILD_NUMBER.search(key)
+    number = int(match[0]) if match else MOST_CHILDREN + 1
+    return number if number <= MOST_CHILDREN else None
+
+
+def for_child(key: str, number: int | None) -> str:
+    """The key of one child's fact: ``child.2.name`` for ``child.*.name``; any other key unchanged."""
+    return key if number is None else key.replace("*", str(number))
 
 
 @cache

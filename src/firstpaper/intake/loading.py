@@ -63,6 +63,11 @@ class Bank:
                 found[question.key] = topic, question
         return found
 
+    @cached_property
+    def unasked(self) -> tuple[str, ...]:
+        """The keys of facts, outside the rows of children, that no question asks for."""
+        return tuple(key for key in places() if "*" not in key and key not in self._by_key)
+
     def question(self, key: str) -> Question | None:
         """The question that asks for the fact at `key` (``child.2.name`` finds ``child.*.name``)."""
         found = self.find(key)

@@ -5,7 +5,7 @@ date reader). Depth and size are bounded, and a name given twice is kept for the
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from typing import NamedTuple
 
 import yaml
 
@@ -23,8 +23,7 @@ class YamlRefused(Exception):
         self.line = line
 
 
-@dataclass(slots=True)
-class Scalar:
+class Scalar(NamedTuple):
     """One value as typed."""
 
     text: str
@@ -37,20 +36,18 @@ class Scalar:
         return not self.quoted and self.text in _NOT_ANSWERED
 
 
-@dataclass(slots=True)
-class Listed:
+class Listed(NamedTuple):
     """A list of nodes."""
 
-    line: int | None = None
-    items: list["Node"] = field(default_factory=list)
+    line: int | None
+    items: list["Node"]
 
 
-@dataclass(slots=True)
-class Named:
+class Named(NamedTuple):
     """Names and their nodes, in the order written. A name may come twice."""
 
-    line: int | None = None
-    pairs: list[tuple[Scalar, "Node"]] = field(default_factory=list)
+    line: int | None
+    pairs: list[tuple[Scalar, "Node"]]
 
 
 Node = Scalar | Listed | Named
@@ -113,7 +110,7 @@ def _node(event: yaml.Event, line: int | None) -> Node:
         raise YamlRefused("tag", line)
     if isinstance(event, yaml.ScalarEvent):
         return Scalar(event.value, line, event.style not in (None, ""))
-    return Listed(line) if isinstance(event, yaml.SequenceStartEvent) else Named(line)
+    return Listed(line, []) if isinstance(event, yaml.SequenceStartEvent) else Named(line, [])
 
 
 def _attach(parent: Listed | Named, names: list[Scalar | None], node: Node, line: int | None) -> None:

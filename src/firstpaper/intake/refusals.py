@@ -24,8 +24,8 @@ def refusal(error: "ValidationError") -> AnswerRefused:
     """The refusal for what a fact model found wrong."""
     for found in error.errors(include_url=False, include_input=False):
         if found["type"] == "value_error":
-            code, _colon, limit = str(found["ctx"]["error"]).partition(":")
-            message = _message(code, limit)
+            code, _colon, detail = str(found["ctx"]["error"]).partition(":")
+            message = _message(code, detail)
             if message:
                 return AnswerRefused(message)
     return AnswerRefused(
@@ -33,7 +33,7 @@ def refusal(error: "ValidationError") -> AnswerRefused:
     )
 
 
-def _message(code: str, limit: str) -> str | None:
+def _message(code: str, detail: str) -> str | None:
     match code:
         case "social_security_number":
             return _(
@@ -48,8 +48,19 @@ def _message(code: str, limit: str) -> str | None:
         case "too_long":
             return _(
                 "That is more than {limit} letters, which is too long here. Please say it in fewer words."
-            ).format(limit=limit)
+            ).format(limit=detail)
+        case "unknown_county":
+            return _unknown_county(detail)
         case "empty":
-            return _("There is nothing in that answer. Type the answer, or skip to come back to it later.")
+            return _("There is nothing in that answer. Type the answer, or type skip to come back later.")
         case _:
             return None
+
+
+def _unknown_county(nearest: str) -> str:
+    if nearest:
+        return _("There is no county with that name in California. Did you mean {name}?").format(name=nearest)
+    return _(
+        "There is no county with that name in California. Type the county, not the city: Oakland is in "
+        "Alameda County. If you are not sure, look up the city and the word county."
+    )
