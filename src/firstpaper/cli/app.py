@@ -1,8 +1,4 @@
-"""The command line: the only part that has a clock, a terminal and files to write.
-
-Nothing heavy is imported here or at the top of a command's file, so that ``--help`` and the next
-question come at once.
-"""
+"""The commands and their one-line helps, in the order a person needs them."""
 
 from typing import Annotated
 
@@ -60,8 +56,3 @@ VersionOption = Annotated[
 @app.callback()
 def _options(version: VersionOption = False) -> None:
     """Options of the command line as a whole."""
-
-
-def main() -> None:
-    """Run the command line."""
-    app(prog_name="firstpaper")

@@ -115,22 +115,37 @@ def rule(
 _DECLARED: dict[str, Rule] = {}
 
 
+_ROOT = Path(__file__).parent / "rules"
+
+
 @cache
 def all_rules() -> dict[str, Rule]:
     """Every rule by its id, in the order of ids."""
-    root = Path(__file__).parent / "rules"
-    for path in sorted(root.rglob("*.py")):
+    for path in sorted(_ROOT.rglob("*.py")):
         if path.stem != "__init__" and not path.stem.startswith("_"):
-            parts = path.relative_to(root).with_suffix("").parts
-            import_module(".".join(("firstpaper.law.rules", *parts)))
+            _load(".".join(path.relative_to(_ROOT).with_suffix("").parts))
     return dict(sorted(_DECLARED.items()))
 
 
 def findings(case: Case, on: date, ids: Sequence[str] | None = None) -> tuple[Finding, ...]:
-    """Every finding on the standing facts of a case, heaviest first, for a filing on the day `on`."""
-    rules = all_rules()
-    chosen = rules.values() if ids is None else [rules[i] for i in ids if i in rules]
+    """Every finding on the standing facts of a case, heaviest first, for a filing on the day `on`.
+
+    With `ids`, only those rules run, and only their files are loaded; an id without a rule is passed over.
+    """
+    chosen = all_rules().values() if ids is None else _called(ids)
     return tuple(sorted(_each(chosen, case, on), key=lambda finding: finding.weight.order))
+
+
+def _called(ids: Iterable[str]) -> Iterator[Rule]:
+    for identity in ids:
+        if identity not in _DECLARED and _ROOT.joinpath(*identity.split(".")).with_suffix(".py").is_file():
+            _load(identity)
+        if identity in _DECLARED:
+            yield _DECLARED[identity]
+
+
+def _load(identity: str) -> None:
+    import_module(f"firstpaper.law.rules.{identity}")
 
 
 def _each(rules: Iterable[Rule], case: Case, on: date) -> Iterator[Finding]:
