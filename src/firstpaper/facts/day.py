@@ -29,7 +29,9 @@ class Day:
     unsure: bool = False
 
     def __post_init__(self) -> None:
-        date(self.year, self.month or 1, self.day or 1)
+        if self.month is None and self.day is not None:
+            raise ValueError("a day without its month")
+        date(self.year, 1 if self.month is None else self.month, 1 if self.day is None else self.day)
 
     @classmethod
     def parse(cls, text: str) -> Self:

@@ -5,7 +5,7 @@ from firstpaper.facts.counties import County, CountyOrNone
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
-from firstpaper.facts.text import Line, Name, Number
+from firstpaper.facts.text import CaseLine, Line, Name, Number
 from firstpaper.facts.told import Told
 
 
@@ -21,7 +21,7 @@ class Matter(Facts):
     first_stated_intent: Told[bool] = None
     other_side_answered: Told[bool] = None
     other_case: Told[bool] = None
-    other_case_words: Told[Line] = None
+    other_case_words: Told[CaseLine] = None
 
 
 class Court(Facts):

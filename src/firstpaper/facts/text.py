@@ -17,8 +17,11 @@ LONGEST_LINE = 500
 LONGEST_PARAGRAPH = 5000
 
 _TERMINAL_ESCAPE = re.compile(r"\x1b(?:\][^\x07\x1b]*(?:\x07|\x1b\\)?|[\[(][0-?]*[ -/]*[@-~]?|[@-Z\\^_])?")
-_SOCIAL_SECURITY = re.compile(r"(?<!\d)\d{3}[-\s.]\d{2}[-\s.]\d{4}(?!\d)")
-_LONG_NUMBER = re.compile(r"(?<!\d)(?:\d{7,}|\d{3,4}(?:[ -]\d{4}){2,})(?!\d)")
+_BETWEEN = r"(?:[^\S\n]|[-./_\u2010-\u2015\u2212]){1,3}"
+_SOCIAL_SECURITY = re.compile(rf"(?<!\d)\d{{3}}{_BETWEEN}\d{{2}}{_BETWEEN}\d{{4}}(?!\d)")
+_LONG_NUMBER = re.compile(
+    rf"(?<!\d)(?:\d{{7,}}|\d{{3,4}}(?:{_BETWEEN}\d{{4}}){{2,}}|\d{{4}}{_BETWEEN}\d{{6}}{_BETWEEN}\d{{5}})(?!\d)"
+)
 _JOINERS = "\u200c\u200d"
 
 
@@ -38,12 +41,20 @@ def _one_line(text: str) -> str:
     return " ".join(text.split())
 
 
-def _no_secret_number(text: str) -> str:
-    if _SOCIAL_SECURITY.search(text):
+def _no_social_security_number(text: str) -> str:
+    if _SOCIAL_SECURITY.search(_without_joiners(text)):
         raise ValueError("social_security_number")
-    if _LONG_NUMBER.search(text):
+    return text
+
+
+def _no_long_number(text: str) -> str:
+    if _LONG_NUMBER.search(_without_joiners(text)):
         raise ValueError("long_number")
     return text
+
+
+def _without_joiners(text: str) -> str:
+    return text.translate(dict.fromkeys(map(ord, _JOINERS)))
 
 
 def _no_longer_than(limit: int) -> AfterValidator:
@@ -63,16 +74,22 @@ def _not_empty(text: str) -> str:
 
 _CLEAN = BeforeValidator(clean)
 _LINE = AfterValidator(_one_line)
-_NO_SECRET = AfterValidator(_no_secret_number)
+_NO_SOCIAL_SECURITY = AfterValidator(_no_social_security_number)
+_NO_LONG_NUMBER = AfterValidator(_no_long_number)
 _NOT_EMPTY = AfterValidator(_not_empty)
 
-Name = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_NAME), _NO_SECRET, _NOT_EMPTY]
+Name = Annotated[
+    str, _CLEAN, _LINE, _no_longer_than(LONGEST_NAME), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER, _NOT_EMPTY
+]
 """The name of a person or a place, on one line."""
 
-Line = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_LINE), _NO_SECRET]
+Line = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_LINE), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER]
 """One line of free text; empty means that the person answered "nothing"."""
 
-Paragraph = Annotated[str, _CLEAN, _no_longer_than(LONGEST_PARAGRAPH), _NO_SECRET]
+CaseLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_LINE), _NO_SOCIAL_SECURITY]
+"""One line about a court case, in which its long number is expected."""
+
+Paragraph = Annotated[str, _CLEAN, _no_longer_than(LONGEST_PARAGRAPH), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER]
 """Free text over several lines; empty means that the person answered "nothing"."""
 
 AddressLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(200)]

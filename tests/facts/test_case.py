@@ -1,0 +1,157 @@
+"""One household's facts: read and replaced by key, frozen, and closed to keys nobody knows."""
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from pydantic import BaseModel, ValidationError
+
+from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts.children import Child
+from firstpaper.facts.choices import Kind, Union
+
+SAMPLES = (
+    ("matter.kind", Kind.NULLITY),
+    ("matter.unions", (Union.MARRIAGE, Union.PARTNERS_CALIFORNIA)),
+    ("matter.amended", False),
+    ("petitioner.name", "Maria Soto"),
+    ("petitioner.other_names", ()),
+    ("court.branch", ""),
+    ("dates.married_on", Day(2012, 6)),
+    ("residence.petitioner.state_since", Day(1990)),
+    ("residence.exception.wedding_county", "Alameda"),
+    ("children.how_many", 2),
+    ("child.1.name", "Lucia"),
+    ("child.3.born_on", Day(2014, 11, 2)),
+    ("custody.plan", "Every\nother weekend"),
+    ("respondent.mailing", DONT_KNOW),
+    ("safety.dangers", DONT_KNOW),
+)
+samples = st.sampled_from(SAMPLES)
+
+
+def leaves(model: type[BaseModel] = Case, prefix: str = "") -> Iterator[str]:
+    for name, field in model.model_fields.items():
+        inner = Child if name == "child" else field.annotation
+        if isinstance(inner, type) and issubclass(inner, BaseModel):
+            yield from leaves(inner, f"{prefix}{name}." + ("1." if name == "child" else ""))
+        else:
+            yield prefix + name
+
+
+def test_an_empty_case_has_been_told_nothing() -> None:
+    assert {Case().fact(key) for key in leaves()} == {None}
+
+
+@given(samples)
+def test_a_fact_put_in_comes_out(sample: tuple[str, Any]) -> None:
+    key, value = sample
+    assert Case().with_fact(key, value).fact(key) == value
+
+
+@given(samples, samples)
+def test_a_fact_leaves_the_others_alone(first: tuple[str, Any], second: tuple[str, Any]) -> None:
+    case = Case().with_fact(*first).with_fact(*second)
+    told = {second[0]: second[1]} | ({} if first[0] == second[0] else {first[0]: first[1]})
+    for key, value in SAMPLES:
+        assert case.fact(key) == told.get(key), (key, value)
+
+
+@given(st.lists(samples))
+def test_a_case_survives_a_file(told: list[tuple[str, Any]]) -> None:
+    case = Case()
+    for key, value in told:
+        case = case.with_fact(key, value)
+    assert Case.model_validate_json(case.model_dump_json(exclude_unset=True)) == case
+    assert Case.model_validate_json(case.model_dump_json()) == case
+
+
+@given(samples)
+def test_an_answer_can_be_taken_back(sample: tuple[str, Any]) -> None:
+    key, value = sample
+    assert Case().with_fact(key, value).with_fact(key, None).fact(key) is None
+
+
+def test_putting_a_fact_in_changes_no_earlier_case() -> None:
+    before = Case().with_fact("petitioner.name", "Maria")
+    before.with_fact("petitioner.name", "Ana").with_fact("petitioner.phone", "559-555-0142")
+    assert before.petitioner.name == "Maria"
+    assert before.petitioner.phone is None
+    with pytest.raises(ValidationError):
+        before.petitioner.name = "Ana"  # type: ignore[misc]
+
+
+def test_the_third_child_makes_room_for_the_first_two() -> None:
+    case = Case().with_fact("child.3.name", "Ana")
+    assert [child.name for child in case.child] == [None, None, "Ana"]
+    assert case.fact("child.4.name") is None
+
+
+@pytest.mark.parametrize(
+    "key",
+    [
+        "",
+        ".",
+        "nobody",
+        "petitioner.nickname",
+        "petitioner.name.first",
+        "petitioner..name",
+        "child.0.name",
+        "child.-1.name",
+        "child.100.name",
+        "child.one.name",
+        "child.*.name",
+        "child.1.nickname",
+        "child.².name",
+        "model_fields",
+        "petitioner.__class__",
+    ],
+)
+def test_an_unknown_key_is_an_error_to_read_and_to_write(key: str) -> None:
+    case = Case().with_fact("child.1.name", "Lucia")
+    with pytest.raises(KeyError):
+        case.fact(key)
+    with pytest.raises(KeyError):
+        case.with_fact(key, "x")
+
+
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [
+        ("matter.kind", "annulment"),
+        ("matter.amended", "perhaps"),
+        ("matter.unions", ["marriage", "friendship"]),
+        ("dates.married_on", "2012-02-30"),
+        ("petitioner.name", ""),
+        ("petitioner.name", "123-45-6789"),
+        ("petitioner.mailing", {"street": "1 Main Street"}),
+        ("petitioner.mailing", {"street": "1 Main Street", "city": "Fresno", "planet": "Earth"}),
+        ("dates.back_together", [{"end": "2024-06-15"}]),
+        ("children.how_many", "many"),
+    ],
+)
+def test_a_value_that_does_not_fit_is_refused_and_loses_nothing(key: str, value: object) -> None:
+    case = Case().with_fact("court.county", "Fresno")
+    with pytest.raises(ValidationError):
+        case.with_fact(key, value)
+    assert case == Case().with_fact("court.county", "Fresno")
+
+
+def test_a_misspelt_key_in_a_file_is_an_error() -> None:
+    misspelt: list[dict[str, Any]] = [
+        {"petitoner": {}},
+        {"petitioner": {"nmae": "Maria"}},
+        {"child": [{"age": 4}]},
+    ]
+    for facts in misspelt:
+        with pytest.raises(ValidationError):
+            Case.model_validate(facts)
+
+
+def test_every_fact_is_empty_until_told() -> None:
+    """No default decides anything: each fact of a new case is None."""
+    keys = list(leaves())
+    assert len(keys) == len(set(keys)) > 90
+    assert all(Case().with_fact("child.1.name", None).fact(key) is None for key in keys)
