@@ -85,7 +85,7 @@ def _items(concepts: tuple[str, ...], on: date) -> Iterator[tuple[str, str]]:
     for concept in concepts:
         item = edition and next((one for one in edition.items if one.concept == concept), None)
         if item:
-            yield concept, f"{_place(item)}: {_(item.label)}"
+            yield concept, f"{_place(item)}: {item.words}"
 
 
 def _place(item: Item) -> str:

@@ -63,7 +63,8 @@ class Item:
     """One item of an edition.
 
     `fits` is how many characters go on one line (None: no limit worth naming), `lines` how many lines
-    there are; both are estimates on the small side. `confirmed` says that a person found the item on
+    there are; both are estimates on the small side. `row` counts from 1 where the item stands in a
+    printed table, and is 0 elsewhere. `confirmed` says that a person found the item on
     the official sheet. `note` warns of a doubt about the sheet itself.
     """
 
@@ -77,6 +78,12 @@ class Item:
     fits: int | None = None
     lines: int = 1
     note: str = ""
+    row: int = 0
+
+    @property
+    def words(self) -> str:
+        """The label in the reader's language, with the number of its row."""
+        return _(self.label).format(number=self.row)
 
     def holds(self, text: str) -> bool:
         """Whether the text fits into the space the sheet gives it."""
@@ -242,8 +249,7 @@ def _repeated(place: _Place, shape: dict[str, Any]) -> Iterator[dict[str, Any]]:
         return
     for number in range(1, shape["rows"] + 1):
         for item in place.into("items").sequence(shape.get("items")):
-            numbered = {key: str(item[key]).replace("*", str(number)) for key in ("concept", "label")}
-            yield {**item, **numbered}
+            yield {**item, "concept": item["concept"].replace("*", str(number)), "row": number}
 
 
 def _rows(parts: list[Any]) -> Iterator[tuple[str, int]]:

@@ -13,7 +13,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, Danger, Declaration, Kind, SeparateHow, Special
 from firstpaper.forms.attachments import attachments
 from firstpaper.forms.edition import as_printed
-from firstpaper.forms.fl100.children import concerns_children
+from firstpaper.forms.fl100.children import concerns_children, copy_of_declaration
 from firstpaper.forms.fl100.custody import FORMS as CUSTODY_FORMS
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce, UnknownFigureError, figure
@@ -157,8 +157,7 @@ def _declaration_copy(case: Case, on: date) -> Iterator[FormNeeded]:
     told = [child.declaration for child in listed_children(case, on)]
     if Declaration.SIGNED_WITH_COPY in told:
         why = _("You marked item 4e and have a copy. Put it behind the petition.")
-        title = _("Copy of the declaration of parentage")
-        yield FormNeeded("", title, why, Goes.FILE, "Fam. Code 7573", copy_served=True)
+        yield FormNeeded("", copy_of_declaration(), why, Goes.FILE, "Fam. Code 7573", copy_served=True)
 
 
 def _about_property(case: Case) -> Iterator[FormNeeded]:

@@ -87,7 +87,7 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
         page=item.page,
         item=item.item,
         concept=item.concept,
-        label=_(item.label),
+        label=item.words,
         action=answer.action,
         value=answer.value,
         because=answer.because,

@@ -5,9 +5,9 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, NullityFiler
+from firstpaper.facts.choices import Danger, Kind, NullityFiler, Union
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.told import chosen, kind_of, kind_words, married, partners, written
+from firstpaper.forms.fl100.told import chosen, kind_of, kind_words, married, partners, unions_of, written
 from firstpaper.forms.open_answers import still_open
 from firstpaper.law.measures.residence import Route, bare_county, residence_route
 from firstpaper.locale import _
@@ -105,6 +105,11 @@ def _county_words(case: Case, on: date) -> tuple[str, str]:
         return _("The county where you married."), "Fam. Code 2320(b)(2)"
     if kind in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
         return _("A county where one of you lives on the day of filing."), "Code Civ. Proc. 395(a)"
+    if unions_of(case) == (Union.PARTNERS_CALIFORNIA,):
+        ask = _(
+            "A county where one of you lives. If neither lives in California, ask the clerk which county."
+        )
+        return ask, "Code Civ. Proc. 395(a)"
     return (
         _("A county where one of you has lived for the last three months."),
         "Fam. Code 2320(a); Code Civ. Proc. 395(a)",

@@ -16,7 +16,11 @@ from firstpaper.law.measures.marriage import union_began
 from firstpaper.locale import _
 
 SIGNED = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
-COPY_OF_DECLARATION = "Copy of the declaration of parentage"
+
+
+def copy_of_declaration() -> str:
+    """What the copy behind item 4e is called."""
+    return _("Copy of the declaration of parentage")
 
 
 def answers(case: Case, on: date) -> Iterator[Answer]:
@@ -37,6 +41,7 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
         case,
         "4b",
         "Minor children",
+        ("The list of minor children in item 4b goes on here:",),
         columns=("Child's name", "Birthdate", "Age"),
         rows=tuple((child.name or "", _birthdate(child), _age(child)) for child in rest),
     )
@@ -165,7 +170,7 @@ def _declaration(case: Case, on: date) -> Answer:
         because = _("You said that both of you signed one, often at the hospital.")
         if any(child.declaration is Declaration.SIGNED_WITH_COPY for child in signed):
             attach = _("Put a copy behind the petition.")
-            return mark(concept, f"{because} {attach}", "Fam. Code 7573", continues=COPY_OF_DECLARATION)
+            return mark(concept, f"{because} {attach}", "Fam. Code 7573", continues=copy_of_declaration())
         return mark(concept, f"{because} {_('Mark it even if you cannot find the copy.')}", "Fam. Code 7573")
     unanswered = [child for child in listed if child.declaration is None and _may_have_one(case, child)]
     if unanswered:

@@ -17,6 +17,7 @@ FL_160, ATTACHED = "property.community.fl_160", "property.community.attachment"
 LISTED, ROWS = "property.community.listed", "property.community.rows"
 LINES = (DETERMINE, FL_160, ATTACHED, LISTED, ROWS)
 LAW = "Fam. Code 760, 2550"
+SHEET = "FL-160 (community property)"
 FILED_KINDS = {
     CommunityKind.HOME: "real estate or a home",
     CommunityKind.VEHICLES: "vehicles",
@@ -71,17 +72,15 @@ def _not_none() -> str:
 
 
 def _none(case: Case) -> Iterator[Answer]:
-    """10a, except where the filer named things that are owned or owed together."""
+    """10a as the filer chose; flagged where the filer also named things owned or owed together."""
+    forgotten = _("You said that there is none. What is forgotten here stays owned by both of you.")
+    answer = mark(NONE, forgotten, LAW)
     if known(case.property.community_kinds):
-        named = _(
-            "You named things that you own or owe together, so this line would not be true. Choose again."
+        look = _(
+            "But you also named things you own or owe together. Look again before you swear to this line."
         )
-        yield replace(blank(NONE, named), open_key="property.community_how")
-        yield from (replace(blank(concept, named), open_key="property.community_how") for concept in LINES)
-        return
-    yield mark(
-        NONE, _("You said that there is none. What is forgotten here stays owned by both of you."), LAW
-    )
+        answer = replace(answer, because=look, open_key="property.community_how")
+    yield answer
     yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
 
 
@@ -91,7 +90,7 @@ def _where(case: Case, on: date, how: CommunityHow) -> Iterator[Answer]:
     elsewhere = _("Your list is in another place.")
     if on_form:
         form = _("You chose to list it on form FL-160. Use one FL-160 for community property alone.")
-        yield mark(FL_160, form, LAW, continues="FL-160")
+        yield mark(FL_160, form, LAW, continues=SHEET)
     else:
         yield blank(FL_160, elsewhere)
     if page:

@@ -1,6 +1,6 @@
 """Item 6: custody and visitation, and the detailed sheets that may go behind it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -47,8 +47,8 @@ COLUMNS = ("Child's name", "Legal custody to", "Physical custody to", "Visitatio
 class Wish:
     """What the filer asks for on one line of item 6.
 
-    `choice` is None where nothing is asked or an answer is missing; then `missing` is its key.
-    `differs` says that it is not the same for every child, which the sheet calls "Other".
+    `choice` is None where an answer is missing; then `missing` is its key. `differs` says that it is
+    not the same for every child, which the sheet calls "Other".
     """
 
     choice: StrEnum | None = None
@@ -56,52 +56,85 @@ class Wish:
     missing: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """Everything asked for in item 6, worked out once.
+
+    `concerned` is whether there is a child to decide about, None while that is not known.
+    """
+
+    concerned: bool | None
+    children: tuple[ListedChild, ...]
+    lines: Mapping[str, Wish]
+
+    @property
+    def differ(self) -> bool:
+        """Whether some line is not the same for every child."""
+        return any(wish.differs for wish in self.lines.values())
+
+    def other_asked(self) -> bool:
+        """Whether something else than the printed choices is asked for, for one child or for all."""
+        by_child = (_told_for(child, line) for child in self.children for line in LINES if self.differ)
+        together = (wish.choice for wish in self.lines.values() if not wish.differs)
+        return "other" in (*by_child, *together)
+
+
 def answers(case: Case, on: date) -> Iterator[Answer]:
     """Items 6a to 6c and the list of sheets."""
-    page = attachment_page(case, on)
+    wishes, page = wishes_of(case, on), attachment_page(case, on)
+    if not wishes.concerned:
+        yield from _no_children(case, wishes)
+        return
     for line, choices in LINES.items():
         for choice in choices:
-            yield _box(case, on, line, choice)
-    for sheet in CustodySheet:
-        yield _sheet(case, on, sheet, page)
+            yield _box(case, line, choice, wishes, page)
+    for sheet in FORMS:
+        yield _sheet(case, sheet)
+    yield _own_page(case, page)
 
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The custody table by child, the words for "Other", and the filer's own plan."""
-    if not concerns_children(case, on):
-        return None
-    differs = _differs(case, on)
-    paragraphs = (*_table_words(case, differs), *_other_words(case, on), *_plan_words(case))
-    if not paragraphs:
+    wishes = wishes_of(case, on)
+    words = (*_table_words(case, wishes), *_other_words(case, wishes), *_plan_words(case))
+    if not wishes.concerned or not words:
         return None
     return attachment(
         case,
         "6c(1)",
         "Child custody and visitation (parenting time)",
-        paragraphs,
-        columns=COLUMNS if differs else (),
-        rows=tuple(_row(child) for child in listed_children(case, on)) if differs else (),
+        words,
+        columns=COLUMNS if wishes.differ else (),
+        rows=tuple(_row(child) for child in wishes.children) if wishes.differ else (),
     )
 
 
-def wish_for(case: Case, line: str, on: date) -> Wish:
-    """What is asked for on a line: for all children together, or child by child where they differ."""
-    if known(case.custody.alike) is False:
-        return _wish_by_child(case, line, on)
+def wishes_of(case: Case, on: date) -> Wishes:
+    """What is asked for, for all children together or child by child where they differ."""
+    children = listed_children(case, on)
+    by_child = known(case.custody.alike) is False
+    return Wishes(
+        concerns_children(case, on),
+        children,
+        {line: _by_child(case, line, children) if by_child else _together(case, line) for line in LINES},
+    )
+
+
+def _together(case: Case, line: str) -> Wish:
     choice = getattr(case.custody, line)
     if line == "visits" and choice is None and known(case.custody.physical) is CustodyTo.JOINT:
         return Wish(VisitsTo.NOT_ASKED)
     return Wish(known(choice), missing="" if known(choice) else f"custody.{line}")
 
 
-def _wish_by_child(case: Case, line: str, on: date) -> Wish:
-    told = {child.key: _told_for(child, line) for child in listed_children(case, on)}
+def _by_child(case: Case, line: str, children: tuple[ListedChild, ...]) -> Wish:
+    told = {child.key: _told_for(child, line) for child in children}
     missing = next((f"{key}.{line}" for key, choice in told.items() if choice is None), "")
     if missing or not told:
         return Wish(missing=missing or "child.1.name")
     if len(set(told.values())) == 1 and not unborn(case):
         return Wish(next(iter(told.values())))
-    return Wish(CustodyTo.OTHER if line != "visits" else VisitsTo.OTHER, differs=True)
+    return Wish(VisitsTo.OTHER if line == "visits" else CustodyTo.OTHER, differs=True)
 
 
 def _told_for(child: ListedChild, line: str) -> StrEnum | None:
@@ -111,64 +144,53 @@ def _told_for(child: ListedChild, line: str) -> StrEnum | None:
     return choice
 
 
-def _box(case: Case, on: date, line: str, choice: StrEnum) -> Answer:
-    wish = wish_for(case, line, on)
-    concept = f"custody.{line}.{choice}"
-    concerned = concerns_children(case, on)
-    if concerned is None:
-        return still_open(case, concept, "children.family")
-    if not concerned:
-        return blank(concept, _("There is no child under 18 of both of you, born or on the way."))
+def _no_children(case: Case, wishes: Wishes) -> Iterator[Answer]:
+    boxes = [f"custody.{line}.{choice}" for line, choices in LINES.items() for choice in choices]
+    none = _("There is no child under 18 of both of you, born or on the way.")
+    for concept in (*boxes, *(f"custody.sheet.{sheet}" for sheet in CustodySheet)):
+        unknown = wishes.concerned is None
+        yield still_open(case, concept, "children.family") if unknown else blank(concept, none)
+
+
+def _box(case: Case, line: str, choice: StrEnum, wishes: Wishes, page: Attachment | None) -> Answer:
+    concept, wish = f"custody.{line}.{choice}", wishes.lines[line]
     if wish.missing:
         return still_open(case, concept, wish.missing)
+    if wish.choice is VisitsTo.NOT_ASKED:
+        return blank(concept, _("You are not asking for anything about visits here."))
     if wish.choice != choice:
-        return blank(concept, _no_wish(line, wish))
+        return blank(concept, _("You chose another box on this line."))
     if choice == "other":
-        return _other(case, on, line, wish)
+        return _other(case, line, wishes, page)
     return mark(concept, _because(line, choice), AUTHORITY[line])
 
 
-def _no_wish(line: str, wish: Wish) -> str:
-    if line == "visits" and wish.choice is VisitsTo.NOT_ASKED:
-        return _("You are not asking for anything about visits here.")
-    return _("You chose another box on this line.")
-
-
-def _other(case: Case, on: date, line: str, wish: Wish) -> Answer:
-    page = attachment_page(case, on)
+def _other(case: Case, line: str, wishes: Wishes, page: Attachment | None) -> Answer:
     label = page.label if page else ""
     because = _("You ask for something else, in your own words.")
-    if wish.differs:
-        differs = _("Your wishes are not the same for every child. {label} says what you ask for each one.")
+    if wishes.lines[line].differs:
+        differs = _("Your wishes are not the same for every child. {label} says what you ask for each.")
         because = differs.format(label=label)
     answer = mark(f"custody.{line}.other", because, AUTHORITY[line], continues=label)
-    words_missing = _asks_other(case, on) and not known(case.custody.other_words)
+    words_missing = wishes.other_asked() and not known(case.custody.other_words)
     return flagged(case, answer, "custody.other_words") if words_missing else answer
 
 
 def _because(line: str, choice: StrEnum) -> str:
     return {
-        ("legal", "petitioner"): _("You ask to make the big decisions alone: school, health, welfare."),
-        ("legal", "respondent"): _("You ask that the other parent makes the big decisions alone."),
-        ("legal", "joint"): _("You ask that both of you make the big decisions: school, health, welfare."),
-        ("physical", "petitioner"): _("You ask that the children live with you."),
-        ("physical", "respondent"): _("You ask that the children live with the other parent."),
-        ("physical", "joint"): _("You ask that each of you has the children for much of the time."),
+        ("legal", "petitioner"): _("You ask to make the big choices alone: school, health, welfare."),
+        ("legal", "respondent"): _("You ask that the other parent makes the big choices alone."),
+        ("legal", "joint"): _("You ask that both of you make the big choices: school, health, welfare."),
+        ("physical", "petitioner"): _("You ask that the children live mainly with you."),
+        ("physical", "respondent"): _("You ask that the children live mainly with the other parent."),
+        ("physical", "joint"): _("You ask that each of you has the children for plenty of the time."),
         ("visits", "petitioner"): _("You ask for time with the children for yourself."),
         ("visits", "respondent"): _("You ask for time with the children for the other parent."),
     }[line, str(choice)]
 
 
-def _sheet(case: Case, on: date, sheet: CustodySheet, page: Attachment | None) -> Answer:
-    concept = f"custody.sheet.{sheet}"
-    concerned = concerns_children(case, on)
-    if concerned is None:
-        return still_open(case, concept, "children.family")
-    if not concerned:
-        return blank(concept, _("There is no child under 18 of both of you, born or on the way."))
-    if sheet is CustodySheet.OWN_PAGE:
-        return _own_page(case, concept, page)
-    told = known(case.custody.sheets)
+def _sheet(case: Case, sheet: CustodySheet) -> Answer:
+    concept, told = f"custody.sheet.{sheet}", known(case.custody.sheets)
     if told is None:
         return still_open(case, concept, "custody.sheets")
     if sheet not in told:
@@ -177,46 +199,33 @@ def _sheet(case: Case, on: date, sheet: CustodySheet, page: Attachment | None) -
     return mark(concept, because.format(form=FORMS[sheet]), _("common practice"), continues=FORMS[sheet])
 
 
-def _own_page(case: Case, concept: str, page: Attachment | None) -> Answer:
-    plan_missing = CustodySheet.OWN_PAGE in (known(case.custody.sheets) or ()) and not known(
-        case.custody.plan
-    )
+def _own_page(case: Case, page: Attachment | None) -> Answer:
+    concept, sheets = "custody.sheet.own_page", known(case.custody.sheets)
+    missing = "custody.sheets" if sheets is None else ""
+    if CustodySheet.OWN_PAGE in (sheets or ()) and not known(case.custody.plan):
+        missing = "custody.plan"
     if page:
         because = _("{label} is in your packet. Put it behind the petition.").format(label=page.label)
         answer = mark(concept, because, _("common practice"), continues=page.label)
-        return flagged(case, answer, "custody.plan") if plan_missing else answer
-    if plan_missing:
-        return still_open(case, concept, "custody.plan")
-    if known(case.custody.sheets) is None:
-        return still_open(case, concept, "custody.sheets")
-    return blank(concept, not_asked())
+        return flagged(case, answer, missing) if missing else answer
+    return still_open(case, concept, missing) if missing else blank(concept, not_asked())
 
 
-def _differs(case: Case, on: date) -> bool:
-    return any(wish_for(case, line, on).differs for line in LINES)
-
-
-def _table_words(case: Case, differs: bool) -> Iterator[str]:
-    if differs:
+def _table_words(case: Case, wishes: Wishes) -> Iterator[str]:
+    if wishes.differ:
         yield (
             "Petitioner asks the court to order custody and visitation (parenting time) for each child as "
             "shown in the table on this page."
         )
         if unborn(case):
-            yield "Petitioner makes no request now for the child who is not yet born."
+            yield "The table does not speak of the child who is not yet born."
 
 
-def _other_words(case: Case, on: date) -> Iterator[str]:
+def _other_words(case: Case, wishes: Wishes) -> Iterator[str]:
     words = known(case.custody.other_words)
-    if words and _asks_other(case, on):
+    if words and wishes.other_asked():
         yield 'Where "Other" is asked for in item 6, Petitioner asks the court for the following:'
         yield words
-
-
-def _asks_other(case: Case, on: date) -> bool:
-    if known(case.custody.alike) is False:
-        return any(_told_for(child, line) == "other" for child in listed_children(case, on) for line in LINES)
-    return any(wish_for(case, line, on).choice == "other" for line in LINES)
 
 
 def _plan_words(case: Case) -> Iterator[str]:

@@ -6,13 +6,12 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, NullityGround, Reason, Who
-from firstpaper.forms.answer import Answer, blank, mark, mark_if
+from firstpaper.forms.answer import Action, Answer, blank, mark, mark_if
 from firstpaper.forms.fl100.told import chosen, kind_of, kind_words
 from firstpaper.forms.open_answers import still_open
 from firstpaper.law.measures.nullity import VOID, grounds
 from firstpaper.locale import _
 
-VOIDABLE = tuple(ground for ground in NullityGround if ground not in VOID)
 AUTHORITY = {
     NullityGround.INCEST: "Fam. Code 2200",
     NullityGround.BIGAMY: "Fam. Code 2201",
@@ -70,39 +69,28 @@ def _reason(case: Case, concept: str, reason: Reason, because: str, authority: s
 
 def _nullity(case: Case) -> Iterator[Answer]:
     """5b and 5c: a heading is marked where one of its reasons is."""
-    for heading, reasons in (("grounds.void", tuple(VOID_IN_ORDER)), ("grounds.voidable", VOIDABLE)):
-        boxes = [_ground(case, ground) for ground in reasons]
-        yield _heading(case, heading, any(ground for ground in reasons if _usable(case, ground)))
-        yield from boxes
+    never = _("You gave a reason of this kind: it was never valid.")
+    until_ended = _("You gave a reason of this kind: it is valid until a judge ends it.")
+    void = [_ground(case, ground) for ground in NullityGround if ground in VOID]
+    voidable = [_ground(case, ground) for ground in NullityGround if ground not in VOID]
+    yield _heading("grounds.void", void, never, "Fam. Code 2200, 2201")
+    yield from void
+    yield _heading("grounds.voidable", voidable, until_ended, "Fam. Code 2210")
+    yield from voidable
 
 
-VOID_IN_ORDER = tuple(ground for ground in NullityGround if ground in VOID)
-
-
-def _heading(case: Case, concept: str, holds: bool) -> Answer:
-    if kind_of(case) is not Kind.NULLITY:
-        return _no_nullity(case, concept)
-    because = {
-        "grounds.void": _("You gave a reason of this kind: the marriage was never valid."),
-        "grounds.voidable": _("You gave a reason of this kind: the marriage is valid until a judge ends it."),
-    }[concept]
-    authority = {"grounds.void": "Fam. Code 2200, 2201", "grounds.voidable": "Fam. Code 2210"}[concept]
-    return chosen(
-        case,
-        concept,
-        "grounds.nullity",
-        holds,
-        because=because,
-        otherwise=_("You gave no reason of this kind."),
-        authority=authority,
-    )
+def _heading(concept: str, reasons: list[Answer], because: str, authority: str) -> Answer:
+    if any(reason.action is Action.MARK for reason in reasons):
+        return mark(concept, because, authority)
+    still = next((reason for reason in reasons if reason.open_key), reasons[0])
+    return replace(still, concept=concept, authority="")
 
 
 def _ground(case: Case, ground: NullityGround) -> Answer:
     concept = f"grounds.{ground}"
     if kind_of(case) is not Kind.NULLITY:
         return _no_nullity(case, concept)
-    if known(case.grounds.nullity) is None:
+    if not grounds(case):
         return still_open(case, concept, "grounds.nullity")
     if ground is NullityGround.UNDER_AGE and ground in grounds(case):
         return _under_age(case, concept)
@@ -126,12 +114,6 @@ def _under_age(case: Case, concept: str) -> Answer:
     return mark(
         concept, _("You said that you were under 18. Have a lawyer look at the facts first."), authority
     )
-
-
-def _usable(case: Case, ground: NullityGround) -> bool:
-    if ground is NullityGround.UNDER_AGE and known(case.grounds.under_age) not in (Who.PETITIONER, Who.BOTH):
-        return False
-    return ground in grounds(case)
 
 
 def _no_nullity(case: Case, concept: str) -> Answer:

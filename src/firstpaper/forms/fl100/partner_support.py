@@ -6,7 +6,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, SupportChoice, Who
-from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.answer import Action, Answer, blank, mark
 from firstpaper.forms.fl100.told import kind_of, not_asked, space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import still_open
@@ -49,10 +49,8 @@ def _person(case: Case, line: str, choice: SupportChoice, who: Who) -> Answer:
     if told is None:
         return still_open(case, concept, f"support.{who}")
     if told is SupportChoice.SAY_NOTHING:
-        return blank(
-            concept,
-            _("You chose to say nothing. If nobody answers, the judge can decide only what is asked."),
-        )
+        silent = _("You chose to say nothing. If nobody responds, the judge can decide only what is asked.")
+        return blank(concept, silent)
     if told is not choice:
         return blank(concept, _("You chose another line for this person."))
     if (
@@ -73,7 +71,7 @@ def _not_confirmed(case: Case, concept: str) -> Answer:
 
 
 def _line(line: str, choice: SupportChoice, people: list[Answer], authority: str) -> Answer:
-    if any(person.action == "mark" for person in people):
+    if any(person.action is Action.MARK for person in people):
         because = {
             SupportChoice.ASK: _("You ask the judge to order support now."),
             SupportChoice.END: _(

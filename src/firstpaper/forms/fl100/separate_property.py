@@ -20,6 +20,7 @@ LISTS = {
 }
 COLUMNS = ("Item", "Confirm to")
 LAW = "Fam. Code 770, 771"
+SHEET = "FL-160 (separate property)"
 
 
 def answers(case: Case, on: date) -> Iterator[Answer]:
@@ -38,7 +39,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
         for concept in (CONFIRM, FL_160, ATTACHED, LISTED, ROWS):
             yield still_open(case, concept, _missing_list(case) or "property.separate_petitioner")
     else:
-        yield mark(CONFIRM, _("You ask the judge to confirm what belongs to each of you alone."), LAW)
+        yield _confirm(case, how)
         yield from _where(case, on, how)
 
 
@@ -53,6 +54,12 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
     return attachment(case, "9b", "Separate property", (asks,), columns=COLUMNS, rows=rows)
 
 
+def _confirm(case: Case, how: SeparateHow) -> Answer:
+    answer = mark(CONFIRM, _("You ask the judge to confirm what belongs to each of you alone."), LAW)
+    missing = _missing_list(case) if how is SeparateHow.LIST else ""
+    return flagged(case, answer, missing) if missing else answer
+
+
 def _not_none() -> str:
     return _("You do have some to confirm.")
 
@@ -63,7 +70,7 @@ def _where(case: Case, on: date, how: SeparateHow) -> Iterator[Answer]:
     elsewhere = _("Your list is in another place.")
     if on_form:
         form = _("You chose to list it on form FL-160. Use one FL-160 for separate property alone.")
-        yield mark(FL_160, form, LAW, continues="FL-160")
+        yield mark(FL_160, form, LAW, continues=SHEET)
     else:
         yield blank(FL_160, elsewhere)
     if page:
@@ -84,9 +91,7 @@ def _list(case: Case, how: SeparateHow) -> Answer:
         kinds = _("The usual kinds of separate property. At this stage this is enough.")
         return write(ROWS, _on_the_lines(_rows(case)), kinds, LAW)
     last_four = _("As you listed it. Never more than the last four digits of an account.")
-    answer = write(ROWS, _on_the_lines(_rows(case)), last_four, "Cal. Rules of Court 1.201(a)")
-    missing = _missing_list(case)
-    return flagged(case, answer, missing) if missing else answer
+    return write(ROWS, _on_the_lines(_rows(case)), last_four, "Cal. Rules of Court 1.201(a)")
 
 
 def _on_the_lines(rows: tuple[tuple[str, ...], ...]) -> str:
