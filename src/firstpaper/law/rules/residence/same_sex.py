@@ -71,9 +71,10 @@ def _closed() -> Found:
         outcome=Outcome.NOT_MET,
         weight=Weight.GET_ADVICE,
         says=_(
-            "By your answers a court where one of you lives would end the marriage. So this way is not open."
+            "Neither of you lives in California, and the rule for same-sex couples who married here "
+            "does not fit your answers."
         ),
-        do=_("File there, or ask a lawyer."),
+        do=_("Ask a lawyer, or a family court where one of you lives, where you can file."),
         facts=FACTS,
     )
 
