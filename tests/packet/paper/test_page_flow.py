@@ -60,6 +60,20 @@ def test_a_kept_section_longer_than_a_page_is_split_rather_than_lost():
     assert drawn.whole_text.count("kept") == 60
 
 
+@pytest.mark.parametrize("count", [26, 27, 28, 60])
+def test_a_heading_at_the_top_is_not_parted_from_a_kept_section_too_long_for_the_page(count):
+    drawn = worksheet(f'<h1>Title</h1><section class="keep">{"<p>kept</p>" * count}</section>')
+    assert len(drawn.pages) > 1
+    assert drawn.text(0).count("kept") > 20
+    assert drawn.whole_text.count("kept") == count
+
+
+def test_an_empty_paragraph_takes_no_room():
+    with_gaps, without = worksheet("<p>a</p><p> </p><p></p><p>b</p>"), worksheet("<p>a</p><p>b</p>")
+    tops = [[char["top"] for char in drawn.pages[0].chars] for drawn in (with_gaps, without)]
+    assert tops[0] == tops[1]
+
+
 def test_a_short_row_is_not_split_and_a_long_one_is():
     row = "<tr><td>{n}</td><td>{words}</td></tr>"
     short = "".join(row.format(n=n, words="short words here " * 12) for n in range(30))

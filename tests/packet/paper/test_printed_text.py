@@ -1,6 +1,7 @@
 """What is on the paper: all of what was written, in typefaces that are in the file."""
 
 import os
+import re
 import subprocess
 import sys
 import unicodedata
@@ -121,9 +122,14 @@ def test_only_typefaces_in_use_are_in_the_file():
 
 def test_bold_in_an_attachment_is_thicker_than_regular():
     """Arimo has one instance that can be embedded; its bold is drawn with an outline (text mode 2)."""
-    stream = attachment("<p>one <strong>two</strong> three</p>").reader.pages[0].get_contents().get_data()
-    thick = stream.index(b"2 Tr")
-    assert thick < stream.index(b"0 Tr", thick)
+    drawn = attachment("<h1>A</h1><p>b <strong>C</strong> d</p><p><strong>E</strong></p><p>f</p>")
+    stream = drawn.reader.pages[0].get_contents().get_data().decode("latin-1")
+    modes, mode = [], 0
+    for written, shown in re.findall(r"(\d) Tr|\) (Tj)", stream):
+        mode = mode if shown else int(written)
+        modes += [mode] if shown else []
+    page_number_and_title = [0, 0]
+    assert modes == [2, 0, 2, 0, 2, 0, *page_number_and_title]
 
 
 @pytest.mark.parametrize("style", ["worksheet", "attachment"])
