@@ -10,6 +10,7 @@ from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.intake.engine import Asked, asking
+from firstpaper.intake.reading.addresses import is_state
 from firstpaper.intake.reading.dates import spell
 from firstpaper.locale import _
 
@@ -65,5 +66,5 @@ def _period(period: Period) -> str:
 
 
 def _address(address: Address) -> str:
-    last = f"{address.state} {address.zip}".strip()
-    return ", ".join(part for part in (address.street, address.city, last) if part)
+    code = address.zip or (_("no ZIP") if is_state(address.state) else "")
+    return ", ".join((address.street, address.city, f"{address.state} {code}".strip()))

@@ -31,6 +31,7 @@ _NOTHING = {
     AnswerKind.PERIODS: (),
     AnswerKind.SEVERAL: (),
 }
+_NONE = frozenset("0;n;no;none;none of these;none of them;nothing;n/a;na;ninguno;ninguna;nada".split(";"))
 
 
 def read_answer(asked: Asked, text: str, today: date) -> Any:
@@ -38,11 +39,10 @@ def read_answer(asked: Asked, text: str, today: date) -> Any:
 
     Raises AnswerRefused with words for the person.
     """
-    text = tidy(text[: LONGEST_ANSWER + 1])
     if len(text) > (LONGEST_ANSWER if asked.kind in _ANY_LENGTH else LONGEST_SHORT_ANSWER):
         raise AnswerRefused(_("That is too long to be read as an answer here. Please type it shorter."))
-    literal = text.startswith(LITERAL)
-    if literal:
+    text = tidy(text)
+    if text.startswith(LITERAL):
         text = text[len(LITERAL) :].strip()
     elif command_of(text) is Command.DONT_KNOW:
         return DONT_KNOW
@@ -88,23 +88,8 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
 
 
 def _says_nothing(asked: Asked, text: str) -> bool:
-    if asked.kind not in _NOTHING:
-        return False
     word = fold(text).rstrip(" .!")
-    plain = {
-        "0",
-        "none",
-        "none of these",
-        "none of them",
-        "nothing",
-        "no",
-        "n/a",
-        "na",
-        "ninguno",
-        "ninguna",
-        "nada",
-    }
-    return word in plain or word == fold(asked.none or "").rstrip(" .!")
+    return asked.kind in _NOTHING and (word in _NONE or word == fold(asked.none or "").rstrip(" .!"))
 
 
 def _nothing_typed(asked: Asked) -> str:

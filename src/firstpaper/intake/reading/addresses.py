@@ -73,11 +73,14 @@ _STATES = {
     "AE": "Armed Forces Europe",
     "AP": "Armed Forces Pacific",
 }
-_HOME = {"usa", "us", "u.s.a", "u.s", "united states", "united states of america", "estados unidos"}
+_HOME = {"usa", "us", "united states", "united states of america", "estados unidos"}
 _ZIP = re.compile(r"(?:^|\s)(\d{5}(?:-\d{4})?|no zip(?: code)?)$", re.IGNORECASE)
 _LIKE_A_ZIP = re.compile(r"\d{3,}(?:-\d*)?$")
-_WITHIN_A_BUILDING = re.compile(
-    r"(?:apt|apartment|unit|suite|ste|room|rm|floor|fl|space|spc|#|no)\b|.*\d", re.IGNORECASE
+_NOT_A_CITY = re.compile(
+    r"(?:(?:apt|apartment|unit|suite|ste|room|rm|floor|space|spc|lot|trailer|no)\b|#).*"
+    r"|\d+[a-z]?|[a-z]?\d+"
+    r"|\d+ .*\b(?:st|street|ave?|avenue|rd|road|blvd|boulevard|dr|drive|ln|lane|way|ct|court|pl|place)\.?",
+    re.IGNORECASE,
 )
 
 
@@ -85,60 +88,64 @@ def read_address(text: str) -> Address:
     """The address typed. Raises AnswerRefused that names the piece that is missing."""
     parts = [" ".join(part.split()) for part in re.split(r"[,\n]", tidy(text))]
     parts = [part for part in parts if part.strip(" .")]
-    if parts and fold(parts[-1]).rstrip(".") in _HOME:
+    if parts and _plain(parts[-1]) in _HOME:
         parts.pop()
     if not parts:
-        raise AnswerRefused(_missing(_("the street")))
-    if _country(parts[-1]) and not _ZIP.search(parts[-1]) and not _state_at_end(parts[-1])[1]:
-        return _abroad(parts)
+        raise AnswerRefused(_street_missing())
+    last, zip_code = _without_zip(parts[-1])
+    if _plain(last) in _countries() and not _state_at_end(last)[1]:
+        return _abroad(parts[:-1], last, zip_code or "")
     return _at_home(parts)
 
 
+def is_state(code: str) -> bool:
+    """Whether an address with this state is in the United States, and so has a ZIP code."""
+    return code in _STATES
+
+
 def _at_home(parts: list[str]) -> Address:
-    last = parts.pop()
-    zip_code = _ZIP.search(last)
+    before, zip_code = _without_zip(parts.pop())
     if zip_code is None:
-        raise AnswerRefused(_no_zip(last))
-    before = last[: zip_code.start()].strip() or (parts.pop() if parts else "")
-    city, state = _state_at_end(before)
+        raise AnswerRefused(_no_zip(before))
+    city, state = _state_at_end(before or (parts.pop() if parts else ""))
     if not state:
-        raise AnswerRefused(_missing(_("the state")))
-    if not city and parts:
-        city = parts.pop()
+        raise AnswerRefused(_with_example(_("The state is missing, or could not be read.")))
+    if not city and (len(parts) > 1 or not _has_digit("".join(parts))):
+        city = parts.pop() if parts else ""
     _check_pieces(parts, city)
-    digits = zip_code[1] if zip_code[1][0].isdigit() else ""
-    return Address(street=", ".join(parts), city=city, state=state, zip=digits)
+    return Address(street=", ".join(parts), city=city, state=state, zip=zip_code)
 
 
-def _abroad(parts: list[str]) -> Address:
-    country = parts.pop()
-    city = parts.pop() if parts else ""
-    if not parts or not city:
+def _abroad(parts: list[str], country: str, zip_code: str) -> Address:
+    if len(parts) < 2:
         raise AnswerRefused(
             _(
                 "For an address abroad, please type the street, the city and the country, "
                 "with commas between them."
             )
         )
-    return Address(street=", ".join(parts), city=city, state=country, zip="")
+    return Address(street=", ".join(parts[:-1]), city=parts[-1], state=country, zip=zip_code)
 
 
-def _check_pieces(parts: list[str], city: str) -> None:
-    if not city and not parts:
-        raise AnswerRefused(_missing(_("the street and the city")))
-    if not parts and any(letter.isdigit() for letter in city):
+def _check_pieces(street: list[str], city: str) -> None:
+    if not city or _NOT_A_CITY.fullmatch(city):
         raise AnswerRefused(
-            _("Please put a comma between the street and the city, like: 123 Main St, Fresno, CA 93701.")
-        )
-    if not city or not parts:
-        raise AnswerRefused(_missing(_("the street or the city")))
-    if _WITHIN_A_BUILDING.match(city):
-        raise AnswerRefused(
-            _(
-                "The city is missing, or it is not just before the state. Please type the apartment with the "
-                "street, like: 123 Main St, Apt 4, Fresno, CA 93701."
+            _with_example(
+                _("The city is missing, or it is not just before the state. An apartment comes first.")
             )
         )
+    if not street and _has_digit(city):
+        raise AnswerRefused(_with_example(_("A comma is missing between the street and the city.")))
+    if not street:
+        raise AnswerRefused(_street_missing())
+
+
+def _without_zip(text: str) -> tuple[str, str | None]:
+    """The text before a ZIP code, and the code: empty for "no ZIP", None where it is missing."""
+    match = _ZIP.search(text)
+    if match is None:
+        return text, None
+    return text[: match.start()].strip(), match[1] if match[1][0].isdigit() else ""
 
 
 def _state_at_end(text: str) -> tuple[str, str]:
@@ -146,44 +153,48 @@ def _state_at_end(text: str) -> tuple[str, str]:
     words = text.split()
     for count in (4, 3, 2, 1):
         if count <= len(words):
-            code = _codes().get(fold(" ".join(words[-count:])).replace(".", ""))
+            code = _codes().get(_plain(" ".join(words[-count:])))
             if code:
                 return " ".join(words[:-count]), code
     return text, ""
 
 
+def _has_digit(text: str) -> bool:
+    return any(letter.isdigit() for letter in text)
+
+
+def _plain(text: str) -> str:
+    return fold(text).replace(".", "")
+
+
 @cache
 def _codes() -> dict[str, str]:
-    names = {fold(name).replace(".", ""): code for code, name in _STATES.items()}
-    return names | {fold(code): code for code in _STATES}
+    return {_plain(name): code for code, name in _STATES.items()} | {fold(code): code for code in _STATES}
 
 
 @cache
 def _countries() -> frozenset[str]:
     lines = Path(__file__).with_name("countries.txt").read_text("utf-8").splitlines()
-    return frozenset(fold(name) for line in lines if not line.startswith("#") for name in line.split(";"))
-
-
-def _country(text: str) -> bool:
-    return fold(text).rstrip(".") in _countries()
+    return frozenset(_plain(name) for line in lines if not line.startswith("#") for name in line.split(";"))
 
 
 def _no_zip(last: str) -> str:
     if _LIKE_A_ZIP.search(last):
         return _("The ZIP code does not look right. It has five digits, like 93701. Please check it.")
     if _state_at_end(last)[1]:
-        return _(
-            "The ZIP code is missing. Please type it after the state, like: 123 Main St, Fresno, CA 93701. "
-            "If you do not know it, type: no ZIP"
+        missing = _("The ZIP code is missing. If you do not know it, type after the state: no ZIP.")
+        return _with_example(missing)
+    return _with_example(
+        _(
+            "The state and the ZIP code are missing. An address abroad ends with the name of the country, "
+            "like Mexico."
         )
-    return _(
-        "The state and the ZIP code are missing. Please type the address like: 123 Main St, Fresno, "
-        "CA 93701. For an address abroad, end with the name of the country, like: Mexico."
     )
 
 
-def _missing(piece: str) -> str:
-    return _(
-        "{piece}: this is missing, or could not be found. Please type the address like: "
-        "123 Main St, Fresno, CA 93701."
-    ).format(piece=piece[:1].upper() + piece[1:])
+def _street_missing() -> str:
+    return _with_example(_("The street is missing."))
+
+
+def _with_example(message: str) -> str:
+    return _("{message} Please type the address like: 123 Main St, Fresno, CA 93701").format(message=message)

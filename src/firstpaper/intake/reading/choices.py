@@ -66,7 +66,7 @@ def _named(choices: Sequence[Choice], text: str) -> str:
     exact = _exact(choices, start)
     if exact:
         return exact.value
-    meant = [choice for choice in choices if len(start) >= SHORTEST_START and _begins(choice, start)]
+    meant = [choice for choice in choices if _begins(choice, start)]
     if len(meant) == 1:
         return meant[0].value
     if meant:
@@ -88,7 +88,13 @@ def _exact(choices: Sequence[Choice], folded: str) -> Choice | None:
 
 
 def _begins(choice: Choice, start: str) -> bool:
-    return any(name.startswith(start) for name in _names(choice))
+    """Whether the choice begins so: with these letters, or with this whole word where there are few."""
+    return any(
+        name.startswith(start)
+        and (len(start) >= SHORTEST_START or not name[len(start) : len(start) + 1].isalnum())
+        for name in _names(choice)
+        if start
+    )
 
 
 def _names(choice: Choice) -> tuple[str, str, str]:

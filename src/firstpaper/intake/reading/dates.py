@@ -18,6 +18,7 @@ from firstpaper.locale import _
 
 EARLIEST_YEAR = 1900
 YEARS_AHEAD = 50
+LONGEST_DATE = 100
 
 _MONTHS = {
     1: "january jan enero ene",
@@ -48,9 +49,10 @@ _WEEKDAY_NUMBER = {word: number for number, words in enumerate(_WEEKDAYS) for wo
 _DOUBT_BEFORE = re.compile(
     r"(?:i think|i believe|i'm not sure|im not sure|not sure|unsure|about|around|approximately|approx|roughly"
     r"|maybe|perhaps|probably|possibly|circa|ca|tal vez|quizás|quizas|alrededor de|más o menos|mas o menos)"
-    r"\b[.,:;]? *(?:on |in )?"
+    r"\b[.,:;]? *"
 )
 _DOUBT_AFTER = re.compile(r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not sure|not sure|unsure)\)?)$")
+_LEAD = re.compile(r"^(?:on|in|el|en) (?:the year )?")
 _WEEKDAY = re.compile(rf"({'|'.join(_WEEKDAY_NUMBER)})\b[.,]? +")
 
 _SEP = r" ?[-/. ] ?"
@@ -71,7 +73,9 @@ _NO_YEAR = re.compile(rf"{_WORD}[ -]?{_DAY}|{_DAY}[ -]?(?:of |de )?{_WORD}|\d{{1
 
 def read_day(text: str, today: date, *, not_after_today: bool = False) -> Day:
     """The day, month or year typed. Raises AnswerRefused with what to type instead."""
-    typed, unsure = _without_doubt(fold(text).rstrip(" .,;"))
+    if len(text) > LONGEST_DATE:
+        raise AnswerRefused(_unreadable())
+    typed, unsure = _without_doubt(_LEAD.sub("", fold(text).rstrip(" .,;"), count=1))
     day = _relative(typed, today) or _written(typed)
     _check_range(day, today)
     if not_after_today and day.earliest > today:
@@ -94,7 +98,7 @@ def _without_doubt(typed: str) -> tuple[str, bool]:
         rest = rest[match.end() :]
     while match := _DOUBT_AFTER.search(rest):
         rest = rest[: match.start()]
-    return (rest.removeprefix("on ").removeprefix("in "), True) if rest != typed else (rest, False)
+    return _LEAD.sub("", rest, count=1), rest != typed
 
 
 def _relative(typed: str, today: date) -> Day | None:
@@ -121,12 +125,7 @@ def _from_parts(typed: str) -> Day:
         raise AnswerRefused(
             _("The year is missing. Please type it too, with four digits, like 3/14/2026 or March 2026.")
         )
-    raise AnswerRefused(
-        _(
-            "That could not be read as a date. Type it like 3/14/2026 or March 14 2026. If you do not "
-            "know the day, type the month and the year, or the year alone."
-        )
-    )
+    raise AnswerRefused(_unreadable())
 
 
 _FORMS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], tuple[str, int | None, int | None]]], ...] = (
@@ -167,6 +166,13 @@ def _day(year_typed: str, month: int | None, day: int | None) -> Day:
     if month is not None and day is not None:
         _check_day(year, month, day)
     return Day(year, month, day)
+
+
+def _unreadable() -> str:
+    return _(
+        "That could not be read as a date. Type it like 3/14/2026 or March 14 2026. If you do not know the "
+        "day, type the month and the year, or the year alone."
+    )
 
 
 def _other_weekday(day: date) -> str:

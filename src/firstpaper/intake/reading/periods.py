@@ -12,6 +12,7 @@ from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
 MOST_PERIODS = 100
+LONGEST_PERIOD = 600
 
 _FROM = re.compile(r"\s*(?:from|between|de|desde)\s+", re.IGNORECASE)
 _SINCE = re.compile(r"\s*(?:since|desde el|desde)\s+", re.IGNORECASE)
@@ -39,6 +40,8 @@ def read_periods(text: str, today: date, *, not_after_today: bool = False) -> tu
 
 def read_period(line: str, today: date, *, not_after_today: bool = False) -> Period:
     """The period on one line. Raises AnswerRefused where it is not clear."""
+    if len(line) > LONGEST_PERIOD:
+        raise AnswerRefused(_("That line is too long. Please say in a few words what it was."))
     since = _SINCE.match(line)
     if since and not _TO.search(line, since.end()):
         start, why = _leading_day(line[since.end() :], today, not_after_today)
