@@ -177,7 +177,7 @@ def words_of(key: str) -> str:
         ("custody.sheets", "you are not tied to a plan", "if the other parent never answers"),
         ("property.community_how", "ties you to nothing", "the judge can decide only what the petition told"),
         ("requests.fees", "keeps the door open", "keeps things calmer"),
-        ("support.petitioner", "even if the other person never answers", "more likely to fight"),
+        ("support.petitioner", "even if the other person never answers", "Some people fight harder"),
         ("matter.kind", "can start at once", "both must agree"),
     ],
 )
@@ -212,6 +212,8 @@ NUMBER_WORDS = {3: "three", 4: "four", 5: "five", 6: "six", 18: "18", 60: "five 
     [
         ("residence.petitioner.state_since", "residence.state_months", "{number} months in the state"),
         ("residence.petitioner.county_since", "residence.county_months", "{number} months in the county"),
+        ("court.county", "residence.county_months", "for the last {number} months"),
+        ("court.county", "residence.state_months", "in California for the last {number}"),
         ("child.*.born_on", "children.majority", "turns {number}"),
     ],
 )

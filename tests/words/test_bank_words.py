@@ -26,7 +26,7 @@ MEANINGS: dict[str, tuple[str, ...]] = {
     "legal custody": ("big choices",),
     "physical custody": ("live",),
     "parenting time": ("visits",),
-    "community property": ("what you gained or owe from the wedding until you parted",),
+    "community property": ("what you gained or owe from the wedding (or registration) until you parted",),
     "separate property": ("belongs to one of you alone",),
     "spousal support": ("support for a spouse or a partner",),
     "reserve": ("keep it open",),
