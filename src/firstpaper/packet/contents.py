@@ -6,7 +6,6 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import attachment, before, cover, handoff, open_questions, worksheet
 from firstpaper.packet.views.sheet import Sheet
 
-
 PARTS: tuple[Callable[[Brief], Iterable[Sheet]], ...] = (
     before.sheets,
     worksheet.sheets,

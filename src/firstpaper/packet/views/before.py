@@ -15,6 +15,7 @@ from firstpaper.packet.views.sheet import Sheet
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The one page to read before signing."""
     orders = figure("restraining_orders.text", brief.on)
+    changes_on = days_after(orders.until, 1).day if orders.until else None
     kind = known(brief.case.matter.kind)
     disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
     yield Sheet(
@@ -26,8 +27,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "brief": brief,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "orders": orders,
-            "later": orders.until,
-            "new_orders": _new_orders(orders.value, orders.until),
+            "later": changes_on,
+            "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
             "disclosure_days": disclosure,
             "disclosure_due": _due(brief.on, disclosure) if disclosure else None,

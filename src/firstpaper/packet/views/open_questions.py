@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
-from firstpaper.facts.told import DontKnow
+from firstpaper.facts import DontKnow
+from firstpaper.intake import Asked
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -36,6 +37,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     )
 
 
-def _open(brief: Brief, one: object) -> Open:
+def _open(brief: Brief, one: Asked) -> Open:
     unknown = isinstance(brief.case.fact(one.key), DontKnow)
-    return Open(ask=one.words(brief.case), why=_(one.question.why), unknown=unknown)
+    return Open(ask=one.ask, why=one.why, unknown=unknown)

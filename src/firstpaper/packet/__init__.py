@@ -1,0 +1,86 @@
+"""The petition packet: sheets for one household and one filing day, as PDF or for a screen.
+
+    packet = build(case, on)
+    packet.pdf()       one tagged PDF/UA-1 file
+    packet.html()      the same sheets for a screen
+    packet.warnings    what could not be printed as typed, in plain words
+
+Nothing here decides anything: `brief` gathers what facts, law and forms say, `views` choose the
+words, `templates/` lay them out, `paper` draws them.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.locale import _, language
+from firstpaper.packet.brief import Brief, brief
+from firstpaper.packet.contents import sheets
+from firstpaper.packet.templates import render
+from firstpaper.packet.views.sheet import Sheet
+
+__all__ = ["Packet", "build"]
+
+
+@dataclass(frozen=True, slots=True)
+class Packet:
+    """A packet worked out for one filing day, not drawn yet."""
+
+    brief: Brief
+    sheets: tuple[Sheet, ...]
+
+    @property
+    def title(self) -> str:
+        """The title of the document. It names nobody: file lists and tabs show it."""
+        return _("Petition packet")
+
+    @property
+    def warnings(self) -> tuple[str, ...]:
+        """What somebody typed that no font can print."""
+        return unprintable(self.brief.case)
+
+    def pdf(self) -> bytes:
+        """The packet as one PDF. The same case and day give the same bytes."""
+        from firstpaper.packet.paper import SheetSource, draw  # noqa: PLC0415  (slow to import)
+
+        sources = [
+            SheetSource(sheet.title, render(sheet.template, sheet.values), sheet.style, sheet.running)
+            for sheet in self.sheets
+        ]
+        return draw(sources, title=self.title, lang=language(), on=self.brief.on)
+
+    def html(self) -> str:
+        """The packet as one page for a screen, with nothing to fetch."""
+        from firstpaper.packet.screen import screen  # noqa: PLC0415
+
+        return screen(self.title, self.sheets)
+
+
+def build(case: Case, on: date) -> Packet:
+    """Work out the packet of a case for a filing on the day `on`."""
+    worked_out = brief(case, on)
+    return Packet(worked_out, tuple(sheets(worked_out)))
+
+
+def unprintable(case: Case) -> tuple[str, ...]:
+    """The characters of the answers that no font can print, each with what to do about them."""
+    from firstpaper.packet.paper import missing_characters  # noqa: PLC0415
+
+    missing = missing_characters(
+        "".join(_texts(case.model_dump(mode="json", exclude_unset=True))), "attachment"
+    )
+    if not missing:
+        return ()
+    return (
+        _(
+            "These characters cannot be printed: {characters} A small box stands in their place. "
+            "Write them on the form by hand."
+        ).format(characters=" ".join(missing)),
+    )
+
+
+def _texts(value: object) -> list[str]:
+    if isinstance(value, str):
+        return [value]
+    many = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
+    return [text for one in many for text in _texts(one)]

@@ -1,0 +1,38 @@
+"""The packet for a screen: the same sheets, one HTML page, nothing to fetch and nothing to run."""
+
+from collections.abc import Iterable
+from html import escape
+
+from firstpaper.locale import _, language
+from firstpaper.packet.templates import render
+from firstpaper.packet.views.sheet import Sheet
+
+
+def screen(title: str, sheets: Iterable[Sheet]) -> str:
+    """All sheets on one page, with a list of them at the top."""
+    shown = [
+        {
+            "id": f"sheet-{number}",
+            "title": sheet.title,
+            "html": for_screen(render(sheet.template, sheet.values)),
+        }
+        for number, sheet in enumerate(sheets, start=1)
+    ]
+    return render("screen.html", {"title": title, "language": language(), "sheets": shown})
+
+
+def for_screen(markup: str) -> str:
+    """The sheet markup as standard HTML. Values are escaped, so these tags are the template's own."""
+    box = f'<span class="tick" role="img" aria-label="{escape(_("box to tick"))}"></span>'
+    marked = f'<span class="tick marked" role="img" aria-label="{escape(_("marked box"))}"></span>'
+    line = f'<span class="line" role="img" aria-label="{escape(_("line to write on"))}"></span>'
+    for tag, shown in (("<tick/>", box), ("<tick marked/>", marked), ("<line/>", line)):
+        markup = markup.replace(tag, shown)
+    return _lower_headings(markup)
+
+
+def _lower_headings(markup: str) -> str:
+    """One h1 a page: the headings of a sheet move one level down."""
+    for level in (3, 2, 1):
+        markup = markup.replace(f"<h{level}>", f"<h{level + 1}>").replace(f"</h{level}>", f"</h{level + 1}>")
+    return markup
