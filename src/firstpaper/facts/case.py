@@ -12,6 +12,7 @@ from firstpaper.facts.children import Child, Children, Custody
 from firstpaper.facts.matter import Court, Dates, Matter, Residences
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import People, Petitioner, Respondent, Safety
+from firstpaper.facts.record import Record
 from firstpaper.facts.requests import Grounds, Property, Requests, Signing, Support
 
 
@@ -34,6 +35,7 @@ class Case(Facts):
     property: Property = Property()
     requests: Requests = Requests()
     signing: Signing = Signing()
+    record: Record = Record()
 
     def fact(self, key: str) -> Any:
         """The fact at `key`; None where its place does not exist yet. KeyError for an unknown key."""

@@ -211,3 +211,42 @@ class Fees(StrEnum):
     NOT_ASKED = "not_asked"
     PAID_BY_RESPONDENT = "paid_by_respondent"
     PAID_BY_PETITIONER = "paid_by_petitioner"
+
+
+class FeeState(StrEnum):
+    """How the filing fee stands."""
+
+    PAID = "paid"
+    WAIVER_ASKED = "waiver_asked"
+    WAIVER_GRANTED = "waiver_granted"
+    WAIVER_DENIED = "waiver_denied"
+
+
+class ServiceMethod(StrEnum):
+    """How the summons and petition are served (Cal. Rules of Court, rule 5.68(a))."""
+
+    PERSONAL = "personal"
+    SUBSTITUTED = "substituted"
+    ACKNOWLEDGMENT = "acknowledgment"
+    OUT_OF_STATE_MAIL = "out_of_state_mail"
+    PUBLICATION = "publication"
+    POSTING = "posting"
+    COURT_DIRECTED = "court_directed"
+    ABROAD = "abroad"
+
+
+class LaterService(StrEnum):
+    """How a later paper in the case is served (Code Civ. Proc. 1013)."""
+
+    PERSONAL = "personal"
+    MAIL = "mail"
+    OVERNIGHT = "overnight"
+
+
+class MailGoes(StrEnum):
+    """Where the mail goes that a later paper is served by (Code Civ. Proc. 1013(a))."""
+
+    IN_STATE = "in_state"
+    OUT_OF_STATE = "out_of_state"
+    SAFE_AT_HOME = "safe_at_home"
+    ABROAD = "abroad"

@@ -11,6 +11,7 @@ from firstpaper.facts.children import MOST_CHILDREN
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
+from firstpaper.facts.record import Record
 from firstpaper.facts.text import Paragraph
 
 _CHILD_NUMBER = re.compile(r"(?<=^child\.)[1-9][0-9]?(?=\.)")
@@ -65,7 +66,7 @@ def for_child(key: str, number: int | None) -> str:
 
 @cache
 def places() -> Mapping[str, Place]:
-    """The place of every fact, by key."""
+    """The place of every fact that can be asked, by key. What is recorded later is not among them."""
     return dict(_places(Case, ""))
 
 
@@ -77,6 +78,8 @@ def place_of(key: str) -> Place:
 def _places(model: type[Facts], prefix: str) -> Iterator[tuple[str, Place]]:
     for name, field in model.model_fields.items():
         annotation: Any = field.annotation
+        if annotation is Record:
+            continue
         row = _row_of(annotation)
         if row is not None:
             yield from _places(row, f"{prefix}{name}.*.")

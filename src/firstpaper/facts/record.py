@@ -1,0 +1,69 @@
+"""What has happened since the filing. These facts are recorded as they happen; no question asks for them."""
+
+from datetime import time
+
+from firstpaper.facts.choices import FeeState, LaterService, MailGoes, ServiceMethod, Who
+from firstpaper.facts.day import Day
+from firstpaper.facts.model import Facts
+from firstpaper.facts.told import Told
+
+
+class Attempt(Facts):
+    """One try at handing the papers to the other side in person."""
+
+    on: Day
+    at: time | None = None
+
+
+class Service(Facts):
+    """How and when the first papers reached the other side. Each method has days of its own.
+
+    `served_on` is the day the papers were handed over, or left with somebody else; `mailed_on` the
+    day they were mailed. `complete_on` is for a method whose end a court's order or a treaty sets.
+    `accepted_on` is the day the other side signed a waiver and acceptance of service.
+    """
+
+    method: Told[ServiceMethod] = None
+    attempts: Told[tuple[Attempt, ...]] = None
+    served_on: Told[Day] = None
+    mailed_on: Told[Day] = None
+    acknowledged_on: Told[Day] = None
+    acknowledgment_back_on: Told[Day] = None
+    first_published_on: Told[Day] = None
+    first_posted_on: Told[Day] = None
+    complete_on: Told[Day] = None
+    accepted_on: Told[Day] = None
+    proof_filed_on: Told[Day] = None
+
+
+class Record(Facts):
+    """The events of the case, from the filing on.
+
+    `joint` says that both filed one petition together; `revoked_on` and `revoked_by` that one of them
+    turned it into an ordinary case. `amended_on` is the filing of a later petition that replaces an
+    ordinary one. The `amended_served` facts are about whichever of the two later papers there is.
+    `support_or_custody_order` is any order that keeps a case from being dismissed for delay (Code
+    Civ. Proc. 583.161): support, custody or visits, domestic violence, or a separate trial held.
+    The `summary` facts are about an earlier joint petition for summary dissolution.
+    """
+
+    filed_on: Told[Day] = None
+    joint: Told[bool] = None
+    fee: Told[FeeState] = None
+    waiver_filed_on: Told[Day] = None
+    waiver_denied_on: Told[Day] = None
+    service: Service = Service()
+    response_filed_on: Told[Day] = None
+    appeared_on: Told[Day] = None
+    default_asked_on: Told[Day] = None
+    disclosure_served_on: Told[Day] = None
+    other_disclosure_served_on: Told[Day] = None
+    amended_on: Told[Day] = None
+    revoked_on: Told[Day] = None
+    revoked_by: Told[Who] = None
+    amended_served_on: Told[Day] = None
+    amended_served_how: Told[LaterService] = None
+    mail_goes: Told[MailGoes] = None
+    support_or_custody_order: Told[bool] = None
+    summary_filed_on: Told[Day] = None
+    summary_revoked_on: Told[Day] = None
