@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 
+from firstpaper.counting import month_name, spell_date
+from firstpaper.facts import Day
 from firstpaper.facts.choices import NullityGround
 from firstpaper.locale import _
 
@@ -11,6 +13,20 @@ def in_a_row(parts: Sequence[str]) -> str:
     if len(parts) < 2:
         return "".join(parts)
     return _("{first} and {last}").format(first=_(", ").join(parts[:-1]), last=parts[-1])
+
+
+def spaced(sentences: Sequence[str]) -> str:
+    """The sentences that are there, one after the other."""
+    return " ".join(sentence for sentence in sentences if sentence)
+
+
+def spell_day(day: Day) -> str:
+    """As much of the day as was told: "Sunday, March 1, 2026", "March 2026" or "2026"."""
+    if whole := day.whole:
+        return spell_date(whole)
+    if day.month:
+        return _("{month} {year}").format(month=month_name(day.earliest), year=day.year)
+    return str(day.year)
 
 
 def help_first() -> str:

@@ -8,7 +8,7 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.matter import Period
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
-from firstpaper.law.rules.dates._words import spell_day
+from firstpaper.law.words import spell_day
 from firstpaper.locale import _
 
 

@@ -6,7 +6,7 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import back_together_after
 from firstpaper.law.register import rule
-from firstpaper.law.rules.dates._words import spell_day
+from firstpaper.law.words import spell_day
 from firstpaper.locale import _
 
 FACTS = ("dates.back_together", "dates.separation_told_on", "dates.separation_acted_on")

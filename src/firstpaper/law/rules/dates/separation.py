@@ -3,13 +3,13 @@
 from datetime import date
 
 from firstpaper.counting import spell_date
-from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Lives
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import separation as separation_of
 from firstpaper.law.measures.residence import SPOUSES, residence_of
 from firstpaper.law.register import rule
-from firstpaper.law.rules.dates._words import spell_day
+from firstpaper.law.words import spaced, spell_day
 from firstpaper.locale import _
 
 FACTS = ("dates.separation_told_on", "dates.separation_acted_on")
@@ -75,14 +75,14 @@ def _offered(case: Case, day: date, told: Day | None, acted: Day | None) -> Foun
         says=says.format(
             told=spell_date(told.earliest), acted=spell_date(acted.earliest), date=spell_date(day)
         ),
-        do=_("We offer the later day. Use it only if it was the final break.") + _lead(_same_home(case)),
+        do=spaced([_("We offer the later day. Use it only if it was the final break."), _same_home(case)]),
         facts=FACTS,
         dates=dates,
     )
 
 
 def _open(case: Case, told: Day | None, acted: Day | None) -> Found:
-    asked = all(known(case.fact(key)) is not None or isinstance(case.fact(key), DontKnow) for key in FACTS)
+    asked = all(case.fact(key) is not None for key in FACTS)
     says = _("The date of separation is still open. Said: {told}. Acted on: {acted}.").format(
         told=_spelled(told), acted=_spelled(acted)
     )
@@ -95,7 +95,7 @@ def _open(case: Case, told: Day | None, acted: Day | None) -> Found:
         outcome=Outcome.NEED_TO_KNOW,
         weight=Weight.GET_ADVICE if asked else Weight.LOOK_AGAIN,
         says=says,
-        do=do + _lead(_same_home(case)),
+        do=spaced([do, _same_home(case)]),
         facts=FACTS,
     )
 
@@ -110,7 +110,3 @@ def _same_home(case: Case) -> str:
     if not any(known(residence_of(case, who).lives) is Lives.SAME_HOME for who in SPOUSES):
         return ""
     return _("Living in the same home does not by itself mean that you are not separated.")
-
-
-def _lead(sentence: str) -> str:
-    return " " + sentence if sentence else ""

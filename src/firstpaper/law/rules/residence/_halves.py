@@ -16,14 +16,13 @@ from firstpaper.law.measures.residence import (
     spouse_residence,
     who_qualifies,
 )
-from firstpaper.law.rules.dates._words import spell_day
 from firstpaper.law.rules.residence._words import (
     county_of_filing,
     court_opens,
     first_court_day,
-    spaced,
     tested_for_residence,
 )
+from firstpaper.law.words import spaced, spell_day
 from firstpaper.locale import _
 
 OUTCOMES: Mapping[ResidenceBand, Outcome] = {

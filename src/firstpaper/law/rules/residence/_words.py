@@ -1,6 +1,5 @@
 """Words that the residence rules share."""
 
-from collections.abc import Sequence
 from datetime import date
 
 from firstpaper.counting import Counted, spell_date
@@ -34,11 +33,6 @@ def county_of_filing(case: Case) -> str:
     """The county of filing in words, named where it is known."""
     county = known(case.court.county)
     return named_county(county) if county else _("the county where you file")
-
-
-def spaced(sentences: Sequence[str]) -> str:
-    """The sentences that are there, one after the other."""
-    return " ".join(sentence for sentence in sentences if sentence)
 
 
 def first_court_day(safe_day: date) -> Counted:

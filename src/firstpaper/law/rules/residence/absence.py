@@ -19,7 +19,8 @@ from firstpaper.law.measures.residence import (
     who_qualifies,
 )
 from firstpaper.law.register import rule
-from firstpaper.law.rules.residence._words import by, spaced, tested_for_residence
+from firstpaper.law.rules.residence._words import by, tested_for_residence
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 SERVING = {Who.PETITIONER: Special.FILER_IN_MILITARY, Who.RESPONDENT: Special.OTHER_SIDE_IN_MILITARY}

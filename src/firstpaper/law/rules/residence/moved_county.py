@@ -23,9 +23,9 @@ from firstpaper.law.rules.residence._words import (
     court_opens,
     first_court_day,
     named_county,
-    spaced,
     tested_for_residence,
 )
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 

@@ -49,9 +49,10 @@ def same_sex(case: Case, on: date) -> Found | None:
         return None
     if not all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES):
         return None
-    if same_sex_route_open(case):
-        return _open(known(told.wedding_county) or "")
-    if known(told.wedding_county) == "" or known(told.not_dissolvable_at_home) is False:
+    wedding_county = known(told.wedding_county)
+    if wedding_county and same_sex_route_open(case):
+        return _open(wedding_county)
+    if wedding_county == "" or known(told.not_dissolvable_at_home) is False:
         return _closed()
     return _not_known(case)
 

@@ -23,9 +23,9 @@ from firstpaper.law.rules.residence._words import (
     county_of_filing,
     court_opens,
     first_court_day,
-    spaced,
     tested_for_residence,
 )
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 

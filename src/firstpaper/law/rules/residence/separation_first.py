@@ -15,7 +15,7 @@ from firstpaper.law.measures.residence import (
     spouse_residence,
 )
 from firstpaper.law.register import rule
-from firstpaper.law.rules.residence._words import spaced
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 FACTS = ("matter.kind", "requests.intends_to_amend")
