@@ -128,6 +128,15 @@ def test_table_cells_name_what_heads_them():
     assert heard.all("TD")[1].attributes["/ColSpan"] == 2
 
 
+def test_a_header_of_one_column_heads_it():
+    heard = worksheet("<table><thead><tr><th>Item</th></tr></thead><tr><td>House</td></tr></table>").heard
+    assert [cell.attributes["/Scope"] for cell in heard.all("TH")] == ["/Column"]
+
+
+def test_words_on_two_lines_are_read_out_as_two_words():
+    assert worksheet("<p>one<br/>two <strong>three</strong><br/>four</p>").spoken == "one two three four"
+
+
 def test_a_layout_table_is_read_as_plain_paragraphs():
     heard = worksheet('<table class="plain"><tr><td>left</td><td>right</td></tr></table>').heard
     assert not heard.all("Table")

@@ -130,6 +130,19 @@ def test_text_after_a_box_hangs():
         assert min(starts) > 72 + 12
 
 
+def test_a_box_stands_on_the_line_of_its_words():
+    """Also where that line is taller, to be written on; a box alone takes up a line, too."""
+    page = worksheet(
+        "<ul><li><tick/> plain</li><li><tick/> written <line/></li><li><tick/></li><li><tick/> last</li></ul>"
+    ).pages[0]
+    boxes = [rect["bottom"] for rect in page.rects if rect["height"] < 15]
+    plain, written, last = (row["bottom"] for row in page.extract_text_lines()[:3])
+    offset = boxes[0] - plain
+    assert boxes[1] - written == pytest.approx(offset, abs=0.1)
+    assert boxes[3] - last == pytest.approx(offset, abs=0.1)
+    assert boxes[3] - boxes[2] == pytest.approx(21, abs=0.1)
+
+
 def test_a_line_to_write_on_has_room_above_it_and_the_written_width():
     drawn = worksheet('<p>Name: <line width="40"/> end</p><p>Signature: <line/></p>')
     rules = sorted((edge["top"], edge["x0"], edge["x1"]) for edge in drawn.pages[0].edges)[:2]

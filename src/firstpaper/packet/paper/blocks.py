@@ -62,6 +62,16 @@ class Text:
     def _bar_room(self) -> float:
         return BAR_ROOM if self.look.bar else 0.0
 
+    @property
+    def first_baseline(self) -> float:
+        """How far below its top the first line of text stands."""
+        return self._bar_room + self._leading(self.lines[0]) - self._rise
+
+    @property
+    def _rise(self) -> float:
+        """How far above the foot of its line a baseline stands."""
+        return (self.look.leading - CAP_HEIGHT_EMS * self.look.size) / 2
+
     def _leading(self, line: Line) -> float:
         return max(self.look.leading, WRITING_LEADING) if line.for_writing else self.look.leading
 
@@ -97,8 +107,7 @@ class Text:
         words: list[Words] = []
         for line in self.lines:
             leading = self._leading(line)
-            rise = (self.look.leading - CAP_HEIGHT_EMS * size) / 2
-            baseline = top - leading + rise
+            baseline = top - leading + self._rise
             left = x + (self.width - line.width) * self.aligned
             for each in line.placed:
                 what = each.what
@@ -260,7 +269,7 @@ class Item:
 
     @property
     def height(self) -> float:
-        return self.body.height
+        return max(self.body.height, self.label.height) if self.label is not None else self.body.height
 
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Item, Item] | None":
         parts = self.body.split(room, fresh=fresh)
@@ -271,7 +280,9 @@ class Item:
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         if self.label is not None:
-            self.label.draw(pen, x, top)
+            first = self.body.blocks[0] if self.body.blocks else None
+            drop = first.first_baseline - self.label.first_baseline if isinstance(first, Text) else 0.0
+            self.label.draw(pen, x, top - drop)
         self.body.draw(pen, x + self.indent, top)
 
 

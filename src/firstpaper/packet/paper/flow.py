@@ -195,7 +195,8 @@ class Flow:
 
     def _row(self, node: Node, column: _Column, edges: Sequence[float], *, plain_layout: bool) -> Row:
         row = column.up if plain_layout else Element("TR", column.up)
-        heads_columns = all(cell.tag == "th" for cell in node.nodes()) and len(node.kids) > 1
+        all_heads = len(node.kids) > 1 and all(cell.tag == "th" for cell in node.nodes())
+        heads_columns = node.in_header or all_heads
         cells, place = list[Cell](), 0
         for kid in node.nodes():
             span = int(kid.attributes.get("colspan", "1"))

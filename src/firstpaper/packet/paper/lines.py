@@ -80,7 +80,7 @@ def break_lines(items: Sequence[Inline], size: float, width: float) -> list[Line
     setter = _Setter(size, width, hang)
     for word in _words(items, size, width):
         if word is None:
-            setter.end_line()
+            setter.wrap()
         else:
             setter.place(word)
     if not setter.at_start or not setter.lines:
@@ -136,7 +136,7 @@ class _Setter:
     def place(self, word: _Word) -> None:
         space = self._space()
         if space and self.used + space + word.width > self.width:
-            self.end_line(space)
+            self.wrap()
         elif space:
             self._add_space(space)
         for what, wide in word.parts:
@@ -147,13 +147,16 @@ class _Setter:
             else:
                 self._add_text(what, wide)
 
-    def end_line(self, space: float = 0) -> None:
-        """Close the line; where it wraps, the space stays in the text for whoever reads it aloud."""
+    def wrap(self) -> None:
+        """Close a line between two words: the space stays in the text for whoever reads it aloud."""
         width = self.used
-        if space:
-            self._add_space(space)
+        self._add_space(self._space())
+        self.end_line(width)
+
+    def end_line(self, width: float | None = None) -> None:
+        """Close the line, which is as wide as what is in it unless `width` is given."""
         self._close_piece()
-        self.lines.append(Line(self.parts, width, self.for_writing))
+        self.lines.append(Line(self.parts, self.used if width is None else width, self.for_writing))
         self.parts = []
         self.used = self.hang
         self.for_writing = False
