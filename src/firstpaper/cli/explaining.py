@@ -68,7 +68,7 @@ def _about(rule: Rule) -> Iterator[str]:
 def _feeds(asked: Asked, on: date) -> Iterator[str]:
     rules = list(_rules(asked.question.feeds.rules))
     if rules:
-        lines = (f"  - {_(rule.title)} (firstpaper why {rule.id})" for rule in rules)
+        lines = (f"  - {_(rule.title)} [{rule.id}]" for rule in rules)
         yield "\n".join([_("With your answer, we check:"), *lines])
     items = dict.fromkeys(words for _concept, words in _items(asked.question.feeds.items, on))
     if items:

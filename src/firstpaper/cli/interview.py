@@ -4,15 +4,15 @@ The engine says which question comes next; this module puts it, reads what is ty
 word such as "back" asks for. `Left` ends it at any point, with everything kept.
 """
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Any, NamedTuple, Self
 
 from firstpaper.casefile import CaseFile, OpenCase
-from firstpaper.cli.questions import Typed, gather, put_question
+from firstpaper.cli.questions import Typed, gather, put_question, small_number
 from firstpaper.cli.terminal import Terminal
-from firstpaper.facts import Case, known
+from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import SafeHere
 from firstpaper.intake import (
     AnswerKind,
@@ -138,10 +138,8 @@ class Interview:
         return True
 
     def _value(self, one: Asked, text: str, offers: Sequence[Any]) -> Any:
-        number = text.strip().rstrip(".")
-        if number.isdecimal() and 1 <= int(number) <= len(offers):
-            return offers[int(number) - 1]
-        return read_answer(one, text, self._today)
+        number = small_number(text)
+        return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
 
     def _answer(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
@@ -150,9 +148,9 @@ class Interview:
         passed = tuple(key for key in self._opened.file.passed if key != one.key)
         self._opened.keep(CaseFile(after, passed))
         self._remember(one.key)
-        if one.kind in SAID_BACK and value not in ((), None):
+        if one.kind in SAID_BACK and value not in ((), DONT_KNOW):
             self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
-        self._say_what_changed(one, before, after)
+        self._say_what_changed(before, after)
         self._say_what_stops(one, before, after)
 
     def _refuse_to_go_on(self, case: Case) -> None:
@@ -178,23 +176,26 @@ class Interview:
             self._terminal.say(_(one.topic.opening))
         self._opened_topics.add(one.topic.name)
 
-    def _say_what_changed(self, one: Asked, before: Case, after: Case) -> None:
-        on, off = switched(before, after)
-        elsewhere = [each for each in on if each.topic.name != one.topic.name]
-        if elsewhere:
-            self._terminal.say(_("I will also ask you about: {topics}.").format(topics=_topics(elsewhere)))
-        if off:
-            self._terminal.say(_("I will no longer ask you about: {topics}.").format(topics=_topics(off)))
-        if any(before.fact(each.key) is not None for each in off):
-            self._terminal.say(
-                _("What you answered there is set aside. It comes back if you change this answer back.")
-            )
+    def _say_what_changed(self, before: Case, after: Case) -> None:
+        """Topics that an answer opened or closed, and answers that it has set aside."""
+        old, new = _topics(before), _topics(after)
+        if opened := [title for title in new if title not in old]:
+            self._terminal.say(_("I will also ask you about: {topics}.").format(topics="; ".join(opened)))
+        if closed := [title for title in old if title not in new]:
+            self._terminal.say(_("I will not ask you about: {topics}.").format(topics="; ".join(closed)))
+        _on, off = switched(before, after)
+        if aside := [f"  - {one.ask}" for one in off if before.fact(one.key) is not None]:
+            words = _("These answers are set aside now. They come back if you change this one back:")
+            self._terminal.say("\n".join([words, *aside]))
 
     def _say_what_stops(self, one: Asked, before: Case, after: Case) -> None:
         """New findings that stop a filing, among the rules that this question feeds."""
         for words in _new_stops(one.question.feeds.rules, before, after, self._today):
-            self._terminal.say(words)
-            self._terminal.say(_("You can type back to change your answer, or go on and come back later."))
+            self._terminal.say(
+                _("Please look at this. As it stands, it stops a filing:"),
+                words,
+                _("You can type back to change your answer, or go on and come back later."),
+            )
 
     def _offers(self, one: Asked) -> tuple[Any, ...]:
         """Answers that can be given by number: courthouses typed before for the same county."""
@@ -235,22 +236,19 @@ class Interview:
     def _review(self, one: Asked) -> Asked:
         from firstpaper.cli.reviewing import review
 
-        self._terminal.say(review(self.case) or _("Nothing is answered yet."))
+        self._terminal.say(review(self.case, self._opened.file.passed) or _("Nothing is answered yet."))
         return one
 
     def _change(self, one: Asked) -> Asked:
-        from firstpaper.cli.reviewing import answered, review
+        from firstpaper.cli.reviewing import seen
 
-        choices = answered(self.case)
+        self._review(one)
+        choices = seen(self.case, self._opened.file.passed)
         if not choices:
-            self._terminal.say(_("Nothing is answered yet, so there is nothing to change."))
             return one
-        self._terminal.say(review(self.case))
-        number = self._terminal.read(_("Which answer? Type its number, or just Enter to go on: ")).strip()
+        typed = self._terminal.read(_("Which answer? Type its number, or just Enter to go on: "))
         self._terminal.line()
-        if number.isdecimal() and 1 <= int(number) <= len(choices):
-            return choices[int(number) - 1]
-        return one
+        return choices.get(small_number(typed), one)
 
     def _help(self, one: Asked) -> Asked:
         self._terminal.say(help_words())
@@ -306,9 +304,9 @@ def help_words() -> str:
     )
 
 
-def _topics(several: Collection[Asked]) -> str:
-    """The titles of the topics of some questions, each once."""
-    return "; ".join(dict.fromkeys(_(one.topic.title) for one in several))
+def _topics(case: Case) -> list[str]:
+    """The titles of the topics that have something to ask, in order."""
+    return list(dict.fromkeys(_(one.topic.title) for one in asked(case)))
 
 
 def _new_stops(rules: Sequence[str], before: Case, after: Case, on: date) -> list[str]:

@@ -28,7 +28,7 @@ def put_question(terminal: Terminal, asked: Asked, now: object, offers: Sequence
     `now` is the answer it has already, or None; `offers` are answers that can be given by number.
     """
     terminal.line(asked.ask)
-    for line in (*_hints(asked), *_choices(asked), *_how_to_answer(asked), *_offered(offers)):
+    for line in (*_choices(asked), *_hints(asked), *_how_to_answer(asked), *_offered(offers)):
         terminal.line(f"  {line}")
     if now is not None:
         terminal.line(
@@ -42,25 +42,32 @@ def gather(terminal: Terminal, asked: Asked, today: date) -> Typed:
     command = command_of(first)
     if command and command is not Command.DONT_KNOW:
         return Typed(None, command)
-    if command or not first.strip() or asked.kind not in SEVERAL_LINES or _complete(asked, first, today):
+    if command or not first.strip() or asked.kind not in SEVERAL_LINES:
         return Typed(first)
-    return _more_lines(terminal, [first])
+    return _more_lines(terminal, asked, first, today)
 
 
-def _more_lines(terminal: Terminal, lines: list[str]) -> Typed:
+def _more_lines(terminal: Terminal, asked: Asked, text: str, today: date) -> Typed:
     """The rest of a long answer, until an empty line. What was typed before a command is kept."""
-    for line in terminal.read_lines(_("Next line, or just Enter: ")):
+    while not _complete(asked, text, today):
+        line = terminal.read(_("Next line, or just Enter: "))
         command = command_of(line)
-        if command in _ENDS_A_LONG_ANSWER:
-            return Typed("\n".join(lines), command)
-        lines.append(line)
-    return Typed("\n".join(lines))
+        if command in _ENDS_A_LONG_ANSWER or not line.strip():
+            return Typed(text, command)
+        text = f"{text}\n{line}"
+    return Typed(text)
 
 
-def _complete(asked: Asked, line: str, today: date) -> bool:
-    """Whether one line says it all: an address with its ZIP code, or "none"."""
+def small_number(text: str) -> int:
+    """The number of a line in a list, as typed; 0 where it is none."""
+    digits = text.strip().rstrip(".")
+    return int(digits) if digits.isdecimal() and len(digits) <= 3 else 0
+
+
+def _complete(asked: Asked, text: str, today: date) -> bool:
+    """Whether the lines so far say it all: an address with its ZIP code, or "none"."""
     try:
-        value = read_answer(asked, line, today)
+        value = read_answer(asked, text, today)
     except AnswerRefused:
         return False
     return asked.kind is AnswerKind.ADDRESS or value in ("", ())

@@ -1,6 +1,6 @@
-"""The answers so far, in plain words, by topic."""
+"""The answers so far, in plain words, by topic and under the numbers the questions have now."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator
 from itertools import groupby
 
 from firstpaper.facts import Case
@@ -9,7 +9,7 @@ from firstpaper.locale import _
 
 
 def answered(case: Case) -> tuple[Asked, ...]:
-    """The questions that apply and have an answer, in order. Their place in this list is their number."""
+    """The questions that apply and have an answer, in order."""
     return tuple(one for one in asked(case) if case.fact(one.key) is not None)
 
 
@@ -18,15 +18,23 @@ def still_open(case: Case) -> tuple[Asked, ...]:
     return tuple(one for one in asked(case) if case.fact(one.key) is None)
 
 
-def review(case: Case) -> str:
-    """Every answer under its topic, numbered through."""
-    numbered = list(enumerate(answered(case), 1))
-    groups = groupby(numbered, key=lambda pair: pair[1].topic.name)
-    return "\n\n".join("\n".join(_topic(case, list(group))) for _name, group in groups)
+def seen(case: Case, passed: Collection[str]) -> dict[int, Asked]:
+    """The questions that were answered or skipped, by number."""
+    return {
+        number: one
+        for number, one in enumerate(asked(case), 1)
+        if one.key in passed or case.fact(one.key) is not None
+    }
 
 
-def _topic(case: Case, group: Sequence[tuple[int, Asked]]) -> Iterator[str]:
-    yield _(group[0][1].topic.title)
+def review(case: Case, passed: Collection[str]) -> str:
+    """Every question that was answered or skipped, under its topic, with the answer."""
+    groups = groupby(seen(case, passed).items(), key=lambda pair: pair[1].topic)
+    return "\n\n".join("\n".join(_topic(case, topic.title, group)) for topic, group in groups)
+
+
+def _topic(case: Case, title: str, group: Iterable[tuple[int, Asked]]) -> Iterator[str]:
+    yield _(title)
     for number, one in group:
         yield f"  {number}. {one.ask}"
         yield from (f"     {line}" for line in echo(one, case.fact(one.key)).splitlines())

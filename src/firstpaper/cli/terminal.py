@@ -9,7 +9,6 @@ import os
 import shutil
 import sys
 import textwrap
-from collections.abc import Iterator
 from contextlib import suppress
 
 from firstpaper.locale import _
@@ -94,11 +93,6 @@ class Terminal:
             if _UNREADABLE not in line:
                 return line
             self.say(_("Some of those letters did not arrive as letters. Please type the line again."))
-
-    def read_lines(self, prompt: str) -> Iterator[str]:
-        """Lines until an empty one."""
-        while line := self.read(prompt).strip():
-            yield line
 
     def _read(self, prompt: str) -> str:
         sys.stdout.flush()

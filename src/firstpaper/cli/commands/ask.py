@@ -1,6 +1,7 @@
 """`firstpaper ask`: the interview. The case file is begun with the first answer."""
 
 from pathlib import Path
+from shlex import quote
 from typing import TYPE_CHECKING
 
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
@@ -23,10 +24,12 @@ def ask(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) ->
 def _ask(terminal: Terminal, path: Path, on: str | None) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.interview import Interview
+    from firstpaper.intake import next_question
 
     day = filing_day(on)
     with OpenCase(path, begin=True) as opened:
-        _greet(terminal, opened)
+        if next_question(opened.case):
+            _greet(terminal, opened)
         return sit(terminal, opened, Interview(terminal, opened, day).run)
 
 
@@ -54,13 +57,16 @@ def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]")
 
 
 def _greet(terminal: Terminal, opened: "OpenCase") -> None:
-    from firstpaper.cli.interview import help_words
-
     if opened.recovered:
         terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
     if not opened.new:
         terminal.say(_("Welcome back. We go on where you stopped."))
-    terminal.say(help_words())
+    terminal.say(
+        _(
+            "At every question you can also type: back, why, skip, don't know, review, change or leave. "
+            "To read what these words do, type: help"
+        )
+    )
 
 
 def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
@@ -68,9 +74,8 @@ def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
         terminal.say(_("Nothing was saved, because nothing was answered yet."))
         return
     terminal.say(
-        _("Your answers are saved in {path}. To go on later, type: firstpaper ask {path}").format(
-            path=opened.path
-        )
+        _("Your answers are saved in {path}.").format(path=opened.path),
+        _to_type(_("To go on later, type:"), "ask", opened.path),
     )
 
 
@@ -86,9 +91,14 @@ def _last_words(opened: "OpenCase") -> list[str]:
         head = "\n".join([count.format(count=len(left)), *(f"  - {one.ask}" for one in left)])
     return [
         head,
-        _("To see what stands in the way of a filing, type: firstpaper check {path}").format(path=path),
-        _("To draft your papers, type: firstpaper packet {path}").format(path=path),
+        _to_type(_("To see what stands in the way of a filing, type:"), "check", path),
+        _to_type(_("To draft your papers, type:"), "packet", path),
     ]
+
+
+def _to_type(words: str, command: str, path: Path) -> str:
+    """A command to type, on a line of its own so that it is not broken in two."""
+    return f"{words}\n  firstpaper {command} {quote(str(path))}"
 
 
 def _standing_data(opened: "OpenCase") -> dict[str, object]:

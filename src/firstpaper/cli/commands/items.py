@@ -1,6 +1,6 @@
 """`firstpaper items`: what goes in each item of the petition, form FL-100."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -36,6 +36,7 @@ def _data(one: "ItemAnswer") -> dict[str, object]:
         "form": one.form,
         "edition": one.edition,
         "page": one.page,
+        "part": one.part,
         "item": one.item,
         "concept": one.concept,
         "label": one.label,
@@ -52,20 +53,22 @@ def _text(answers: Sequence["ItemAnswer"]) -> str:
     head = _("Form {form}, edition {edition}. Check that your blank form shows this edition.").format(
         form=first.form, edition=first.edition
     )
-    pages = groupby(answers, key=lambda one: one.page)
-    return "\n\n".join([head, *("\n".join(_page(page, list(group))) for page, group in pages)])
+    parts = groupby(answers, key=lambda one: (one.page, one.part))
+    return "\n\n".join([head, *("\n".join(_part(page, part, group)) for (page, part), group in parts)])
 
 
-def _page(page: int, answers: Sequence["ItemAnswer"]) -> Iterator[str]:
-    """The items of one page that need something done, or whose emptiness needs a word."""
-    yield _("Page {page}").format(page=page)
+def _part(page: int, part: str, answers: Iterable["ItemAnswer"]) -> Iterator[str]:
+    """One part of the form: what to do with each of its items, and why."""
+    yield _("Page {page}. {part}").format(page=page, part=part)
     for one in answers:
-        if one.action != "blank" or one.because:
-            yield "  " + _("{item}: {label}").format(item=one.item, label=one.label)
+        number = f"{one.item} " if one.item[0].isdigit() else ""
+        yield f"  - {number}{one.label}"
+        because = [words for words in (one.because, one.note) if words]
+        if one.action == "write":
             yield f"    {_to_do(one)}"
-            if one.because:
-                yield f"    {one.because}"
-    yield "  " + _("Leave everything else on this page empty.")
+            yield from (f"    {words}" for words in because)
+        else:
+            yield "    " + " ".join([_to_do(one), *because])
 
 
 def _to_do(one: "ItemAnswer") -> str:
