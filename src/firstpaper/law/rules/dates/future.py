@@ -8,7 +8,7 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.matter import Period
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
-from firstpaper.law.words import spell_day
+from firstpaper.law.words import spaced, spell_day
 from firstpaper.locale import _
 
 
@@ -40,19 +40,19 @@ def future(case: Case, on: date) -> tuple[Found, ...]:
 
 def _sentences() -> dict[str, str]:
     """What is said of each fact, by its key."""
-    moved = _("The day somebody came to live here ({day}) is after the day you file ({on}).")
+    moved = _("By your answers somebody came to live here on {day}.")
     return {
-        "dates.married_on": _("The wedding ({day}) is after the day you file ({on})."),
-        "dates.registered_on": _("The registration ({day}) is after the day you file ({on})."),
-        "dates.separation_told_on": _("The day it was said ({day}) is after the day you file ({on})."),
-        "dates.separation_acted_on": _("The day of the acts ({day}) is after the day you file ({on})."),
-        "matter.first_filed_on": _("The first petition ({day}) is after the day you file this one ({on})."),
+        "dates.married_on": _("By your answers the wedding is on {day}."),
+        "dates.registered_on": _("By your answers the registration is on {day}."),
+        "dates.separation_told_on": _("By your answers one of you said it was over on {day}."),
+        "dates.separation_acted_on": _("By your answers one of you began to act on it on {day}."),
+        "matter.first_filed_on": _("By your answers the first petition was filed on {day}."),
         "residence.petitioner.state_since": moved,
         "residence.petitioner.county_since": moved,
         "residence.respondent.state_since": moved,
         "residence.respondent.county_since": moved,
-        "grounds.discovered_on": _("The day you found out ({day}) is after the day you file ({on})."),
-        "dates.back_together": _("A time back together begins ({day}) after the day you file ({on})."),
+        "grounds.discovered_on": _("By your answers you found out on {day}."),
+        "dates.back_together": _("By your answers you were together again from {day} on."),
     }
 
 
@@ -60,10 +60,11 @@ def _ahead(case: Case, on: date) -> Iterator[Found]:
     for key, says in _sentences().items():
         for day in _starts(known(case.fact(key))):
             if day.earliest > on:
+                after = _("That is after the day you file: {date}.").format(date=spell_date(on))
                 yield Found(
                     outcome=Outcome.NOT_MET,
                     weight=Weight.STOP,
-                    says=says.format(day=spell_day(day), on=spell_date(on)),
+                    says=spaced([says.format(day=spell_day(day)), after]),
                     do=_("Correct the date, or file later."),
                     facts=(key,),
                 )

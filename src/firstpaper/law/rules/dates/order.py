@@ -52,10 +52,10 @@ def order(case: Case, on: date) -> tuple[Found, ...]:
 def _pairs() -> tuple[Pair, ...]:
     told, acted = "dates.separation_told_on", "dates.separation_acted_on"
     wedding, registered = "dates.married_on", "dates.registered_on"
-    too_early = _("The separation ({second}) cannot come before the wedding ({first}).")
-    too_early_for_partners = _("The separation ({second}) cannot come before the registration ({first}).")
-    no_case_yet = _("A first petition ({second}) cannot come before the wedding ({first}).")
-    not_born_yet = _("Somebody born on {first} cannot have married on {second}.")
+    too_early = _("The wedding was on {first}. The separation ({second}) cannot come before it.")
+    too_early_for_partners = _("You registered on {first}. The separation ({second}) cannot come first.")
+    no_case_yet = _("The wedding was on {first}. A first petition ({second}) cannot come before it.")
+    not_born_yet = _("The wedding was on {second}. Nobody born later ({first}) can have been in it.")
     return (
         Pair(wedding, told, Weight.STOP, too_early),
         Pair(wedding, acted, Weight.STOP, too_early),

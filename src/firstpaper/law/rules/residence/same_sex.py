@@ -72,8 +72,8 @@ def _closed() -> Found:
         outcome=Outcome.NOT_MET,
         weight=Weight.GET_ADVICE,
         says=_(
-            "Neither of you lives in California, and the rule for same-sex couples who married here "
-            "does not fit your answers."
+            "Neither of you lives in California. "
+            "The rule for same-sex couples who married here does not fit your answers."
         ),
         do=_("Ask a lawyer, or a family court where one of you lives, where you can file."),
         facts=FACTS,

@@ -212,21 +212,20 @@ def _not_known(case: Case, spouses: tuple[SpouseResidence, ...]) -> Found:
                 _("Do not file for divorce before you know.") if asked_all else "",
             ]
         ),
-        do=_("We need: {questions}.").format(questions="; ".join(_questions(missing))),
+        do=spaced([_asked(key) for key in missing]),
         facts=tuple(missing),
     )
 
 
-def _questions(keys: Iterable[str]) -> list[str]:
-    words = {
-        "residence.petitioner.lives": _("where you live now"),
-        "residence.petitioner.state_since": _("since when you have lived in California"),
-        "residence.petitioner.county_since": _("since when you have lived in this county"),
-        "residence.respondent.lives": _("where the other side lives now"),
-        "residence.respondent.state_since": _("since when the other side has lived in California"),
-        "residence.respondent.county_since": _("since when the other side has lived in this county"),
-    }
-    return [words[key] for key in keys]
+def _asked(key: str) -> str:
+    return {
+        "residence.petitioner.lives": _("Tell us where you live now."),
+        "residence.petitioner.state_since": _("Tell us since when you have lived in California."),
+        "residence.petitioner.county_since": _("Tell us since when you have lived in this county."),
+        "residence.respondent.lives": _("Tell us where the other side lives now."),
+        "residence.respondent.state_since": _("Tell us since when the other side has lived in California."),
+        "residence.respondent.county_since": _("Tell us since when the other side has lived in this county."),
+    }[key]
 
 
 def _first_petition(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:

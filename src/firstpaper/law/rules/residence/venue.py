@@ -49,8 +49,8 @@ def venue(case: Case, on: date) -> Found | None:
 
     What is not settled. If your partnership was registered in California and neither of you lives
     here, you may file here, but no family statute names the county. A general sentence of section
-    395(a) lets a plaintiff choose a county when no defendant lives in the state. Whether it fits is
-    not stated anywhere we found. Ask the clerk of the county you have in mind.
+    395(a) lets the one who sues choose the county when nobody who is sued lives in the state. Whether
+    it fits is not stated anywhere we found. Ask the clerk of the county you have in mind.
     """
     kind = known(case.matter.kind)
     if kind is None:
