@@ -57,7 +57,7 @@ WORKSHEET = Look(
     bottom=1.0 * INCH,
     texts={
         "h1": TextLook(22, 27, before=26, after=10, bold=True, bar=True),
-        "h2": TextLook(16, 21, before=22, after=6, bold=True),
+        "h2": TextLook(16, 21, before=20, after=6, bold=True),
         "h3": TextLook(13, 18, before=14, after=3, bold=True),
         "p": TextLook(12, 17, before=7, after=7),
         "cell": TextLook(12, 16, before=4, after=4),
@@ -65,7 +65,7 @@ WORKSHEET = Look(
     },
     small_grey=0.25,
     list_gap=4,
-    cell_padding=6,
+    cell_padding=5,
     column_gap=14,
     whole_row=170,
 )

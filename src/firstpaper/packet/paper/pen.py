@@ -150,6 +150,7 @@ class Pen:
         page = self.document.idToObject[page_id(index)]
         page.__NoDefault__ = [*page.__NoDefault__, "StructParents", "Tabs"]
         page.StructParents = index
+        page.Contents = pdfdoc.PDFStream(content=page.stream, filters=[pdfdoc.PDFZCompress])
         page.Tabs = pdfdoc.PDFName("S")
         self.marks.append([])
 

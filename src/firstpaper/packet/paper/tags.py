@@ -50,17 +50,25 @@ class Element(PDFObject):
     def format(self, document: Any) -> bytes:
         """The element as a PDF object. The tree must have been numbered by `write_tree`."""
         parent = self.parent.number if self.parent is not None else _number(document, _TREE)
-        kids = " ".join(
-            f"{kid.number} 0 R"
-            if isinstance(kid, Element)
-            else f"<</Type/MCR/Pg {_number(document, page_id(kid[0]))} 0 R/MCID {kid[1]}>>"
-            for kid in self.kids
-        )
+        home = next((kid[0] for kid in self.kids if not isinstance(kid, Element)), None)
+        kids = " ".join(_kid(document, kid, home) for kid in self.kids)
         words = f"<</Type/StructElem/S/{self.role}/P {parent} 0 R/K[{kids}]"
+        if home is not None:
+            words += f"/Pg {_number(document, page_id(home))} 0 R"
         if self.attributes:
             words += f"/A<<{self.attributes}>>"
         alt = b"/Alt" + bytes(PDFString(self.alt).format(document)) if self.alt else b""
         return words.encode("ascii") + alt + b">>"
+
+
+def _kid(document: Any, kid: Element | tuple[int, int], home: int | None) -> str:
+    """A kid in the tree: by its number alone where it is a mark on the element's own page."""
+    if isinstance(kid, Element):
+        return f"{kid.number} 0 R"
+    index, mark = kid
+    if index == home:
+        return str(mark)
+    return f"<</Type/MCR/Pg {_number(document, page_id(index))} 0 R/MCID {mark}>>"
 
 
 class _Raw(PDFObject):

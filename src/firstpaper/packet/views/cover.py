@@ -13,6 +13,7 @@ from firstpaper.packet.views.sheet import Sheet
 
 PETITION = "FL-100"
 SUMMONS = "FL-110"
+ATTACHMENT_CARRIER = "MC-025"
 FEE_WAIVER = ("FW-001", "FW-003")
 
 
@@ -68,7 +69,7 @@ def _stack(brief: Brief) -> Iterator[str]:
 
 
 def _stands_in_stack(form: FormNeeded) -> bool:
-    own_place = (PETITION, SUMMONS, *FEE_WAIVER)
+    own_place = (PETITION, SUMMONS, ATTACHMENT_CARRIER, *FEE_WAIVER)
     return form.goes is Goes.FILE and not form.later and bool(form.form) and form.form not in own_place
 
 

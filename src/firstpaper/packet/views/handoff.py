@@ -15,8 +15,9 @@ from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
-MOST_FINDINGS = 5
-MOST_STEPS = 9
+FEWEST_FINDINGS, MOST_FINDINGS = 2, 7
+LINE = 80  # characters on one line of the sheet, nearly
+LINES = 23  # lines of the sheet, without its headings
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,8 +29,14 @@ class Line:
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """One page: facts, dates with their counting, findings, and the choices the filer made."""
-    weighty = [one for one in brief.findings if one.weight is not Weight.GOOD_TO_KNOW]
+    """One page: facts, findings, dates with their counting, and the choices the filer made.
+
+    The counting gets the room that the rest leaves.
+    """
+    weighty = _weighty(brief.findings)
+    facts, choices = tuple(_facts(brief)), tuple(_choices(brief))
+    room = LINES - sum(map(_height, facts)) - _height(*choices)
+    shown = weighty[: min(max(room, FEWEST_FINDINGS), MOST_FINDINGS)]
     yield Sheet(
         template="hand-off.html",
         title=_("For the lawyer or volunteer"),
@@ -37,14 +44,27 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("Take this page to the self-help center or a lawyer."),
         values={
             "brief": brief,
-            "facts": tuple(_facts(brief)),
-            "counts": tuple(_counts(brief.findings)),
-            "findings": weighty[:MOST_FINDINGS],
-            "more": max(0, len(weighty) - MOST_FINDINGS),
-            "choices": tuple(_choices(brief)),
-            "open": len(brief.open_questions),
+            "facts": facts,
+            "findings": shown,
+            "more": len(weighty) - len(shown),
+            "counts": tuple(_counts(brief.findings, room - len(shown))),
+            "choices": choices,
         },
     )
+
+
+def _weighty(findings: tuple[Finding, ...]) -> list[Finding]:
+    """The findings that need a second look, one for each rule, heaviest first."""
+    first_of: dict[str, Finding] = {}
+    for one in findings:
+        if one.weight is not Weight.GOOD_TO_KNOW:
+            first_of.setdefault(one.id, one)
+    return list(first_of.values())
+
+
+def _height(*lines: Line) -> int:
+    """How many lines of the sheet the words take, set one after the other."""
+    return -(-sum(len(line.label) + len(line.words) + 3 for line in lines) // LINE)
 
 
 def _facts(brief: Brief) -> Iterator[Line]:
@@ -96,13 +116,13 @@ def _child(name: str | None, age: int | None) -> str:
     return name if age is None else _("{name}, {age}").format(name=name, age=age)
 
 
-def _counts(findings: tuple[Finding, ...]) -> Iterator[Line]:
-    """The counting behind the dates that matter most, as far as one page has room for it."""
-    room = MOST_STEPS
+def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:
+    """The counting behind the dates that matter most, as far as there is room for it."""
     for one in findings:
-        if 0 < len(one.steps) <= room:
-            room -= len(one.steps)
-            yield Line(one.title, "; ".join(step.rstrip(".") for step in one.steps))
+        line = Line(one.title, "; ".join(step.rstrip(".") for step in one.steps))
+        if one.steps and _height(line) <= room:
+            room -= _height(line)
+            yield line
 
 
 def _choices(brief: Brief) -> Iterator[Line]:
