@@ -1,0 +1,162 @@
+"""An amended petition."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import Kind
+from firstpaper.law.authority import Certainty
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.register import rule
+from firstpaper.law.words import help_first
+from firstpaper.locale import _
+
+AMENDED, NUMBER, ANSWERED = "matter.amended", "matter.case_number", "matter.other_side_answered"
+FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
+
+
+@rule(
+    "An amended petition",
+    cite=(
+        "Cal. Rules of Court, rule 5.74(a)(2), (c)",
+        "Code Civ. Proc. 472(a)",
+        "Code Civ. Proc. 473(a)(1)",
+        "Fam. Code 2321(b)",
+    ),
+    since=date(2021, 1, 1),
+    not_modelled=(
+        "Whether this is the first amendment, amended joint petitions, and what a court asks for leave."
+    ),
+)
+def amended(case: Case, on: date) -> list[Found]:
+    """An amended petition replaces the earlier one as a whole, carries its case number, and is served again.
+
+    What the rules say. "Amended" is marked only if you filed a petition in this same case before. An
+    amended petition "completely restates and supersedes" the old one. So say everything again, not only
+    what changed. It carries the number that the court gave the case. On a first filing leave the number
+    empty: the court gives it.
+
+    Before the other side has filed a response you may amend once without asking anybody. After that you
+    need the court's permission, or the other side's agreement.
+
+    The new petition has to be served, and the time to respond runs anew from that day. If the other side
+    has not taken part in the case, practice books say to serve it like the first papers, with a summons.
+    There is one easier way: a legal separation that becomes a divorce. If the first petition said that
+    this was meant, and the other side has not taken part, notice may go by mail.
+
+    An example. You filed in March and left out the house. No response has come. You file a whole new
+    petition, marked "amended", with the house in it, and have it handed over with a summons.
+
+    What to do. Ask the self-help center before you amend, above all if a response has been filed or a
+    default was asked for.
+    """
+    return list(_each(case))
+
+
+def _each(case: Case) -> Iterator[Found]:
+    told, number = known(case.matter.amended), known(case.matter.case_number)
+    if told is None:
+        yield _not_told(case)
+    elif not told:
+        if number:
+            yield Found(
+                Outcome.NOT_MET,
+                Weight.LOOK_AGAIN,
+                _(
+                    "You gave a case number, but this is a first filing. On a first filing the number stays "
+                    "empty."
+                ),
+                _('The court gives the number. If you filed in this case before, mark "amended".'),
+                facts=(AMENDED, NUMBER),
+            )
+    else:
+        if not number:
+            yield Found(
+                Outcome.NEED_TO_KNOW,
+                Weight.LOOK_AGAIN,
+                _(
+                    "An amended petition goes into the case you opened before, so it needs that case's "
+                    "number."
+                ),
+                _("The number is on the papers the court stamped. The clerk can look it up by name."),
+                facts=(AMENDED, NUMBER),
+            )
+        yield _restate()
+        yield _serve(case)
+
+
+def _not_told(case: Case) -> Found:
+    unknown = case.matter.amended is DONT_KNOW
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _("We need to know whether you filed a petition in this same case before."),
+        _("The clerk can look it up by your names.") if unknown else _("Most people answer no."),
+        facts=(AMENDED,),
+    )
+
+
+def _restate() -> Found:
+    return Found(
+        Outcome.MET,
+        Weight.GOOD_TO_KNOW,
+        _(
+            "The amended petition takes the place of the first one. What it leaves out is no longer asked "
+            "for."
+        ),
+        _("Fill in every item again, with every attachment, and sign again."),
+        facts=(AMENDED,),
+    )
+
+
+def _serve(case: Case) -> Found:
+    answered = known(case.matter.other_side_answered)
+    if answered:
+        return Found(
+            Outcome.FOR_A_LAWYER,
+            Weight.GET_ADVICE,
+            _(
+                "The other side has filed a response. Now you need the court's permission, or their "
+                "agreement."
+            ),
+            _("Ask how to get it. {help}").format(help=help_first()),
+            facts=(AMENDED, ANSWERED),
+        )
+    if answered is None:
+        return Found(
+            Outcome.NEED_TO_KNOW,
+            Weight.LOOK_AGAIN,
+            _("Whether you may amend without asking depends on whether the other side has filed a response."),
+            _("The clerk can tell you whether a response is on file."),
+            facts=(AMENDED, ANSWERED),
+        )
+    if _separation_becomes_divorce(case) and known(case.matter.first_stated_intent):
+        return Found(
+            Outcome.MET,
+            Weight.GOOD_TO_KNOW,
+            _(
+                "Your first petition said that a divorce was meant later, and no response came. If neither "
+                "of you had lived here long enough then, notice of the change may go by mail."
+            ),
+            _("Ask the self-help center how to show the court that it was mailed."),
+            facts=(AMENDED, ANSWERED, FIRST_KIND, INTENT),
+        )
+    return Found(
+        Outcome.MET,
+        Weight.LOOK_AGAIN,
+        _(
+            "No response has come, so you may amend once without asking. The new petition must be served "
+            "again."
+        ),
+        _(
+            "Plan to have it served like the first papers, with a summons. Ask the self-help center to "
+            "confirm."
+        ),
+        facts=(AMENDED, ANSWERED),
+        certainty=Certainty.SECONDARY,
+    )
+
+
+def _separation_becomes_divorce(case: Case) -> bool:
+    first, now = known(case.matter.first_kind), known(case.matter.kind)
+    return first is Kind.LEGAL_SEPARATION and now is Kind.DISSOLUTION

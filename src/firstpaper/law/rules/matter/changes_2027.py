@@ -1,0 +1,137 @@
+"""What changes on January 1, 2027."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import days_after, spell_date
+from firstpaper.facts import Case
+from firstpaper.facts.choices import NullityGround
+from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import FigureValue, figure
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.nullity import grounds
+from firstpaper.law.register import rule
+from firstpaper.locale import _
+
+NEAR_DAYS = 60
+"""How long before a change we speak of it. Ours, not the law's."""
+
+EDITIONS = ("FL-110", "FL-115")
+
+
+@rule(
+    "What changes on January 1, 2027",
+    cite=(
+        "Fam. Code 2040(a)(3) as operative January 1, 2027 (Stats. 2025, ch. 48)",
+        "Code Civ. Proc. 415.20, 417.10 as operative January 1, 2027 (Stats. 2025, ch. 563)",
+        "Fam. Code 2211(g) as operative January 1, 2027 (Stats. 2025, ch. 633)",
+    ),
+    since=date(2026, 1, 1),
+    not_modelled="How courts treat cases that lie on both sides of the day; forms not yet published.",
+)
+def changes_2027(case: Case, on: date) -> list[Found]:
+    """Several rules change on January 1, 2027, so a filing near that day must look at both texts.
+
+    The orders in the summons. From that day they also forbid you to let insurance lapse because a bill
+    was not paid, and to fail to renew it. What counts is the day the clerk issues the summons. One
+    issued before carries the old words.
+
+    Service. What counts is the day of service, or of each try. From that day, before papers may be left
+    with somebody else, there must be at least three tries, on three days and at three different times.
+    The proof of service must carry a photograph of the place for each try, stamped with date, time
+    and place. The law speaks of the "process server". Whether that means a friend who serves too is not
+    said, so plan for it.
+
+    A nullity for force. From that day a court may let a petition go on that was filed too late, for a
+    good reason.
+
+    Forms. New editions of the summons and of the proof of service are sure to come, because their words
+    change. Whether the petition changes is not known. None of them was published when this was written.
+
+    An example. You file on December 29, 2026 and the papers are handed over on January 5, 2027. The
+    summons carries the old orders. The proof of service needs the photographs.
+
+    What to do. If you can, file and serve on one side of the day. If you cannot, get fresh forms from the
+    court's own site on the day you use them.
+    """
+    return list(_each(case, on))
+
+
+def _each(case: Case, on: date) -> Iterator[Found]:
+    orders = figure("restraining_orders.text", on)
+    if begins := _speak_of(orders, on):
+        yield _found(
+            begins,
+            _(
+                "A summons issued from {day} on carries more words about insurance: do not let it lapse, "
+                "and do not fail to renew it. One issued before that day carries the old words."
+            ),
+            _("Read the orders on the summons you were given, and keep your insurance paid."),
+        )
+    attempts = figure("service.attempts_before_substituted", on)
+    if begins := _speak_of(attempts, on):
+        yield _found(
+            begins,
+            _(
+                "For papers served from {day} on, the proof of service needs a photograph of the place for "
+                "each try, and {count} tries come before papers may be left with somebody else."
+            ),
+            _(
+                "Tell whoever serves the papers before they start. Mailing with a signed acknowledgment "
+                "needs no photograph."
+            ),
+            count=figure(attempts.name, begins).value,
+        )
+    if NullityGround.FORCE in grounds(case) and (
+        begins := _speak_of(figure("nullity.force_late_permission", on), on)
+    ):
+        yield _found(
+            begins,
+            _(
+                "From {day} on, a court may let a nullity for force go on that was filed too late, for a "
+                "good reason."
+            ),
+            _("See what we say about the last day to file."),
+        )
+    yield from _editions(on)
+
+
+def _editions(on: date) -> Iterator[Found]:
+    for form in EDITIONS:
+        if begins := _speak_of(figure(f"form_edition.{form}", on), on):
+            yield _found(
+                begins,
+                _(
+                    "Form {form} is likely to have a new edition from {day} on, because its words must "
+                    "change."
+                ),
+                _("Get a fresh blank form from the court's site on the day you use it."),
+                weight=Weight.LOOK_AGAIN,
+                certainty=Certainty.UNCONFIRMED,
+                form=form,
+            )
+
+
+def _speak_of(value: FigureValue, on: date) -> date | None:
+    """The day on which the figure changes, if it is near, or changed, if it has; else None."""
+    begins = days_after(value.until, 1).day if value.until else value.since
+    return begins if begins <= days_after(on, NEAR_DAYS).day else None
+
+
+def _found(
+    begins: date,
+    says: str,
+    do: str,
+    *,
+    weight: Weight = Weight.GOOD_TO_KNOW,
+    certainty: Certainty | None = None,
+    **words: object,
+) -> Found:
+    return Found(
+        Outcome.MET,
+        weight,
+        says.format(day=spell_date(begins), **words),
+        do,
+        dates={"changes_on": begins},
+        certainty=certainty,
+    )
