@@ -93,7 +93,9 @@ def _heard(element: Any, texts: dict[tuple[int, int], str], places: dict[int, in
     kids, words = [], []
     for kid in element.get("/K", []):
         inside = kid.get_object()
-        if inside.get("/Type") == "/MCR":
+        if isinstance(inside, int):
+            words.append(texts.get((places[element.raw_get("/Pg").idnum], inside), ""))
+        elif inside.get("/Type") == "/MCR":
             words.append(texts.get((places[inside.raw_get("/Pg").idnum], inside["/MCID"]), ""))
         else:
             kids.append(_heard(inside, texts, places))
