@@ -5,9 +5,19 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, NullityFiler, Union
+from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.told import chosen, kind_of, kind_words, married, partners, unions_of, written
+from firstpaper.forms.fl100.told import (
+    chosen,
+    get_help_with_this_box,
+    kind_of,
+    kind_words,
+    married,
+    partners,
+    somebody_else_files,
+    unions_of,
+    written,
+)
 from firstpaper.forms.open_answers import still_open
 from firstpaper.law.measures.residence import Route, bare_county, residence_route
 from firstpaper.locale import _
@@ -60,7 +70,7 @@ def _address(case: Case) -> Iterator[Answer]:
 def _address_words(case: Case) -> str:
     if Danger.HIDE_ADDRESS in (known(case.safety.dangers) or ()):
         return _(
-            "Only the safe mailing address you gave us. The other side will see it. Never write your home."
+            "Only the safe mailing address you gave us. The other side will see it. Never write where you live."
         )
     return _("Court mail comes here. Anyone can see it, and the other side will get it.")
 
@@ -119,11 +129,8 @@ def _county_words(case: Case, on: date) -> tuple[str, str]:
 def _names(case: Case, page: str) -> Iterator[Answer]:
     petitioner = _("You are the petitioner, now and in every later paper.")
     authority = _("common practice")
-    if known(case.grounds.filer) not in (None, NullityFiler.SPOUSE):
-        petitioner = _(
-            "Get help before you fill in this box. It may have to change: it is not a spouse who files."
-        )
-        authority = "Cal. Rules of Court 5.16(b)(3)"
+    if somebody_else_files(case):
+        petitioner, authority = get_help_with_this_box(), "Cal. Rules of Court 5.16(b)(3)"
     yield written(case, f"{page}.petitioner", "petitioner.name", petitioner, authority)
     respondent = _("The other side is the respondent, now and in every later paper.")
     yield written(case, f"{page}.respondent", "respondent.name", respondent, _("common practice"))

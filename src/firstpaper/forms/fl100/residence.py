@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import spell_date
-from firstpaper.facts import Case, known
+from firstpaper.counting import ResidenceBand, spell_date
+from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.forms.answer import Answer, blank, mark
 from firstpaper.forms.fl100.told import chosen, kind_of, unions_of, written
@@ -13,6 +13,7 @@ from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
     day_that_counts,
+    residence_key,
     same_sex_route_open,
     spouse_residence,
     who_qualifies,
@@ -55,8 +56,21 @@ def _qualifies(case: Case, concept: str, measured: SpouseResidence, on: date) ->
 
 
 def _unless_sure(case: Case, answer: Answer, measured: SpouseResidence) -> Answer:
-    """The answer, with a flag where it rests on a day that was told in part or without being sure."""
-    return flagged(case, answer, measured.unsure[0]) if measured.unsure else answer
+    """The answer, flagged where it rests on a day that was told in part or without being sure."""
+    days = {
+        residence_key(measured.who, "state_since"): measured.state_band,
+        residence_key(measured.who, "county_since"): measured.county_band,
+    }
+    if measured.qualifies:
+        doubtful = [key for key in days if _not_sure(known(case.fact(key)))]
+    else:
+        failing = [key for key, band in days.items() if band not in (ResidenceBand.MET, None)]
+        doubtful = failing if set(failing) <= set(measured.unsure) else []
+    return flagged(case, answer, doubtful[0]) if doubtful else answer
+
+
+def _not_sure(day: Day | None) -> bool:
+    return day is not None and day.unsure
 
 
 def _not_yet(measured: SpouseResidence) -> str:

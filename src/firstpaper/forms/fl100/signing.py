@@ -6,7 +6,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.forms.answer import Answer, blank, sign
-from firstpaper.forms.fl100.told import nothing_to_mark, written
+from firstpaper.forms.fl100.told import get_help_with_this_box, nothing_to_mark, somebody_else_files, written
 from firstpaper.locale import _
 
 
@@ -22,7 +22,9 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     by_hand = _("By hand, on the day you sign. Never a day later than the filing.")
     yield sign("signing.date", by_hand, "Code Civ. Proc. 2015.5")
     yield written(case, "signing.name", "petitioner.name", _("Spelled the same way as at the top of page 1."))
-    yield sign("signing.petitioner", _("You sign, and nobody else for you."), "Fam. Code 212")
+    yourself = _("You sign, and nobody else for you.")
+    who = get_help_with_this_box() if somebody_else_files(case) else yourself
+    yield sign("signing.petitioner", who, "Fam. Code 212")
     for part in ("date", "name", "signature"):
         yield blank(f"signing.attorney.{part}", _("You have no lawyer, so this stays empty."))
     yield blank("notice.information", nothing_to_mark())

@@ -3,7 +3,7 @@
 from datetime import date
 
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.choices import Kind, NullityFiler, Union
 from firstpaper.forms.answer import Answer, blank, mark_if, write
 from firstpaper.forms.edition import Item, edition_for
 from firstpaper.forms.fl100 import FORM
@@ -31,6 +31,16 @@ def married(case: Case) -> bool:
 def partners(case: Case) -> bool:
     """Whether the two are known to be registered partners, here or elsewhere."""
     return any(union in PARTNERSHIPS for union in unions_of(case))
+
+
+def somebody_else_files(case: Case) -> bool:
+    """Whether a nullity is started by somebody other than a spouse, as Fam. Code 2211 allows."""
+    return known(case.grounds.filer) not in (None, NullityFiler.SPOUSE)
+
+
+def get_help_with_this_box() -> str:
+    """Why a box may have to be filled in another way than we say."""
+    return _("Get help before you fill in this box. It may have to change: it is not a spouse who files.")
 
 
 def kind_words(kind: Kind) -> str:
