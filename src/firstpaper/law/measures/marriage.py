@@ -83,3 +83,9 @@ def length(case: Case, union: Union) -> YearsMonths | None:
     """
     began, broke = union_began(case, union), separation(case).day
     return years_and_months(began, broke) if began and broke and began <= broke else None
+
+
+def longest(case: Case) -> YearsMonths | None:
+    """The length of the union, of two unions the longer; None where neither can be counted."""
+    spans = [span for union in known(case.matter.unions) or () if (span := length(case, union))]
+    return max(spans, key=lambda span: span.total_months, default=None)

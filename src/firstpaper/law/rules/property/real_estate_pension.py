@@ -1,0 +1,67 @@
+"""A home, a pension or a business."""
+
+from collections.abc import Mapping
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import CommunityKind
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.register import rule
+from firstpaper.law.words import in_a_row
+from firstpaper.locale import _
+
+KINDS = "property.community_kinds"
+
+
+@rule(
+    "A home, a pension or a business",
+    cite=("Fam. Code 2060(b)", "Fam. Code 2550", "Fam. Code 2640(b)"),
+    since=date(2005, 1, 1),
+    not_modelled="Shares, values, taxes, titles and loans.",
+)
+def real_estate_pension(case: Case, on: date) -> Found | None:
+    """A home, a pension or a business is worth a talk with a lawyer before you sign anything about it.
+
+    A home or land. Who paid the down payment, whose name is on the deed and on the loan, and what was
+    paid since you parted all matter. A house can be part community and part separate. In the meantime
+    neither of you may sell it or borrow against it without the other's written consent or the court's.
+
+    A pension or retirement plan. What was earned at work during the marriage is community, even if only
+    one of you worked and even if it is paid in twenty years. A court order does not bind most plans
+    until the plan is made a party to the case, which has its own forms. Missing this can cost more than
+    the house.
+
+    A business. Its value, its debts and who keeps it need somebody who knows.
+
+    An example. A teacher has paid into the state plan for twelve years of a fifteen-year marriage. The
+    spouse has a share in those years. Nothing is paid to the spouse until the plan has been joined and
+    an order was made.
+
+    What to do. List these things. Then ask a lawyer or the self-help center about each of them.
+    """
+    told = set(known(case.property.community_kinds) or ())
+    heavy = [words for kind, words in _words().items() if kind in told]
+    if not heavy:
+        return None
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        _("You told us of {things}. A mistake there can cost more than the rest of the case.").format(
+            things=in_a_row(heavy)
+        ),
+        _("Talk to a lawyer or the self-help center before you sign anything about it.")
+        if CommunityKind.RETIREMENT not in told
+        else _(
+            "Talk to a lawyer or the self-help center before you sign anything about it. Most plans must be "
+            "made a party to the case before an order binds them."
+        ),
+        facts=(KINDS,),
+    )
+
+
+def _words() -> Mapping[CommunityKind, str]:
+    return {
+        CommunityKind.HOME: _("a home or land"),
+        CommunityKind.RETIREMENT: _("a pension or retirement plan"),
+        CommunityKind.BUSINESS: _("a business"),
+    }

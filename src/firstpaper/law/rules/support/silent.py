@@ -1,0 +1,95 @@
+"""Saying nothing about support."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import SupportChoice
+from firstpaper.law.authority import Certainty
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.register import rule
+from firstpaper.locale import _
+
+MINE, THEIRS = "support.petitioner", "support.respondent"
+
+
+@rule(
+    "Saying nothing about support",
+    cite=("Code Civ. Proc. 580(a)", "A superior court's instructions for default cases"),
+    since=date(2007, 1, 1),
+    certainty=Certainty.SECONDARY,
+    not_modelled="What a court does with a silent petition once both have taken part.",
+)
+def silent(case: Case, on: date) -> list[Found]:
+    """If the other side never answers, the judge can decide only what the petition asks.
+
+    What the law says. Where there is no answer, a judgment cannot give more than the petition asks for.
+    So a petition that says nothing about support for you can leave you without it, and without the way
+    to ask later.
+
+    Both sides of it. Asking now lets the judge order support, and it may make the other side more likely
+    to fight. Keeping it open ("reserve") asks for no money now, but lets you ask later. Saying nothing is
+    the calmest on paper, and the riskiest. It is your choice; we only want it to be a choice and not an
+    oversight.
+
+    If you say nothing about support for the other side, they can ask for it in their response.
+
+    An example. A petition leaves the whole item empty, the other side never answers, and the judgment
+    says nothing about support. To ask later, the filer may have to go back and amend, and serve again.
+
+    What to do. Look at the item once more before you sign.
+    """
+    return list(_each(case))
+
+
+def _each(case: Case) -> Iterator[Found]:
+    mine, theirs = known(case.support.petitioner), known(case.support.respondent)
+    if mine is None:
+        yield _not_told(case.support.petitioner is DONT_KNOW)
+    elif mine is SupportChoice.SAY_NOTHING:
+        yield Found(
+            Outcome.NOT_MET,
+            Weight.LOOK_AGAIN,
+            _(
+                "Your petition says nothing about support for you. If the other side never answers, the "
+                "judge can decide only what you ask for."
+            ),
+            _("Think about asking for it, or keeping it open. Each has two sides; see the page on this."),
+            facts=(MINE,),
+        )
+    if theirs is SupportChoice.SAY_NOTHING:
+        yield Found(
+            Outcome.MET,
+            Weight.GOOD_TO_KNOW,
+            _("Your petition says nothing about support for the other side. They can ask in their response."),
+            facts=(THEIRS,),
+        )
+    elif theirs is None:
+        yield Found(
+            Outcome.NEED_TO_KNOW,
+            Weight.LOOK_AGAIN,
+            _("You have not chosen yet what the petition says about support for the other side."),
+            _("Answer that question, or choose to say nothing about it."),
+            facts=(THEIRS,),
+        )
+
+
+def _not_told(unknown: bool) -> Found:
+    if unknown:
+        return Found(
+            Outcome.NEED_TO_KNOW,
+            Weight.GET_ADVICE,
+            _(
+                "You do not know yet what to say about support for you. Until you choose, the item stays "
+                "empty."
+            ),
+            _("The self-help center can tell you what each choice does. An empty item can cost you."),
+            facts=(MINE,),
+        )
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _("You have not chosen yet what the petition says about support for you."),
+        _("Answer that question. An empty item can cost you."),
+        facts=(MINE,),
+    )
