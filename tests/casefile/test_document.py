@@ -3,6 +3,7 @@
 import json
 import os
 import stat
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -205,8 +206,15 @@ def test_put_off_questions_that_no_longer_exist_are_forgotten(path: Path) -> Non
 
 
 def test_every_error_says_what_happened_and_what_to_do_and_has_its_own_code() -> None:
-    kinds = UserError.__subclasses__()
+    kinds = list(_below(UserError))
     assert len({kind.code for kind in kinds}) == len(kinds)
     for kind in kinds:
         assert kind.__doc__
+        assert "code" in vars(kind)
         assert kind.exit_code == 2
+
+
+def _below(kind: type[UserError]) -> Iterator[type[UserError]]:
+    for one in kind.__subclasses__():
+        yield one
+        yield from _below(one)

@@ -52,7 +52,13 @@ class CaseFileTooNew(UserError):
     code = "case_file_too_new"
 
 
-class FolderMissing(UserError):
+class NotSaved(UserError):
+    """{path} could not be saved. What was saved before is safe and unchanged."""
+
+    code = "not_saved"
+
+
+class FolderMissing(NotSaved):
     """The folder {folder} is not there.
 
     A case file needs a folder to be saved in. If it is on a USB stick or a shared drive, connect it
@@ -62,7 +68,7 @@ class FolderMissing(UserError):
     code = "folder_missing"
 
 
-class FolderReadOnly(UserError):
+class FolderReadOnly(NotSaved):
     """This account may not save in the folder {folder}.
 
     What was already saved is safe and unchanged. Choose a folder of your own, such as Documents, or
@@ -72,7 +78,7 @@ class FolderReadOnly(UserError):
     code = "folder_read_only"
 
 
-class DiskFull(UserError):
+class DiskFull(NotSaved):
     """There is no room left to save {path}.
 
     What was saved before is safe and unchanged, but the last change is not in it. Free some space, or
@@ -82,7 +88,7 @@ class DiskFull(UserError):
     code = "disk_full"
 
 
-class SaveFailed(UserError):
+class SaveFailed(NotSaved):
     """{path} could not be saved: {reason}.
 
     What was saved before is safe and unchanged, but the last change is not in it. Check the disk, then

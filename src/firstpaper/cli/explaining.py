@@ -25,6 +25,7 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
         "why": asked.why,
         "rules": [{"id": rule.id, "title": _(rule.title)} for rule in _rules(feeds.rules)],
         "items": [{"concept": concept, "words": words} for concept, words in _items(feeds.items, on)],
+        "sheets": list(feeds.sheets),
     }
 
 
@@ -73,6 +74,14 @@ def _feeds(asked: Asked, on: date) -> Iterator[str]:
     items = dict.fromkeys(words for _concept, words in _items(asked.question.feeds.items, on))
     if items:
         yield "\n".join([_("Your answer goes here on the petition:"), *(f"  - {words}" for words in items)])
+    sheets = asked.question.feeds.sheets
+    if sheets:
+        yield "\n".join([_("Your answer also goes here:"), *(f"  - {_sheet(name)}" for name in sheets)])
+
+
+def _sheet(name: str) -> str:
+    ours = {"hand-off": _("the sheet for a lawyer or helper")}
+    return ours.get(name) or _("form {form}").format(form=name)
 
 
 def _rules(ids: tuple[str, ...]) -> Iterator[Rule]:

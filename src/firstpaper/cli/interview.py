@@ -10,6 +10,7 @@ from datetime import date
 from typing import Any, NamedTuple, Self
 
 from firstpaper.casefile import CaseFile, OpenCase
+from firstpaper.casefile.errors import NotSaved
 from firstpaper.cli.questions import Typed, gather, put_question, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import DONT_KNOW, Case, known
@@ -69,9 +70,9 @@ class Interview:
         """The facts as they are now."""
         return self._opened.case
 
-    def run(self, first: Asked | None = None) -> None:
-        """Ask until every question that applies was asked; begin with `first` where one is given."""
-        self._ask_while(self._next, first)
+    def run(self) -> None:
+        """Ask until every question that applies was asked."""
+        self._ask_while(self._next)
 
     def run_through(self, keys: Sequence[str]) -> None:
         """Ask these questions again, as far as they apply, and then whatever they have opened."""
@@ -82,13 +83,12 @@ class Interview:
             while left:
                 if one := self._applying(left.pop(0)):
                     return one
-            skipped = self._put_off | before
-            return next_question(self.case, skipped)
+            return next_question(self.case, self._put_off | before)
 
-        self._ask_while(following, None)
+        self._ask_while(following)
 
-    def _ask_while(self, following: Callable[[], Asked | None], first: Asked | None) -> None:
-        current = first or following()
+    def _ask_while(self, following: Callable[[], Asked | None]) -> None:
+        current = following()
         while current:
             current = self._turn(current) or following()
 
@@ -134,6 +134,11 @@ class Interview:
             self._answer(one, self._value(one, typed.text, offers))
         except AnswerRefused as refused:
             self._terminal.say(refused.message)
+            return typed.command is not None
+        except NotSaved as not_saved:
+            if not self._terminal.interactive:
+                raise
+            self._terminal.say(not_saved.message)
             return typed.command is not None
         return True
 

@@ -52,10 +52,14 @@ def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> 
         signal.signal(signal.SIGHUP, _end)
     terminal = Terminal()
     result = _ran(terminal, work)
-    if as_json:
-        terminal.raw_result(envelope(command, result))
-    else:
-        _tell(terminal, result)
+    try:
+        if as_json:
+            terminal.raw_result(envelope(command, result))
+        else:
+            _tell(terminal, result)
+    except OSError:
+        terminal.result_is_lost()
+        raise typer.Exit(Exit.COULD_NOT_RUN) from None
     raise typer.Exit(result.exit)
 
 
@@ -79,8 +83,6 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
     except KeyboardInterrupt:
         terminal.say("", _("Stopped."))
         return Result(exit=Exit.INTERRUPTED)
-    except BrokenPipeError:
-        raise
     except Exception as error:  # a fault of ours must reach a person as words, with nothing of theirs in it
         return Result(errors=(ProgramFault(fault=_fault(error)),), exit=Exit.COULD_NOT_RUN)
 

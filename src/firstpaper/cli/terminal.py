@@ -5,6 +5,7 @@ no colour, no cursor movement, no repainting, so that a screen reader, a pipe an
 same words. Nothing that a person typed can send a control character back to the screen.
 """
 
+import io
 import os
 import shutil
 import sys
@@ -59,6 +60,7 @@ class Terminal:
     """The words that go out and the lines that come in."""
 
     def __init__(self) -> None:
+        _replace_missing_streams()
         self.interactive = _is_terminal(sys.stdin)
         self._line_editing = self.interactive and _is_terminal(sys.stdout)
         for stream in (sys.stdout, sys.stderr, sys.stdin):
@@ -86,6 +88,11 @@ class Terminal:
         sys.stdout.write(text)
         sys.stdout.flush()
 
+    def result_is_lost(self) -> None:
+        """Nobody reads stdout any more, or its disk is full: say so, and let the program end in peace."""
+        self.say(_("The result could not be written to where it was sent."))
+        sys.stdout = io.StringIO()
+
     def read(self, prompt: str) -> str:
         """One line that somebody typed. Raises InputEnded when there is nothing more."""
         while True:
@@ -105,17 +112,25 @@ class Terminal:
             if not self.interactive:
                 self._line("")
             return line
-        except EOFError as error:
+        except (EOFError, OSError) as error:
             self._line("")
             raise InputEnded from error
 
     def _line(self, text: str) -> None:
-        sys.stderr.write(text + "\n")
-        sys.stderr.flush()
+        with suppress(OSError):  # the window may be gone; what matters is saved
+            sys.stderr.write(text + "\n")
+            sys.stderr.flush()
 
     @property
     def _width(self) -> int:
         return min(WIDEST, shutil.get_terminal_size((WIDEST, 24)).columns)
+
+
+def _replace_missing_streams() -> None:
+    """Stand-ins for streams that were closed before the program began."""
+    sys.stdin = sys.stdin or io.StringIO()
+    sys.stdout = sys.stdout or io.StringIO()
+    sys.stderr = sys.stderr or io.StringIO()
 
 
 def _is_terminal(stream: object) -> bool:
