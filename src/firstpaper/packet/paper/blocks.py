@@ -319,7 +319,7 @@ class Remark:
         foot = top - self.height
         with pen.artifact():
             if self.framed:
-                pen.frame(x + 1, foot, self.width - 2, self.height, 2)
+                pen.frame(x, foot, self.width, self.height, 2)
             else:
                 pen.bar(x, foot, 3, self.height)
         self.body.draw(pen, x + self.INDENT, top - self._padding)

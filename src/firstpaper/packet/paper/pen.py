@@ -121,9 +121,10 @@ class Pen:
         self.canvas.setStrokeGray(0)
 
     def frame(self, x: float, y: float, width: float, height: float, thickness: float) -> None:
-        """Draw an empty rectangle from its lower left corner."""
+        """Draw an empty rectangle from its lower left corner; its line stays inside."""
+        half = thickness / 2
         self.canvas.setLineWidth(thickness)
-        self.canvas.rect(x, y, width, height)
+        self.canvas.rect(x + half, y + half, width - thickness, height - thickness)
 
     def cross(self, x: float, y: float, side: float) -> None:
         """Draw a cross inside a square, from its lower left corner."""
