@@ -4,10 +4,10 @@ import re
 from functools import reduce
 
 import pytest
-from reading import barred_words, grade, longest_sentence, words
 
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Question, Topic, all_words
+from tests.words.reading import barred_words, grade, longest_sentence, words
 
 HARDEST_QUESTION = 8.0
 HARDEST_ON_AVERAGE = 7.0

@@ -5,7 +5,8 @@ Formula: Kincaid, Fishburne, Rogers and Chissom, "Derivation of new readability 
 """
 
 import pytest
-from reading import barred_words, grade, longest_sentence, sentences, syllables, words
+
+from tests.words.reading import barred_words, grade, longest_sentence, sentences, syllables, words
 
 
 @pytest.mark.parametrize(

@@ -138,9 +138,9 @@ class _TopicFile:
         return tuple(Choice(values(name), self._text(fields, name, key)) for name in fields)
 
     def _feeds(self, node: Node | None, key: str) -> Feeds:
-        fields = self._fields(node, {"rules", "items"}, key)
-        feeds = Feeds(self._texts(fields.get("rules"), key), self._texts(fields.get("items"), key))
-        if not feeds.rules and not feeds.items:
+        fields = self._fields(node, set(Feeds._fields), key)
+        feeds = Feeds(*(self._texts(fields.get(name), key) for name in Feeds._fields))
+        if not any(feeds):
             raise self._broken(key, "it feeds nothing, so it must not be asked")
         return feeds
 

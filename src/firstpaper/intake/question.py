@@ -20,10 +20,15 @@ class Choice(NamedTuple):
 
 
 class Feeds(NamedTuple):
-    """What a question is asked for: ids of rules, and concepts of form items."""
+    """What a question is asked for.
+
+    Ids of rules, concepts of the petition's items, and other sheets that show the answer: one of our
+    own by the name of its template, an official form by its number.
+    """
 
     rules: tuple[str, ...] = ()
     items: tuple[str, ...] = ()
+    sheets: tuple[str, ...] = ()
 
 
 class Question(NamedTuple):

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from firstpaper.counting import short_date
 from firstpaper.facts import known
-from firstpaper.facts.choices import Union, Who
+from firstpaper.facts.choices import Typist, Union, Who
 from firstpaper.intake import echo
 from firstpaper.law.finding import Finding, Weight
 from firstpaper.law.measures.children import listed_children, unborn
@@ -16,6 +16,7 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
 FEWEST_FINDINGS, MOST_FINDINGS = 2, 7
+MOST_NAMES = 3
 LINE = 80  # characters on one line of the sheet, nearly
 LINES = 23  # lines of the sheet, without its headings
 
@@ -79,11 +80,28 @@ def _facts(brief: Brief) -> Iterator[Line]:
     yield Line(_("Separated"), short_date(parted.day) if parted.day else parted.why)
     yield Line(_("Residence met by"), _residents(brief))
     yield Line(_("Children"), _children(brief))
+    yield from _people(brief)
     if brief.in_danger:
         yield Line(_("Danger"), echo("safety.dangers", case.safety.dangers))
     if brief.open_questions:
         count = len(brief.open_questions)
         yield Line(_("Still open"), _n("{count} question", "{count} questions", count).format(count=count))
+
+
+def _people(brief: Brief) -> Iterator[Line]:
+    case = brief.case
+    for label, names in (
+        (_("Petitioner's other names"), case.petitioner.other_names),
+        (_("Respondent's other names"), case.respondent.other_names),
+    ):
+        if told := known(names):
+            more = _("; and more") if len(told) > MOST_NAMES else ""
+            yield Line(label, "; ".join(told[:MOST_NAMES]) + more)
+    if language := known(case.people.language):
+        yield Line(_("Interpreter"), language)
+    helpers = {Typist.PARALEGAL: _("a paralegal"), Typist.VOLUNTEER: _("a volunteer or a friend")}
+    if helper := helpers.get(known(case.safety.typist) or Typist.FILER):
+        yield Line(_("Answers typed by"), helper)
 
 
 def _unions(brief: Brief) -> Iterator[Line]:
@@ -93,6 +111,8 @@ def _unions(brief: Brief) -> Iterator[Line]:
         dates = brief.case.dates
         key = "dates.married_on" if married else "dates.registered_on"
         began = echo(key, dates.married_on if married else dates.registered_on)
+        place = known(dates.married_place) if married else None
+        began = _("{day}, {place}").format(day=began, place=place) if place else began
         span = length(brief.case, union)
         yield Line(label, f"{began} ({span})" if span else began)
 
