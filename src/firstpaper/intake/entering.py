@@ -254,7 +254,7 @@ def _yaml_message(code: str) -> str:
         "name": _("A name must be plain text, like: petitioner.name"),
     }
     unreadable = _(
-        "The file could not be read near here. Look for a missing colon or quote, a tab in place of "
-        "spaces, or a line that is not lined up with the ones above it."
+        "The file could not be read near here. Look for a missing colon or quote. Or a line has a tab in "
+        "place of spaces, or does not line up with the ones above it."
     )
     return messages.get(code, unreadable)

@@ -19,8 +19,7 @@ def tidy(text: str) -> str:
 
 def fold(text: str) -> str:
     """One line in lower case, with plain digits, dashes, slashes, apostrophes and single spaces."""
-    text = unicodedata.normalize("NFKC", tidy(text))
-    text = "".join(_digit(character) for character in text)
+    text = "".join(_digit(character) for character in tidy(text))
     text = _APOSTROPHES.sub("'", _SLASHES.sub("/", _DASHES.sub("-", text)))
     return " ".join(text.casefold().split())
 

@@ -31,7 +31,8 @@ _NOTHING = {
     AnswerKind.PERIODS: (),
     AnswerKind.SEVERAL: (),
 }
-_NONE = frozenset("0;n;no;none;none of these;none of them;nothing;n/a;na;ninguno;ninguna;nada".split(";"))
+_NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/a", "na"}
+_NONE |= {"ninguno", "ninguna", "nada"}
 
 
 def read_answer(asked: Asked, text: str, today: date) -> Any:

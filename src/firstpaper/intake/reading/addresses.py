@@ -93,7 +93,7 @@ def read_address(text: str) -> Address:
     if not parts:
         raise AnswerRefused(_street_missing())
     last, zip_code = _without_zip(parts[-1])
-    if _plain(last) in _countries() and not _state_at_end(last)[1]:
+    if _plain(last) in _countries() and _plain(last) not in _codes():
         return _abroad(parts[:-1], last, zip_code or "")
     return _at_home(parts)
 

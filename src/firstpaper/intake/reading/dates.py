@@ -46,6 +46,8 @@ _WEEKDAYS = (
 )
 _WEEKDAY_NUMBER = {word: number for number, words in enumerate(_WEEKDAYS) for word in words.split()}
 
+_BEGINNINGS = {*_MONTH_NUMBER, *_WEEKDAY_NUMBER}
+
 _DOUBT_BEFORE = re.compile(
     r"(?:i think|i believe|i'm not sure|im not sure|not sure|unsure|about|around|approximately|approx|roughly"
     r"|maybe|perhaps|probably|possibly|circa|ca|tal vez|quizás|quizas|alrededor de|más o menos|mas o menos)"
@@ -75,12 +77,19 @@ def read_day(text: str, today: date, *, not_after_today: bool = False) -> Day:
     """The day, month or year typed. Raises AnswerRefused with what to type instead."""
     if len(text) > LONGEST_DATE:
         raise AnswerRefused(_unreadable())
-    typed, unsure = _without_doubt(_LEAD.sub("", fold(text).rstrip(" .,;"), count=1))
+    typed, unsure = _without_doubt(_LEAD.sub("", fold(text).rstrip(" .,;:"), count=1))
     day = _relative(typed, today) or _written(typed)
     _check_range(day, today)
     if not_after_today and day.earliest > today:
         raise AnswerRefused(_still_to_come(day, today))
     return Day(day.year, day.month, day.day, unsure)
+
+
+def begins_like_a_day(text: str) -> bool:
+    """Whether a text seems to begin with a day, readable or not."""
+    typed, _unsure = _without_doubt(fold(text[:LONGEST_DATE]))
+    word = re.match(r"[^\W\d_]+", typed)
+    return typed[:1].isdigit() or (word is not None and word[0] in _BEGINNINGS)
 
 
 def spell(day: Day) -> str:

@@ -7,7 +7,7 @@ from pydantic import ValidationError
 
 from firstpaper.facts import Day
 from firstpaper.facts.matter import Period
-from firstpaper.intake.reading.dates import read_day, spell
+from firstpaper.intake.reading.dates import begins_like_a_day, read_day, spell
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
@@ -43,30 +43,32 @@ def read_period(line: str, today: date, *, not_after_today: bool = False) -> Per
     if len(line) > LONGEST_PERIOD:
         raise AnswerRefused(_("That line is too long. Please say in a few words what it was."))
     since = _SINCE.match(line)
-    if since and not _TO.search(line, since.end()):
-        start, why = _leading_day(line[since.end() :], today, not_after_today)
-        return period(start, None, why)
-    begin = _FROM.match(line)
+    begin = since or _FROM.match(line)
     rest = line[begin.end() :] if begin else line
     for to in _TO.finditer(rest):
+        still = _STILL.match(rest, to.end())
+        if not (still or begins_like_a_day(rest[to.end() :])):
+            continue
         try:
             start = read_day(rest[: to.start()], today, not_after_today=not_after_today)
         except AnswerRefused:
             continue
-        still = _STILL.match(rest, to.end())
         if still:
             return period(start, None, rest[still.end() :])
         end, why = _leading_day(rest[to.end() :], today, not_after_today=False)
         return period(start, end, why)
-    raise AnswerRefused(_unclear(rest, today))
+    if since:
+        start, why = _leading_day(rest, today, not_after_today)
+        return period(start, None, why)
+    raise AnswerRefused(_unclear(rest, today, not_after_today))
 
 
-def _unclear(line: str, today: date) -> str:
+def _unclear(line: str, today: date, not_after_today: bool) -> str:
     """Why no period was found: the reason its first date was refused, or that an end is missing."""
     to = _TO.search(line)
     if to:
         try:
-            read_day(line[: to.start()], today)
+            read_day(line[: to.start()], today, not_after_today=not_after_today)
         except AnswerRefused as refused:
             return refused.message
     return _(
