@@ -7,7 +7,7 @@ the process number has been given out again. It says nothing about the people in
 
 import json
 import os
-import socket
+import platform
 import time
 from contextlib import suppress
 from pathlib import Path
@@ -32,12 +32,12 @@ class Holder(NamedTuple):
     def here(cls) -> Self:
         """This process."""
         process = os.getpid()
-        return cls(process, _start_of(process), socket.gethostname())
+        return cls(process, _start_of(process), platform.node())
 
     @property
     def gone(self) -> bool:
         """Whether that process certainly runs no more. A process of another computer is never "gone"."""
-        if self.host != socket.gethostname():
+        if self.host != platform.node():
             return False
         return not _alive(self.process) or _start_of(self.process) != self.started
 

@@ -73,7 +73,7 @@ def unprintable(case: Case) -> tuple[str, ...]:
         return ()
     return (
         _(
-            "These characters cannot be printed: {characters} A small box stands in their place. "
+            "These characters cannot be printed: {characters} The sign \ufffd stands in their place. "
             "Write them on the form by hand."
         ).format(characters=" ".join(missing)),
     )

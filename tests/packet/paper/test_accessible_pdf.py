@@ -3,10 +3,10 @@
 from xml.etree import ElementTree
 
 import pytest
-from kitchen_sink import LONG_WORD, NAMES, SHEET
-from pages_read_back import Drawn, worksheet
 
 from firstpaper.packet.paper import SheetSource
+from tests.packet.paper.kitchen_sink import LONG_WORD, NAMES, SHEET
+from tests.packet.paper.pages_read_back import Drawn, worksheet
 
 HOSTILE = (
     "&lt;script&gt;alert(1)&lt;/script&gt; &lt;/p&gt; &amp;amp;"

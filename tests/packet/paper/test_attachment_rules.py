@@ -6,10 +6,10 @@ The figures are those of rules 2.103 to 2.110 as published by the Judicial Counc
 from itertools import pairwise
 
 import pytest
-from kitchen_sink import LONG_WORD
-from pages_read_back import Drawn, attachment, worksheet
 
 from firstpaper.packet.paper import SheetSource
+from tests.packet.paper.kitchen_sink import LONG_WORD
+from tests.packet.paper.pages_read_back import Drawn, attachment, worksheet
 
 INCH = 72.0
 

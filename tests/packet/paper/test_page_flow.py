@@ -1,10 +1,10 @@
 """How sheets fill pages: what stays together, what splits, and where."""
 
 import pytest
-from kitchen_sink import SHEET
-from pages_read_back import ON, Drawn, attachment, worksheet
 
 from firstpaper.packet.paper import SheetSource, draw
+from tests.packet.paper.kitchen_sink import SHEET
+from tests.packet.paper.pages_read_back import ON, Drawn, attachment, worksheet
 
 
 def lines(drawn: Drawn, number: int) -> list[str]:

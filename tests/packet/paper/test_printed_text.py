@@ -12,10 +12,10 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from kitchen_sink import LONG_WORD, NAMES, SHEET
-from pages_read_back import ON, Drawn, attachment, worksheet
 
 from firstpaper.packet.paper import SheetSource, draw, missing_characters
+from tests.packet.paper.kitchen_sink import LONG_WORD, NAMES, SHEET
+from tests.packet.paper.pages_read_back import ON, Drawn, attachment, worksheet
 
 # A sentence that uses the letters special to each language, from the alphabets that the Unicode CLDR
 # lists as main exemplar characters (written from memory; the languages are those often spoken in California).
@@ -180,7 +180,7 @@ from datetime import date
 sys.path.insert(0, {folder!r})
 if {slow!r}:
     sys.modules["_rl_accel"] = None  # the library's optional C helpers
-from kitchen_sink import SHEET
+from tests.packet.paper.kitchen_sink import SHEET
 from firstpaper.packet.paper import SheetSource, draw
 sheets = [SheetSource("One", SHEET), SheetSource("Two", SHEET, style="attachment", running="Foot")]
 print(hashlib.sha256(draw(sheets, title="Packet", on=date(2026, 1, 5))).hexdigest())

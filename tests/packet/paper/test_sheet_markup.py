@@ -6,11 +6,11 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from kitchen_sink import SHEET
-from pages_read_back import ON
 
 from firstpaper.packet.paper import SheetSource, draw, markup_errors
 from firstpaper.packet.paper.markup import GRAMMAR, ROOT
+from tests.packet.paper.kitchen_sink import SHEET
+from tests.packet.paper.pages_read_back import ON
 
 
 def test_everything_in_the_markup_is_accepted():

@@ -1,0 +1,114 @@
+"""What each invented household must get: every item, every finding, and the words of its packet.
+
+    python tests/households/golden.py     write the expected files anew; then read the difference
+
+The expected files are read by people: a change in one is a change in what a filer is told.
+"""
+
+import tomllib
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from html.parser import HTMLParser
+from pathlib import Path
+
+from firstpaper.facts import Case
+from firstpaper.intake import facts_from
+from firstpaper.packet import build
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.templates import render
+
+HERE = Path(__file__).parent
+EXPECTED = HERE / "expected"
+HOUSEHOLDS = HERE.parents[1] / "demo" / "households"
+
+
+@dataclass(frozen=True)
+class Household:
+    """An invented household on one filing day."""
+
+    name: str
+    on: date
+
+    @property
+    def case(self) -> Case:
+        """Its facts, read as a fact file is read."""
+        case, problems = facts_from((HOUSEHOLDS / f"{self.name}.yaml").read_text("utf-8"), self.on)
+        assert not problems, problems
+        assert case is not None
+        return case
+
+    @property
+    def expected(self) -> Path:
+        """The folder of its expected files."""
+        return EXPECTED / f"{self.name}-{self.on.isoformat()}"
+
+    def __str__(self) -> str:
+        return f"{self.name} on {self.on}"
+
+
+def households() -> tuple[Household, ...]:
+    """Every household on each of its filing days."""
+    index = tomllib.loads((HERE / "index.toml").read_text("utf-8"))
+    return tuple(Household(one["name"], on) for one in index["household"] for on in one["on"])
+
+
+def texts(household: Household) -> dict[str, str]:
+    """What the household gets, as text files by name."""
+    packet = build(household.case, household.on)
+    return {
+        "items.txt": "\n".join(_items(packet.brief)) + "\n",
+        "findings.txt": "\n".join(_findings(packet.brief)) + "\n",
+        "packet.txt": "\n".join(_words(render(s.template, s.values)) for s in packet.sheets) + "\n",
+    }
+
+
+def _items(brief: Brief) -> Iterator[str]:
+    for answer in brief.items:
+        value = " / ".join(answer.value.splitlines())
+        end = f" | {value}" if value else ""
+        yield f"{answer.item:10} {answer.action.value:6} {answer.label}{end}"
+
+
+def _findings(brief: Brief) -> Iterator[str]:
+    for one in brief.findings:
+        yield f"{one.weight.value} {one.id} {one.outcome.value} ({one.certainty.value})"
+        yield from (f"    {line}" for line in (one.says, one.do) if line)
+        yield from (f"    {name} = {day}" for name, day in one.dates.items())
+
+
+class _Words(HTMLParser):
+    """The words of a sheet, one block a line."""
+
+    BLOCKS = frozenset({"h1", "h2", "h3", "p", "li", "tr", "br"})
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.lines = [""]
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        if tag in self.BLOCKS:
+            self.lines.append("# " if tag in ("h1", "h2") else "")
+        if tag in ("tick", "line"):
+            self.lines[-1] += "[ ] " if tag == "tick" else "______ "
+
+    def handle_data(self, data: str) -> None:
+        self.lines[-1] += data
+
+
+def _words(markup: str) -> str:
+    reader = _Words()
+    reader.feed(markup)
+    return "\n".join(line for line in (" ".join(line.split()) for line in reader.lines) if line)
+
+
+def write() -> None:
+    """Write the expected files anew."""
+    for household in households():
+        household.expected.mkdir(parents=True, exist_ok=True)
+        for name, text in texts(household).items():
+            (household.expected / name).write_text(text, "utf-8")
+
+
+if __name__ == "__main__":
+    write()
