@@ -11,7 +11,7 @@ from typing import Any, NamedTuple, Self
 
 from firstpaper.casefile import CaseFile, OpenCase
 from firstpaper.casefile.errors import NotSaved
-from firstpaper.cli.questions import Typed, gather, put_question, small_number
+from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import SafeHere
@@ -110,10 +110,15 @@ class Interview:
         now = self.case.fact(one.key)
         offers = self._offers(one)
         self._show(one, now, offers)
+
+        def read(text: str) -> Any:
+            number = small_number(text)
+            return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
+
         while True:
-            typed = gather(self._terminal, one, self._today)
+            typed = gather(self._terminal, one, read)
             self._terminal.line()
-            if self._took(one, typed, now, offers):
+            if self._took(one, typed, now, read):
                 return self._does[typed.command](one) if typed.command else None
 
     def _show(self, one: Asked, now: object, offers: Sequence[Any]) -> None:
@@ -126,12 +131,12 @@ class Interview:
         put_question(self._terminal, one, now, [echo(one, offer) for offer in offers])
         self._topic, self._shown = one.topic.name, one.key
 
-    def _took(self, one: Asked, typed: Typed, now: object, offers: Sequence[Any]) -> bool:
+    def _took(self, one: Asked, typed: Typed, now: object, read: Read) -> bool:
         """Whether the turn is over: an answer was taken or kept, or only a command was given."""
         if typed.text is None or (now is not None and not typed.text.strip()):
             return True
         try:
-            self._answer(one, self._value(one, typed.text, offers))
+            self._answer(one, read(typed.text))
         except AnswerRefused as refused:
             self._terminal.say(refused.message)
             return typed.command is not None
@@ -141,10 +146,6 @@ class Interview:
             self._terminal.say(not_saved.message)
             return typed.command is not None
         return True
-
-    def _value(self, one: Asked, text: str, offers: Sequence[Any]) -> Any:
-        number = small_number(text)
-        return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
 
     def _answer(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)

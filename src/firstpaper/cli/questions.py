@@ -1,16 +1,18 @@
 """How one question is put to a person, and how the lines of their answer are gathered."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date
+from typing import Any
 
 from firstpaper.cli.terminal import Terminal
-from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
+from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
 from firstpaper.locale import _
 
 SEVERAL_LINES = frozenset(
     {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.PARAGRAPH, AnswerKind.ADDRESS},
 )
+Read = Callable[[str], Any]
+
 _ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.LEAVE})
 
 
@@ -36,20 +38,23 @@ def put_question(terminal: Terminal, asked: Asked, now: object, offers: Sequence
         )
 
 
-def gather(terminal: Terminal, asked: Asked, today: date) -> Typed:
-    """Read the lines of one answer, or a command. A single line for most kinds of question."""
+def gather(terminal: Terminal, asked: Asked, read: Read) -> Typed:
+    """The lines of one answer, or a command. A single line for most kinds of question.
+
+    `read` turns text into an answer, or refuses it; it tells when a long answer is complete.
+    """
     first = terminal.read(_("Your answer: "))
     command = command_of(first)
     if command and command is not Command.DONT_KNOW:
         return Typed(None, command)
     if command or not first.strip() or asked.kind not in SEVERAL_LINES:
         return Typed(first)
-    return _more_lines(terminal, asked, first, today)
+    return _more_lines(terminal, asked, first, read)
 
 
-def _more_lines(terminal: Terminal, asked: Asked, text: str, today: date) -> Typed:
+def _more_lines(terminal: Terminal, asked: Asked, text: str, read: Read) -> Typed:
     """The rest of a long answer, until an empty line. What was typed before a command is kept."""
-    while not _complete(asked, text, today):
+    while not _complete(asked, text, read):
         line = terminal.read(_("Next line, or just Enter: "))
         command = command_of(line)
         if command in _ENDS_A_LONG_ANSWER or not line.strip():
@@ -64,10 +69,10 @@ def small_number(text: str) -> int:
     return int(digits) if digits.isdecimal() and len(digits) <= 3 else 0
 
 
-def _complete(asked: Asked, text: str, today: date) -> bool:
+def _complete(asked: Asked, text: str, read: Read) -> bool:
     """Whether the lines so far say it all: an address with its ZIP code, or "none"."""
     try:
-        value = read_answer(asked, text, today)
+        value = read(text)
     except AnswerRefused:
         return False
     return asked.kind is AnswerKind.ADDRESS or value in ("", ())

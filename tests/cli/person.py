@@ -1,0 +1,176 @@
+"""The command line as a person, a pipe and another program meet it: always a real process."""
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pexpect
+import yaml
+
+from firstpaper.casefile import CaseFile
+from firstpaper.facts import Case
+from firstpaper.intake import Asked, asked, facts_from, next_question
+
+COMMAND = [sys.executable, "-m", "firstpaper"]
+HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
+ON = "2026-11-30"
+PROMPT = "Your answer: "
+NEXT_LINE = "Next line, or just Enter: "
+
+
+@dataclass(frozen=True)
+class Ran:
+    """What a finished command left: exit status, stdout and stderr."""
+
+    exit: int
+    out: str
+    err: str
+
+    @property
+    def envelope(self) -> dict[str, Any]:
+        """The JSON on stdout."""
+        document: dict[str, Any] = json.loads(self.out)
+        return document
+
+    @property
+    def said(self) -> str:
+        """Everything on stderr on one line."""
+        return flat(self.err)
+
+
+def flat(text: str) -> str:
+    """Text without line breaks, so that a folded sentence can be found."""
+    return " ".join(text.split())
+
+
+def environment(**more: str) -> dict[str, str]:
+    """A plain environment: no screen width, an English UTF-8 computer."""
+    kept = {name: value for name, value in os.environ.items() if name not in ("COLUMNS", "LINES")}
+    return {**kept, "LC_ALL": "C.UTF-8", "TERM": "xterm-256color", **more}
+
+
+def run_in(folder: Path, *arguments: object, typed: str | bytes = "", **more: str) -> Ran:
+    """Run a command in a folder, with `typed` as its input. It never shows a traceback or an escape."""
+    done = subprocess.run(
+        [*COMMAND, *map(str, arguments)],
+        input=typed.encode() if isinstance(typed, str) else typed,
+        capture_output=True,
+        cwd=folder,
+        env=environment(**more),
+        timeout=60,
+        check=False,
+    )
+    ran = Ran(done.returncode, done.stdout.decode(), done.stderr.decode())
+    assert "Traceback" not in ran.err
+    assert "\x1b" not in ran.out + ran.err
+    return ran
+
+
+def answers_of(household: str) -> dict[str, str]:
+    """The facts of an invented household, as typed text by key."""
+    facts = yaml.load((HOUSEHOLDS / f"{household}.yaml").read_text("utf-8"), yaml.BaseLoader)
+    return dict(_flat_facts(facts))
+
+
+def _flat_facts(group: dict[str, Any], prefix: str = "") -> Iterator[tuple[str, str]]:
+    for name, value in group.items():
+        if name == "child":
+            for number, row in enumerate(value, 1):
+                yield from _flat_facts(row, f"child.{number}.")
+        elif isinstance(value, dict):
+            yield from _flat_facts(value, f"{prefix}{name}.")
+        else:
+            yield prefix + name, ", ".join(value) if isinstance(value, list) else value
+
+
+def facts_of(household: str) -> Case:
+    """The facts of an invented household, as entered from its file."""
+    text = (HOUSEHOLDS / f"{household}.yaml").read_text("utf-8")
+    case, problems = facts_from(text, date.fromisoformat(ON))
+    assert problems == ()
+    return case
+
+
+class Sitting:
+    """A person at a real terminal, and the case file on the disk beside them."""
+
+    def __init__(self, path: Path, *arguments: str) -> None:
+        self.path = path
+        self.heard = ""
+        self.child = pexpect.spawn(
+            COMMAND[0],
+            [*COMMAND[1:], *arguments],
+            cwd=str(path.parent),
+            env=environment(),
+            encoding="utf-8",
+            timeout=20,
+            dimensions=(40, 90),
+        )
+
+    @property
+    def file(self) -> CaseFile:
+        """The case file as it is on disk now."""
+        return CaseFile.load(self.path) if self.path.exists() else CaseFile()
+
+    @property
+    def next(self) -> Asked | None:
+        """The question that comes next, by the answers on disk."""
+        return next_question(self.file.case, self.file.passed)
+
+    def wait(self, pattern: str = PROMPT) -> str:
+        """Everything said up to a prompt, on one line."""
+        self.child.expect_exact(pattern)
+        return self._heard(self.child.before)
+
+    def type(self, line: str, then: str = PROMPT) -> str:
+        """Type a line; everything said up to the prompt after it."""
+        self.child.sendline(line)
+        return self.wait(then)
+
+    def answer(self, line: str) -> None:
+        """Type an answer and wait for the next prompt or the end; an empty line ends a long answer."""
+        self.child.sendline(line)
+        while self.child.expect_exact([PROMPT, NEXT_LINE, pexpect.EOF]) == 1:
+            self._heard(self.child.before)
+            self.child.sendline("")
+        self._heard(self.child.before)
+
+    def end(self) -> int:
+        """Wait for the end; the exit status."""
+        self.child.expect_exact(pexpect.EOF)
+        self._heard(self.child.before)
+        self.child.close()
+        return self.child.exitstatus
+
+    def _heard(self, text: str) -> str:
+        self.heard += text
+        return flat(text)
+
+
+def written(folder: Path, household: str) -> Path:
+    """A case file with the facts of an invented household."""
+    path = folder / "home.case"
+    CaseFile(facts_of(household)).save(path)
+    return path
+
+
+def without(path: Path, *keys: str) -> Path:
+    """The same case file with some answers taken back."""
+    file = CaseFile.load(path)
+    case = file.case
+    for key in keys:
+        case = case.with_fact(key, None)
+    file.with_case(case).save(path)
+    return path
+
+
+def stops_at(path: Path) -> list[str]:
+    """The keys that have no answer yet, in order."""
+    case = CaseFile.load(path).case
+    return [one.key for one in asked(case) if case.fact(one.key) is None]
