@@ -7,6 +7,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.children import Child
 from firstpaper.facts.choices import Family, Parentage
+from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import ListedChild, described, grown_up_on, listed_children, unborn
 from firstpaper.law.register import rule
@@ -116,10 +117,7 @@ def _not_on_the_list(case: Case, on: date) -> Iterator[Found]:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _(
-                "Children whom only one of you is a parent of do not go on the petition, stepchildren "
-                "included."
-            ),
+            _("Stepchildren, and other children of only one of you, do not go on the petition."),
             facts=(FAMILY,),
         )
     if Family.GROWN in family:
@@ -140,8 +138,8 @@ def _why_not(number: int, child: Child, on: date) -> str:
     if known(child.parentage) is Parentage.ONE_PARENT_ONLY:
         return _("{name} is not listed: only one of you is a parent.").format(name=name)
     if grown_up_on(child, on):
-        return _("{name} is not listed: {name} is no longer a minor on {day}.").format(
-            name=name, day=spell_date(on)
+        return _("{name} is not listed: {age} or older on {day}.").format(
+            name=name, age=figure("children.majority", on).value, day=spell_date(on)
         )
     if born and born.earliest > on:
         return _("{name} is not listed: the birth date lies after {day}.").format(
@@ -153,7 +151,7 @@ def _why_not(number: int, child: Child, on: date) -> str:
 def _still_to_tell(case: Case, on: date) -> Iterator[Found]:
     if _undescribed(case):
         yield _need(
-            _("You told us of more children together than you have told us about, one by one."),
+            _("You have more children together than you have told us about one by one."),
             _("Tell us about each child, or change the number of children."),
             HOW_MANY,
         )

@@ -67,7 +67,10 @@ def _about(number: int, child: Child, on: date) -> Found | None:
                 "{name} turns 18 soon, on {day}. Filed on that day or later, the petition does not list "
                 "{name}."
             ).format(name=name, day=spell_date(first)),
-            _("If your filing slips past the birthday, make the papers again."),
+            _(
+                "If your filing slips to the birthday or later, change your answers and print the papers "
+                "again."
+            ),
             facts=(key,),
             dates={"turns_18_on": first},
         )

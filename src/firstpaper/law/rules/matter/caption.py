@@ -53,7 +53,10 @@ def _each(case: Case) -> Iterator[Found]:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("The kind of case and what joins you two are told, so the top of the petition can be filled."),
+            _(
+                "We know your kind of case and what joins you two, so the top of the petition can be filled "
+                "in."
+            ),
             _("You are the petitioner in this case for good, in every later paper too."),
             facts=(KIND, UNIONS),
             values={

@@ -47,7 +47,7 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("By your dates, that spouse was under {age} on the wedding day.").format(age=of_age),
+            _("By your dates, the spouse in question was under {age} on the wedding day.").format(age=of_age),
             facts=facts,
         )
     if over:
@@ -56,7 +56,8 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
             Outcome.NOT_MET,
             Weight.GET_ADVICE if born.unsure or wedding.unsure else Weight.STOP,
             _(
-                "By your dates, that spouse was already {age} on the wedding day. That is not under age."
+                "By your dates, the spouse in question was already {age} on the wedding day. That is not "
+                "under age."
             ).format(age=of_age),
             _("Check both dates. If they are right, leave this ground out. {help}").format(help=help_first()),
             facts=facts,
@@ -66,7 +67,9 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
     return Found(
         Outcome.NEED_TO_KNOW,
         Weight.LOOK_AGAIN,
-        _("We cannot tell whether that spouse was under {age} on the wedding day.").format(age=of_age),
+        _("We cannot tell whether the spouse in question was under {age} on the wedding day.").format(
+            age=of_age
+        ),
         _("Look up the whole birth date and the whole wedding date."),
         facts=facts,
     )

@@ -62,9 +62,9 @@ def _about(case: Case, ground: NullityGround) -> Found:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _('By what you told us, the ground "{ground}" was not lost by living together.').format(
-                ground=name
-            ),
+            _(
+                'By what you told us, living together afterwards did not take away the ground "{ground}".'
+            ).format(ground=name),
             facts=(key,),
         )
     asked = case.fact(key) is DONT_KNOW

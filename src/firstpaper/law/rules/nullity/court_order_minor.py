@@ -40,9 +40,9 @@ def court_order_minor(case: Case, on: date) -> Found | None:
             Outcome.NOT_MET,
             Weight.STOP,
             _("You told us that a court allowed the marriage. Then it cannot be undone for age alone."),
-            _(
-                "Leave this ground out. If the order came from outside California, ask a lawyer. {help}"
-            ).format(help=help_first()),
+            _("Leave this ground out, unless the order came from outside California. {help}").format(
+                help=help_first()
+            ),
             facts=(KEY,),
         )
     if allowed is False:

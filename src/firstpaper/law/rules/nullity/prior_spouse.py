@@ -47,7 +47,10 @@ def prior_spouse(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
-            _("You marked both grounds about an earlier marriage. For one earlier marriage, one is right."),
+            _(
+                "You marked both grounds about an earlier marriage. For one earlier marriage, only one is "
+                "right."
+            ),
             help_first(),
             facts=(GROUNDS, KEY),
         )
@@ -90,8 +93,7 @@ def _not_told(case: Case, on: date) -> Found:
         Weight.GET_ADVICE if unknown else Weight.LOOK_AGAIN,
         _(
             "It matters whether the earlier spouse was thought dead, or had been gone for {years} years and "
-            "was "
-            "not known to be alive."
+            "was not known to be alive."
         ).format(years=figure("nullity.absent_years", on).value),
         help_first() if unknown else _("Answer the question about the earlier spouse."),
         facts=(GROUNDS, KEY),

@@ -47,7 +47,10 @@ def putative(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("You ask the court to divide what you two got during the union. It goes under other requests."),
+            _(
+                "You ask the court to divide what you two got during the union. That goes under other "
+                "requests."
+            ),
             _("Bring what shows that you believed the marriage was good."),
             facts=(BELIEF, REQUEST),
         )

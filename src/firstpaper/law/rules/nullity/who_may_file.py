@@ -66,7 +66,7 @@ def _each(case: Case) -> Iterator[Found]:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("You are a person who may file on this ground: {grounds}.").format(
+            _("You are one of those who may file on this ground: {grounds}.").format(
                 grounds=in_a_row([ground_words(ground) for ground in allowed])
             ),
             facts=(FILER, *(key for ground in allowed for key in _concerned(ground))),

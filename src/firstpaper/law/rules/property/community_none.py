@@ -3,10 +3,11 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import CommunityHow
+from firstpaper.facts.choices import CommunityHow, Kind
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import longest
 from firstpaper.law.register import rule
+from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
 HOW, KINDS = "property.community_how", "property.community_kinds"
@@ -14,7 +15,7 @@ HOW, KINDS = "property.community_how", "property.community_kinds"
 
 @rule(
     "No community property at all",
-    cite=("Fam. Code 760", "Fam. Code 2556"),
+    cite=("Fam. Code 760", "Fam. Code 2556", "Fam. Code 2251(a)"),
     since=date(1994, 1, 1),
     not_modelled=(
         "What a thing is in law, agreements before or during the marriage, and life in other states."
@@ -39,6 +40,9 @@ def community_none(case: Case, on: date) -> Found | None:
     An example. Married five years, both worked, nothing left but an old car in his name and a credit
     card. The car and the card are community. "None" is not true.
 
+    In a nullity there was no valid marriage, so what the two got is shared only under the rules for a
+    spouse who believed in good faith that the marriage was good. See the page nullity.putative.
+
     What to do. Go through the list of kinds once more before you mark "none".
     """
     how = known(case.property.community_how)
@@ -47,6 +51,8 @@ def community_none(case: Case, on: date) -> Found | None:
     if how is not CommunityHow.NONE:
         return None
     kinds = known(case.property.community_kinds)
+    if case.matter.kind is Kind.NULLITY:
+        return _in_a_nullity()
     if kinds:
         return Found(
             Outcome.NOT_MET,
@@ -76,6 +82,19 @@ def _not_told(unknown: bool) -> Found:
         if unknown
         else _("Answer that question. Each way has two sides."),
         facts=(HOW,),
+    )
+
+
+def _in_a_nullity() -> Found:
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        _(
+            "Your petition says that there is no community property. In a nullity, other rules decide what "
+            "is shared."
+        ),
+        _("Read what we say about the belief that the marriage was good. {help}").format(help=help_first()),
+        facts=(HOW, KINDS, "matter.kind"),
     )
 
 

@@ -4,10 +4,11 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import Danger, SafeHere
+from firstpaper.facts.choices import Danger, NullityGround, SafeHere
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -73,6 +74,14 @@ def _each(case: Case, on: date) -> Iterator[Found]:
             )
     elif told := known(case.safety.dangers):
         yield from _signs(told, on)
+    if NullityGround.FORCE in grounds(case) and not known(case.safety.dangers):
+        yield Found(
+            Outcome.FOR_A_LAWYER,
+            Weight.GET_ADVICE,
+            _("You told us that somebody was forced into this marriage. That can go on to be a danger."),
+            _("You can ask for help at any time. {help}").format(help=_hotline(on)),
+            facts=("grounds.nullity",),
+        )
 
 
 def _signs(told: tuple[Danger, ...], on: date) -> Iterator[Found]:

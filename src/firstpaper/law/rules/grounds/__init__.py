@@ -1,0 +1,1 @@
+"""The ground of a divorce or a legal separation."""
