@@ -1,7 +1,6 @@
 """The caption: who files, in which court, which kind of case; and the headings of pages 2 and 3."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
@@ -19,7 +18,7 @@ from firstpaper.forms.fl100.told import (
     written,
 )
 from firstpaper.forms.open_answers import still_open
-from firstpaper.law.measures.residence import Route, bare_county, residence_route
+from firstpaper.law.measures.residence import Route, residence_route
 from firstpaper.locale import _
 
 LINES = {
@@ -70,7 +69,7 @@ def _address(case: Case) -> Iterator[Answer]:
 def _address_words(case: Case) -> str:
     if Danger.HIDE_ADDRESS in (known(case.safety.dangers) or ()):
         return _(
-            "Only the safe mailing address you gave us. The other side will see it. Never write where you live."
+            "The other side will see this. Use only the safe mailing address. Never write where you live."
         )
     return _("Court mail comes here. Anyone can see it, and the other side will get it.")
 
@@ -92,8 +91,7 @@ def _reach(case: Case) -> Iterator[Answer]:
 
 def _court(case: Case, on: date) -> Iterator[Answer]:
     why, authority = _county_words(case, on)
-    county = written(case, "cap.county", "court.county", why, authority)
-    yield replace(county, value=bare_county(county.value))
+    yield written(case, "cap.county", "court.county", why, authority)
     address = known(case.court.address)
     look = _("Copy it from the court's own website. A big county has several courthouses.")
     if address is None:

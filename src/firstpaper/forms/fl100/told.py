@@ -65,9 +65,9 @@ def space(concept: str, on: date) -> Item:
 def written(
     case: Case, concept: str, key: str, because: str, authority: str = "", *, nothing: str = ""
 ) -> Answer:
-    """The text told at `key`; blank with the words `nothing` where the answer was "nothing"."""
+    """The text told at `key`; blank with the words `nothing` where that is an answer and was given."""
     text = known(case.fact(key))
-    if text is None:
+    if text is None or not (text or nothing):
         return still_open(case, concept, key)
     return write(concept, text, because, authority) if text else blank(concept, nothing)
 
