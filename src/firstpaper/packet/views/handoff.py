@@ -102,6 +102,8 @@ def _people(brief: Brief) -> Iterator[Line]:
     helpers = {Typist.PARALEGAL: _("a paralegal"), Typist.VOLUNTEER: _("a volunteer or a friend")}
     if helper := helpers.get(known(case.safety.typist) or Typist.FILER):
         yield Line(_("Answers typed by"), helper)
+    if known(case.safety.understood) is not True:
+        yield Line(_("Not yet confirmed"), _("that this program gives information and no legal advice"))
 
 
 def _unions(brief: Brief) -> Iterator[Line]:
