@@ -57,9 +57,9 @@ class Rule:
             return ()
         try:
             found = self.check(case, on)
+            many = () if found is None else (found,) if isinstance(found, Found) else tuple(found)
         except Exception as error:  # a rule that cannot run must be seen, whatever broke
-            found = _not_checked(self, error)
-        many = () if found is None else (found,) if isinstance(found, Found) else tuple(found)
+            many = (_not_checked(self, error),)
         return tuple(self._stamped(one) for one in many)
 
     def _stamped(self, one: Found) -> Finding:

@@ -5,7 +5,6 @@ county of filing. Each spouse is measured alone (Fam. Code 2322), so that nobody
 spouse's time in the state to the other's time in the county.
 """
 
-import re
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -19,8 +18,6 @@ from firstpaper.law.figure import figure
 SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
 HERE = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY})
 AWAY = frozenset({Lives.OTHER_STATE, Lives.ABROAD})
-
-_COUNTY = re.compile(r"^(?:city and )?county of | county$", re.IGNORECASE)
 
 
 class Route(StrEnum):
@@ -140,16 +137,6 @@ def same_sex_route_open(case: Case) -> bool:
         and known(told.not_dissolvable_at_home) is True
         and all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES)
     )
-
-
-def bare_county(name: str) -> str:
-    """The county without the word: "Alameda" for "Alameda County" and "County of Alameda"."""
-    return _COUNTY.sub("", name.strip()).strip() or name
-
-
-def same_county(one: str, other: str) -> bool:
-    """Whether two names, as people type them, are of the same county."""
-    return bare_county(one).casefold() == bare_county(other).casefold()
 
 
 @dataclass(frozen=True, slots=True)

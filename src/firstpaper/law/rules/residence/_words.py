@@ -6,7 +6,6 @@ from firstpaper.counting import Counted, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.law.figure import court_calendar
-from firstpaper.law.measures.residence import bare_county
 from firstpaper.locale import _
 
 
@@ -26,7 +25,7 @@ def by(who: Who, petitioner: str, respondent: str) -> str:
 
 def named_county(name: str) -> str:
     """The county as a person says it: "Alameda County"."""
-    return _("{name} County").format(name=bare_county(name))
+    return _("{name} County").format(name=name)
 
 
 def county_of_filing(case: Case) -> str:

@@ -12,7 +12,6 @@ from firstpaper.law.measures.residence import (
     day_that_counts,
     residence_key,
     residence_of,
-    same_county,
     spouse_residence,
     who_qualifies,
 )
@@ -78,7 +77,7 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     facts = tuple(residence_key(spouse.who, name) for name in ("previous_county", "previous_county_until"))
     if previous is None:
         return _old_county_not_known(spouse, facts) if spouse.county else None
-    if filing and same_county(previous, filing):
+    if previous == filing:
         return _same_county_twice(previous, facts)
     if spouse.county is None:
         return None

@@ -12,7 +12,6 @@ from firstpaper.law.measures.residence import (
     SPOUSES,
     residence_key,
     residence_of,
-    same_county,
     same_sex_route_open,
     spouse_residence,
 )
@@ -55,10 +54,11 @@ def venue(case: Case, on: date) -> Found | None:
     kind = known(case.matter.kind)
     if kind is None:
         return None
-    if known(case.court.county) is None:
+    county, wedding = known(case.court.county), known(case.residence.exception.wedding_county)
+    if county is None:
         return _county_not_known()
-    if same_sex_route_open(case):
-        return _county_of_the_wedding(case)
+    if wedding and same_sex_route_open(case):
+        return _county_of_the_wedding(wedding, county)
     lives = [known(residence_of(case, who).lives) for who in SPOUSES]
     if all(place in AWAY for place in lives):
         return _nobody_in_california(case)
@@ -77,12 +77,9 @@ def _county_not_known() -> Found:
     )
 
 
-def _county_of_the_wedding(case: Case) -> Found:
-    wedding, filing = known(case.residence.exception.wedding_county), known(case.court.county)
+def _county_of_the_wedding(wedding: str, filing: str) -> Found:
     facts = ("court.county", "residence.exception.wedding_county")
-    assert wedding is not None
-    assert filing is not None
-    if same_county(wedding, filing):
+    if wedding == filing:
         says = _("{county} is the right county: you married there.").format(county=named_county(filing))
         return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, facts=facts)
     says = _("You must file in {wedding}, where you married. You named {filing}.")
