@@ -1,0 +1,83 @@
+"""When each side owes the other its preliminary declaration of disclosure (Fam. Code 2104)."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import MissingDay, add_months, days_after
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Kind, ServiceMethod, Who
+from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.due import Due, due
+from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint
+from firstpaper.law.measures.service import method
+
+_KINDS = (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
+_UNSEEN = (ServiceMethod.PUBLICATION, ServiceMethod.POSTING)
+
+
+@dataclass(frozen=True, slots=True)
+class DisclosureDue:
+    """By when one side serves its preliminary declaration of disclosure on the other.
+
+    `after_publication` tells that the shorter time after a response to a published or posted summons
+    runs. For the second petitioner of a joint petition the section names no day: counting from the
+    joint filing is our reading.
+    """
+
+    who: Who
+    due: Due
+    after_publication: bool = False
+    certainty: Certainty = Certainty.STATUTE
+
+
+def disclosure_asked_for(case: Case) -> bool:
+    """Whether Fam. Code 2103 names this kind of case. It does not name a nullity."""
+    return known(case.matter.kind) in _KINDS
+
+
+def served_unseen(case: Case) -> bool:
+    """Whether the summons was published or posted by order of the court (Fam. Code 2104(f), 2110)."""
+    return method(case) in _UNSEEN
+
+
+def petitioner_disclosure(case: Case, on: date) -> DisclosureDue | None:
+    """The petitioner's last day; None where it was served, where none is owed, or where none is owed yet.
+
+    After publication or posting the petitioner owes none while the other side stays silent.
+    """
+    record = happened(case, on)
+    if not disclosure_asked_for(case) or known(record.disclosure_served_on) is not None:
+        return None
+    if served_unseen(case):
+        answered = day(record.response_filed_on)
+        if answered is None:
+            return None
+        shorter = figure("disclosure.after_publication_days", answered).value
+        return DisclosureDue(Who.PETITIONER, due(days_after(answered, shorter)), after_publication=True)
+    filed = begins_on(case, on)
+    return DisclosureDue(Who.PETITIONER, _after_filing(filed)) if filed else None
+
+
+def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:
+    """The respondent's last day; None where it was served, or where no response has been filed."""
+    record = happened(case, on)
+    if not disclosure_asked_for(case) or known(record.other_disclosure_served_on) is not None:
+        return None
+    if joint(case):
+        filed = filed_on(case, on)
+        certainty = Certainty.UNCONFIRMED
+    else:
+        filed = day(record.response_filed_on)
+        certainty = Certainty.STATUTE
+    return DisclosureDue(Who.RESPONDENT, _after_filing(filed), certainty=certainty) if filed else None
+
+
+def tax_returns_since(served: date) -> date:
+    """The earliest day on which a tax return was filed that goes with a declaration served that day."""
+    years: int = figure("disclosure.tax_return_years", served).value
+    return add_months(served, -12 * years, missing_day=MissingDay.LAST_DAY_OF_MONTH)
+
+
+def _after_filing(filed: date) -> Due:
+    return due(days_after(filed, figure("disclosure.days", filed).value))

@@ -1,0 +1,56 @@
+"""A day by which something is to be done: the target, and the court day it moves to."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import Counted, MissingDay, add_months, short_date
+from firstpaper.counting.months import no_such_day
+from firstpaper.law.figure import court_calendar
+from firstpaper.locale import _, _n
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """The last day to act. `target` is the day counted; `rolled` the court day it moves to.
+
+    They differ where the court is closed on the target day (Code Civ. Proc. 12a). The target is the
+    day to aim for: the law keeps the time open until the other.
+    """
+
+    target: date
+    rolled: date
+    steps: tuple[str, ...]
+
+    def missed(self, on: date) -> bool:
+        """Whether the time has run out on that day, however it is counted."""
+        return on > self.rolled
+
+
+def due(counted: Counted) -> Due:
+    """The day counted, and the court day it moves to."""
+    rolled = court_calendar().roll_forward(counted.day)
+    return Due(counted.day, rolled.day, counted.steps + rolled.steps)
+
+
+def unmoved(counted: Counted) -> Due:
+    """The day counted, for something the court does or that simply comes: no closed day moves it."""
+    return Due(counted.day, counted.day, counted.steps)
+
+
+def months_after(day: date, months: int) -> Counted:
+    """The same day of the month so many months later; the last day of a month too short to have it."""
+    reached = add_months(day, months, missing_day=MissingDay.LAST_DAY_OF_MONTH)
+    steps = [
+        _("{date}: the starting day, not counted").format(date=short_date(day)),
+        _("{date}: {span} later").format(date=short_date(reached), span=_span(months)),
+    ]
+    if reached.day != day.day:
+        steps.append(no_such_day(day, reached))
+    return Counted(reached, tuple(steps))
+
+
+def _span(months: int) -> str:
+    years, rest = divmod(months, 12)
+    if rest:
+        return _n("{count} month", "{count} months", months).format(count=months)
+    return _n("{count} year", "{count} years", years).format(count=years)

@@ -1,0 +1,34 @@
+"""What follows from a request to waive court fees (Gov. Code 68630-68641; Cal. Rules of Court, rule 3.53)."""
+
+from datetime import date
+
+from firstpaper.counting import Counted, days_after
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import FeeState
+from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.measures.due import Due, due
+from firstpaper.law.measures.record import day, happened
+
+
+def waiver_deemed(case: Case, on: date) -> Counted | None:
+    """The last day for the court to act on the request; when it has passed, the waiver counts as granted.
+
+    None unless a request was recorded with its day, and is still open.
+    """
+    if known(case.record.fee) is not FeeState.WAIVER_ASKED:
+        return None
+    asked = day(happened(case, on).waiver_filed_on)
+    if asked is None:
+        return None
+    count: int = figure("fee_waiver.granted_after_court_days", asked).value
+    return court_calendar().add_court_days(asked, count)
+
+
+def after_denial(case: Case, on: date) -> Due | None:
+    """The last day to pay, ask again or ask for a hearing after a waiver was denied (rule 5.43(a))."""
+    if known(case.record.fee) is not FeeState.WAIVER_DENIED:
+        return None
+    denied = day(happened(case, on).waiver_denied_on)
+    if denied is None:
+        return None
+    return due(days_after(denied, figure("fee_waiver.after_denial_days", denied).value))

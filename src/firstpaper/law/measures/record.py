@@ -1,0 +1,96 @@
+"""What has happened by a day: the record as the measures and rules read it.
+
+A day told in part, or marked as not sure, starts no clock; neither does one that lies ahead.
+"""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import days_after
+from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.facts.record import Record, Service
+
+FAR_AHEAD_DAYS = 366
+"""How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
+
+_NOTHING = Record()
+_DAYS = tuple(name for name in Record.model_fields if name.endswith("_on"))
+_SERVICE_DAYS = tuple(name for name in Service.model_fields if name.endswith("_on"))
+
+
+def day(fact: Day | DontKnow | None) -> date | None:
+    """The day where it was recorded whole and without doubt, so that it can start a clock."""
+    told = known(fact)
+    return told.sure if told else None
+
+
+def happened(case: Case, on: date) -> Record:
+    """The record without the days that have not come on the day `on`.
+
+    The end of service that a court's order sets may lie ahead, as other counted days do.
+    """
+    record = case.record
+    if record == _NOTHING:
+        return record
+    ahead = {name: None for name in _DAYS if _after(getattr(record, name), on)}
+    service = {
+        name: None for name in _SERVICE_DAYS if _after(getattr(record.service, name), _latest_for(name, on))
+    }
+    if not ahead and not service:
+        return record
+    return record.model_copy(update={**ahead, "service": record.service.model_copy(update=service)})
+
+
+def filed_on(case: Case, on: date) -> date | None:
+    """The day the case was begun: its first petition, where the one now drafted amends it."""
+    recorded = day(happened(case, on).filed_on)
+    if recorded or not known(case.matter.amended):
+        return recorded
+    return day(case.matter.first_filed_on)
+
+
+def begins_on(case: Case, on: date) -> date | None:
+    """The day the case was begun, or is planned to be; None for an amended petition of unknown age."""
+    return filed_on(case, on) or (None if known(case.matter.amended) else on)
+
+
+def joint(case: Case) -> bool:
+    """Whether both filed the petition together (Fam. Code 2330(a))."""
+    return known(case.record.joint) is True
+
+
+def appeared_on(case: Case, on: date) -> date | None:
+    """The first day on which the other side took part; a response is taking part (Code Civ. Proc. 1014).
+
+    In a joint petition both take part from the filing on (Fam. Code 2331(b)).
+    """
+    record = happened(case, on)
+    if joint(case):
+        return day(record.filed_on)
+    return min(filter(None, (day(record.response_filed_on), day(record.appeared_on))), default=None)
+
+
+def took_part(case: Case, on: date) -> bool:
+    """Whether the other side took part, be the day known or not."""
+    record = happened(case, on)
+    recorded = (record.filed_on,) if joint(case) else (record.response_filed_on, record.appeared_on)
+    return any(known(fact) is not None for fact in recorded)
+
+
+def recorded_days(record: Record) -> Iterator[tuple[str, Day]]:
+    """Each day that was recorded, whole or not, with its key."""
+    places = [(f"record.{name}", getattr(record, name)) for name in _DAYS]
+    places += [(f"record.service.{name}", getattr(record.service, name)) for name in _SERVICE_DAYS]
+    for key, fact in places:
+        told = known(fact)
+        if told is not None:
+            yield key, told
+
+
+def _after(fact: Day | DontKnow | None, limit: date) -> bool:
+    told = known(fact)
+    return told is not None and told.earliest > limit
+
+
+def _latest_for(name: str, on: date) -> date:
+    return days_after(on, FAR_AHEAD_DAYS).day if name == "complete_on" else on

@@ -1,0 +1,179 @@
+"""How and when the first papers were served, and when service is complete.
+
+Code Civ. Proc. 415.10-415.50; Cal. Rules of Court, rule 5.68. Mailing a summons adds no days (Code
+Civ. Proc. 413.20). The day service is complete is an event, not an act, so a closed court does not
+move it; no authority was found.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from itertools import combinations
+
+from firstpaper.counting import Counted, days_after, short_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts.record import Service
+from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import FigureValue, figure
+from firstpaper.law.measures.due import Due, due
+from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part
+from firstpaper.locale import _
+
+BY_ORDER = frozenset(
+    {
+        ServiceMethod.PUBLICATION,
+        ServiceMethod.POSTING,
+        ServiceMethod.COURT_DIRECTED,
+        ServiceMethod.ABROAD,
+    }
+)
+"""Methods whose end a court's order, or a treaty, can set."""
+
+BY_HAND = frozenset({ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED})
+"""Methods whose proof carries photographs from 2027 (Code Civ. Proc. 417.10(a)(1))."""
+
+_STARTS = {
+    ServiceMethod.PERSONAL: "served_on",
+    ServiceMethod.SUBSTITUTED: "mailed_on",
+    ServiceMethod.ACKNOWLEDGMENT: "acknowledged_on",
+    ServiceMethod.OUT_OF_STATE_MAIL: "mailed_on",
+    ServiceMethod.PUBLICATION: "first_published_on",
+    ServiceMethod.POSTING: "first_posted_on",
+}
+
+
+def method(case: Case) -> ServiceMethod | None:
+    """The method of service, where one was recorded; a joint petition is not served."""
+    return None if joint(case) else known(case.record.service.method)
+
+
+def start_key(how: ServiceMethod) -> str:
+    """The fact from which the method's days are counted."""
+    return f"record.service.{_STARTS.get(how, 'complete_on')}"
+
+
+def service_complete(case: Case, on: date) -> Counted | None:
+    """The day on which service is complete, which may lie ahead; None where it cannot be told yet."""
+    service, how = happened(case, on).service, method(case)
+    if how is None:
+        return None
+    ordered = day(service.complete_on)
+    if how in BY_ORDER and ordered:
+        return Counted(ordered, (_step(ordered, _("service is complete by the order or treaty")),))
+    start = _start(service, how)
+    return _counted(how, start) if start else None
+
+
+def completion_law(how: ServiceMethod, start: date) -> FigureValue:
+    """The days from the method's start until service is complete, as the law stood on that day."""
+    return figure(f"service.complete_days.{how}", start)
+
+
+def certainty(case: Case, on: date) -> Certainty:
+    """How sure the day of service is by its method; a day set by an order or a treaty is as sure as that."""
+    service, how = happened(case, on).service, method(case)
+    start = _start(service, how) if how else None
+    if how is None or start is None or (how in BY_ORDER and day(service.complete_on)):
+        return Certainty.STATUTE
+    return completion_law(how, start).certainty
+
+
+def acknowledgment_back_by(case: Case, on: date) -> Due | None:
+    """The last day to send the signed acknowledgment back (415.30(d)); None once it is back."""
+    record = happened(case, on).service
+    mailed = day(record.mailed_on) if method(case) is ServiceMethod.ACKNOWLEDGMENT else None
+    if mailed is None or known(record.acknowledgment_back_on) is not None:
+        return None
+    wait: int = figure("service.acknowledgment_wait_days", mailed).value
+    return due(days_after(mailed, wait))
+
+
+def service_open(case: Case, on: date) -> bool:
+    """Whether the papers of a filed case are still to be served: nothing served, and nobody took part."""
+    begun = filed_on(case, on) is not None and not joint(case)
+    return begun and service_complete(case, on) is None and not took_part(case, on)
+
+
+def proof_needed(case: Case, on: date) -> bool:
+    """Whether a proof of service is still to be filed (Code Civ. Proc. 417.30)."""
+    return (
+        service_complete(case, on) is not None
+        and known(case.record.service.proof_filed_on) is None
+        and not took_part(case, on)
+    )
+
+
+def personally_served_on(case: Case, on: date) -> date | None:
+    """The day of personal service, or of a signed waiver and acceptance (Fam. Code 233(a)); else None."""
+    service = happened(case, on).service
+    handed = day(service.served_on) if method(case) is ServiceMethod.PERSONAL else None
+    return min(filter(None, (handed, day(service.accepted_on))), default=None)
+
+
+@dataclass(frozen=True, slots=True)
+class Attempts:
+    """The tries at personal delivery before substituted service, against what the law asks.
+
+    `needed` tries must lie on different days and at different times; it is 0 where the law names no
+    number. `enough` is None where a time of day that was not recorded leaves it open.
+    """
+
+    days: tuple[date, ...]
+    needed: int
+    enough: bool | None
+
+
+def attempts(case: Case, left_on: date) -> Attempts | None:
+    """The tries up to the day the papers were left with somebody else; None where none were recorded."""
+    told = known(case.record.service.attempts)
+    if told is None:
+        return None
+    needed: int = figure("service.attempts_before_substituted", left_on).value
+    made = {(each.on.sure, each.at) for each in told if each.on.sure and each.on.sure <= left_on}
+    days = tuple(sorted({on for on, _at in made if on}))
+    chosen = [tries for tries in combinations(made, needed) if _all_differ([on for on, _at in tries])]
+    timed = (_all_differ([at for _on, at in tries if at]) for tries in chosen)
+    possible = [tries for tries, differ in zip(chosen, timed, strict=True) if differ]
+    certain = any(all(at for _on, at in tries) for tries in possible)
+    return Attempts(days, needed, certain or (None if possible else False))
+
+
+def _all_differ(values: Sequence[object]) -> bool:
+    return len(set(values)) == len(values)
+
+
+def _start(service: Service, how: ServiceMethod) -> date | None:
+    """The day from which the method's days are counted."""
+    if how not in _STARTS or (
+        how is ServiceMethod.ACKNOWLEDGMENT and day(service.acknowledgment_back_on) is None
+    ):
+        return None
+    return day(getattr(service, _STARTS[how]))
+
+
+def _counted(how: ServiceMethod, start: date) -> Counted:
+    days = completion_law(how, start).value
+    reached = days_after(start, days).day
+    if days == 0:
+        return Counted(
+            reached, (_step(start, _begun(how)), _step(reached, _("service is complete that day")))
+        )
+    number = days + 1 if how is ServiceMethod.PUBLICATION else days
+    last = _("day {number}, service is complete").format(number=number)
+    return Counted(reached, (_step(start, _begun(how)), _step(reached, last)))
+
+
+def _begun(how: ServiceMethod) -> str:
+    return {
+        ServiceMethod.PERSONAL: _("the papers were handed over"),
+        ServiceMethod.SUBSTITUTED: _("the copy was mailed; this day is not counted"),
+        ServiceMethod.ACKNOWLEDGMENT: _("the form was signed, and then sent back"),
+        ServiceMethod.OUT_OF_STATE_MAIL: _("the papers were mailed; this day is not counted"),
+        ServiceMethod.PUBLICATION: _("first printed in the newspaper; this is day 1"),
+        ServiceMethod.POSTING: _("first posted; this day is not counted"),
+    }[how]
+
+
+def _step(on: date, what: str) -> str:
+    return _("{date}: {what}").format(date=short_date(on), what=what)
