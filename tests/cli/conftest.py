@@ -26,13 +26,13 @@ def sit(tmp_path: Path) -> Iterator[Callable[..., Sitting]]:
     """Begin a sitting of `ask`, or of another command that asks."""
     begun: list[Sitting] = []
 
-    def begin(command: str = "ask", *more: str) -> Sitting:
-        begun.append(Sitting(tmp_path / "home.case", command, "home.case", *more, "--on", ON))
+    def begin(command: str = "ask", *more: str, **environment: str) -> Sitting:
+        begun.append(Sitting(tmp_path / "home.case", command, "home.case", *more, "--on", ON, **environment))
         return begun[-1]
 
     yield begin
     for sitting in begun:
-        sitting.child.close(force=True)
+        sitting.stop()
 
 
 @pytest.fixture

@@ -2,6 +2,7 @@
 
 import json
 import os
+import signal
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -100,14 +101,14 @@ def facts_of(household: str) -> Case:
 class Sitting:
     """A person at a real terminal, and the case file on the disk beside them."""
 
-    def __init__(self, path: Path, *arguments: str) -> None:
+    def __init__(self, path: Path, *arguments: str, **more: str) -> None:
         self.path = path
         self.heard = ""
         self.child = pexpect.spawn(
             COMMAND[0],
             [*COMMAND[1:], *arguments],
             cwd=str(path.parent),
-            env=environment(),
+            env=environment(**more),
             encoding="utf-8",
             timeout=20,
             dimensions=(40, 90),
@@ -147,6 +148,13 @@ class Sitting:
         self._heard(self.child.before)
         self.child.close()
         return self.child.exitstatus
+
+    def stop(self) -> None:
+        """End it, whatever it is doing."""
+        if self.child.isalive():
+            self.child.kill(signal.SIGKILL)
+            self.child.wait()
+        self.child.close()
 
     def _heard(self, text: str) -> str:
         self.heard += text

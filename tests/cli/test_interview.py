@@ -285,9 +285,10 @@ def test_typed_answers_are_not_kept_for_the_arrow_keys(sit: Begin) -> None:
     assert "yes" not in sitting.type("")
 
 
-def test_a_name_of_many_alphabets_arrives_whole(sit: Begin, home: Path) -> None:
+@pytest.mark.parametrize("computer", ["C.UTF-8", "C", "nowhere"])
+def test_a_name_of_many_alphabets_arrives_whole(sit: Begin, home: Path, computer: str) -> None:
     without(home, "respondent.name")
-    sitting = sit()
+    sitting = sit(LC_ALL=computer)
     sitting.wait()
     sitting.child.sendline("Nguyễn Łukasz O'Neill-日本")
     assert sitting.end() == 0

@@ -6,6 +6,7 @@ same words. Nothing that a person typed can send a control character back to the
 """
 
 import io
+import locale
 import os
 import shutil
 import sys
@@ -141,6 +142,8 @@ def _is_terminal(stream: object) -> bool:
 
 def _line_editing_without_traces() -> None:
     """Editing keys where the system has them; no escape sequences, and no memory of what was typed."""
+    if not _line_editing_keeps_letters():
+        return
     try:
         import readline
     except ImportError:
@@ -149,3 +152,11 @@ def _line_editing_without_traces() -> None:
     readline.parse_and_bind("set enable-meta-key off")
     with suppress(AttributeError):
         readline.set_auto_history(False)
+
+
+def _line_editing_keeps_letters() -> bool:
+    """Whether the computer is set to UTF-8; elsewhere the editing keys drop letters such as "Ł" silently."""
+    try:
+        return locale.nl_langinfo(locale.CODESET).upper() in ("UTF-8", "UTF8")
+    except AttributeError:
+        return False
