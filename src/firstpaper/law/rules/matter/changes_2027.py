@@ -11,6 +11,7 @@ from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
+from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 
 NEAR_DAYS = 60
@@ -97,19 +98,19 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 
 def _editions(on: date) -> Iterator[Found]:
-    for form in EDITIONS:
-        if begins := _speak_of(figure(f"form_edition.{form}", on), on):
-            yield _found(
-                begins,
-                _(
-                    "Form {form} is likely to have a new edition from {day} on, because its words must "
-                    "change."
-                ),
-                _("Get a fresh blank form from the court's site on the day you use it."),
-                weight=Weight.LOOK_AGAIN,
-                certainty=Certainty.UNCONFIRMED,
-                form=form,
-            )
+    changing = {form: _speak_of(figure(f"form_edition.{form}", on), on) for form in EDITIONS}
+    for begins in sorted({begins for begins in changing.values() if begins}):
+        yield _found(
+            begins,
+            _(
+                "From {day} on new editions of these forms are likely, because their words must change: "
+                "{forms}."
+            ),
+            _("Get fresh blank forms from the court's site on the day you use them."),
+            weight=Weight.LOOK_AGAIN,
+            certainty=Certainty.UNCONFIRMED,
+            forms=in_a_row([form for form, day in changing.items() if day == begins]),
+        )
 
 
 def _speak_of(value: FigureValue, on: date) -> date | None:

@@ -10,8 +10,8 @@ from firstpaper.law.register import rule
 from firstpaper.law.words import ground_words, help_first, in_a_row
 from firstpaper.locale import _
 
-SOON_DAYS = 60
-"""How long before a last day we call it soon. Ours, not the law's."""
+SOON_DAYS, URGENT_DAYS = 60, 7
+"""How long before a last day we call it soon, and urgent. Ours, not the law's."""
 
 
 @rule(
@@ -100,6 +100,9 @@ def _in_time(limit: Limit, on: date, target: date) -> Found:
         do = _("Do not wait. Go to the clerk early that day, or file sooner.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
     says = _("The last day to file is {day}.").format(day=day)
+    if target <= days_after(on, URGENT_DAYS).day:
+        do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
+        return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
     if target <= days_after(on, SOON_DAYS).day:
         do = _("That is soon. File before it, with some days to spare.")
         return _found(limit, Outcome.CLOSE, Weight.LOOK_AGAIN, says, do)

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import SupportChoice
+from firstpaper.facts.choices import GoodFaith, Kind, SupportChoice
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
@@ -32,6 +32,9 @@ def silent(case: Case, on: date) -> list[Found]:
     the calmest on paper, and the riskiest. It is your choice; we only want it to be a choice and not an
     oversight.
 
+    In a nullity only a spouse who believed in good faith that the marriage was good can get support. If
+    that is not you, we do not ask you to look again.
+
     If you say nothing about support for the other side, they can ask for it in their response.
 
     An example. A petition leaves the whole item empty, the other side never answers, and the judgment
@@ -39,14 +42,16 @@ def silent(case: Case, on: date) -> list[Found]:
 
     What to do. Look at the item once more before you sign.
     """
-    return list(_each(case))
+    return [*_about_the_filer(case), *_about_the_other_side(case)]
 
 
-def _each(case: Case) -> Iterator[Found]:
-    mine, theirs = known(case.support.petitioner), known(case.support.respondent)
-    if mine is None:
+def _about_the_filer(case: Case) -> Iterator[Found]:
+    choice = known(case.support.petitioner)
+    if _no_support_in_a_nullity(case):
+        return
+    if choice is None:
         yield _not_told(case.support.petitioner is DONT_KNOW)
-    elif mine is SupportChoice.SAY_NOTHING:
+    elif choice is SupportChoice.SAY_NOTHING:
         yield Found(
             Outcome.NOT_MET,
             Weight.LOOK_AGAIN,
@@ -57,14 +62,24 @@ def _each(case: Case) -> Iterator[Found]:
             _("Think about asking for it, or keeping it open. Each has two sides; see the page on this."),
             facts=(MINE,),
         )
-    if theirs is SupportChoice.SAY_NOTHING:
+
+
+def _no_support_in_a_nullity(case: Case) -> bool:
+    """Whether the filer cannot get support anyway: only a putative spouse can (Fam. Code 2254)."""
+    belief = known(case.grounds.good_faith)
+    return case.matter.kind is Kind.NULLITY and belief in (GoodFaith.NEITHER, GoodFaith.RESPONDENT)
+
+
+def _about_the_other_side(case: Case) -> Iterator[Found]:
+    choice = known(case.support.respondent)
+    if choice is SupportChoice.SAY_NOTHING:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
             _("Your petition says nothing about support for the other side. They can ask in their response."),
             facts=(THEIRS,),
         )
-    elif theirs is None:
+    elif choice is None:
         yield Found(
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,
