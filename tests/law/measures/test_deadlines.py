@@ -56,7 +56,9 @@ def _rows() -> list[Any]:
 
 
 @pytest.mark.parametrize(("prefixes", "facts", "on", "expect"), _rows())
-def test_the_dates_are_those_of_the_table(prefix: str, facts: dict[str, Any], on: date, expect: Any) -> None:
+def test_the_dates_are_those_of_the_table(
+    prefixes: list[str], facts: dict[str, Any], on: date, expect: Mapping[str, Any]
+) -> None:
     found = {each.key: each for each in deadlines(Case.model_validate(facts), on)}
     meant = {key: each for key, each in found.items() if key.startswith(tuple(prefixes))}
     of_the_only_one = expect and not any("." in name for name in expect)
