@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import CustodyTo, VisitsTo
+from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children, listed_children, unborn
 from firstpaper.law.register import rule
@@ -82,6 +83,7 @@ def _about(name: str, place: str, told: dict[str, object]) -> Iterator[Found]:
             _of(name, _("You ask for physical custody and for visits for the same parent.")),
             _("Visits are for the parent with whom the children do not mainly live. Look at both lines."),
             facts=facts,
+            certainty=Certainty.SECONDARY,
         )
 
 

@@ -20,7 +20,7 @@ HOW_MANY = "children.how_many"
 
 @rule(
     "Children on the petition",
-    cite=("Fam. Code 2330(b)(4)", "Fam. Code 2330(b)(5)", "Fam. Code 6500"),
+    cite=("Fam. Code 2330(b)(4)", "Fam. Code 2330(b)(5)", "Fam. Code 3402(b)"),
     since=date(2000, 1, 1),
     not_modelled="Who a child's parents are in law, guardianships, and children with more than two parents.",
 )

@@ -19,7 +19,7 @@ SOON_DAYS = 60
 
 @rule(
     "A child about to turn 18",
-    cite=("Fam. Code 6500", "Fam. Code 3901(a)", "Fam. Code 3910(a)"),
+    cite=("Fam. Code 3402(b)", "Fam. Code 3901(a)", "Fam. Code 3910(a)"),
     since=date(2019, 1, 1),
     not_modelled="Emancipated minors, and whether a grown child still has a right to support.",
 )

@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CustodySheet, CustodyTo, SeparateHow, VisitsTo
+from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children, listed_children
 from firstpaper.law.register import rule
@@ -27,6 +28,7 @@ FORMS = {
     "What goes behind the petition",
     cite=("Cal. Rules of Court, rule 5.52(a)", "Fam. Code 3429(a)", "Common practice, no source"),
     since=date(2020, 1, 1),
+    certainty=Certainty.SECONDARY,
     not_modelled="Local forms and covers that a court may ask for besides.",
 )
 def attachments(case: Case, on: date) -> list[Found]:
@@ -127,6 +129,7 @@ def _forms(case: Case, on: date) -> Iterator[Found]:
             _("You have minor children together, so form FL-105 must go with the petition."),
             _("Fill it in and put it behind the petition. Without it the papers are likely to come back."),
             facts=("children.family",),
+            certainty=Certainty.COURT,
         )
     forms = [name for sheet, name in FORMS.items() if sheet in (known(case.custody.sheets) or ())]
     forms += ["FL-160"] if _on_fl_160(case) else []

@@ -24,6 +24,7 @@ FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
         "Fam. Code 2321(b)",
     ),
     since=date(2021, 1, 1),
+    certainty=Certainty.SECONDARY,
     not_modelled=(
         "Whether this is the first amendment, amended joint petitions, and what a court asks for leave."
     ),
@@ -153,7 +154,6 @@ def _serve(case: Case) -> Found:
             "confirm."
         ),
         facts=(AMENDED, ANSWERED),
-        certainty=Certainty.SECONDARY,
     )
 
 

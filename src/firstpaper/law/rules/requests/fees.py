@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Fees, Kind
+from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -67,6 +68,7 @@ def _each(case: Case) -> Iterator[Found]:
                 "change the petition first."
             ),
             facts=(FEES,),
+            certainty=Certainty.SECONDARY,
         )
     elif told is Fees.PAID_BY_PETITIONER:
         yield Found(
