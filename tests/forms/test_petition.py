@@ -20,7 +20,7 @@ from tests.forms.any_case import any_case, filing_days
 
 ON = date(2026, 12, 1)
 any_household = given(any_case(), filing_days())
-some = settings(max_examples=100, deadline=None)
+some = settings(max_examples=60, deadline=None)
 FILER_ADDRESS = {"cap.street", "cap.city", "cap.state", "cap.zip"}
 
 Answers = dict[str, ItemAnswer]

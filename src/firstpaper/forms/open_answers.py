@@ -24,7 +24,7 @@ def why_open(case: Case, key: str) -> str:
     if told is DONT_KNOW:
         words = _("You do not know this yet: {what}. Leave it empty until you do.")
     elif isinstance(told, Day) and told.whole is None:
-        words = _("We need the whole date, with month, day and year: {what}. Do not guess.")
+        words = _("A part of the date is missing: {what}. Do not guess.")
     elif isinstance(told, Day):
         words = _("You are not sure of this yet: {what}. Find out before you write it here.")
     else:

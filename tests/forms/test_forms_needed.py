@@ -1,0 +1,188 @@
+"""Which official forms a household is told to get, and where each one goes.
+
+The list follows Fam. Code 2104, 2330, 3429 and Cal. Rules of Court 5.50-5.68 where they speak, and
+common practice, no source, for the rest.
+"""
+
+from datetime import date
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+
+from firstpaper.facts import Case
+from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
+from firstpaper.law.authority import Certainty
+from tests.forms.any_case import any_case, filing_days
+
+ON = date(2026, 12, 1)
+PLAIN: dict[str, Any] = {
+    "matter": {"unions": ["marriage"], "kind": "dissolution", "amended": False},
+    "children": {"family": []},
+}
+TWO: dict[str, Any] = {
+    "children": {"family": ["minor_together"], "how_many": 2},
+    "child": [{"name": "Ruth", "born_on": "2012-01-01"}, {"name": "Joel", "born_on": "2014-01-01"}],
+}
+
+
+def needed(on: date = ON, **facts: Any) -> tuple[FormNeeded, ...]:
+    return forms_needed(Case.model_validate({**PLAIN, **facts}), on)
+
+
+def numbers(found: tuple[FormNeeded, ...], goes: Goes, *, later: bool = False) -> list[str]:
+    return [each.form for each in found if each.goes is goes and each.later is later and not each.only_if]
+
+
+def one(form: str, found: tuple[FormNeeded, ...]) -> FormNeeded:
+    (only,) = (each for each in found if each.form == form)
+    return only
+
+
+def test_a_plain_divorce_files_two_forms_and_hands_over_a_blank_response() -> None:
+    found = needed()
+
+    assert numbers(found, Goes.FILE) == ["FL-100", "FL-110"]
+    assert numbers(found, Goes.SERVE) == ["FL-120"]
+    assert numbers(found, Goes.FILE, later=True) == ["FL-115", "FL-141"]
+    assert numbers(found, Goes.SERVE, later=True) == ["FL-140", "FL-142", "FL-150"]
+    assert numbers(found, Goes.ASK) == [""]
+    assert numbers(found, Goes.KEEP) == ["FL-107-INFO"]
+    assert [each.form for each in found if each.only_if] == ["FW-001", "FW-003", "FL-117"]
+
+
+def test_the_other_side_gets_copies_of_what_is_filed_but_never_of_the_fee_waiver() -> None:
+    found = needed(**TWO)
+
+    assert [each.form for each in found if each.copy_served] == ["FL-100", "FL-110", "FL-105", "FL-105(A)"]
+    assert "private" in one("FW-001", found).why
+
+
+def test_what_the_filer_signs_is_known_for_each_form() -> None:
+    found = needed(**TWO)
+
+    assert {each.form for each in found if each.signed} == {
+        "FL-100",
+        "FL-105",
+        "FW-001",
+        "FL-140",
+        "FL-141",
+        "FL-142",
+        "FL-150",
+    }
+
+
+def test_children_bring_the_declaration_on_where_they_have_lived() -> None:
+    found = needed(**TWO)
+
+    assert one("FL-105", found).goes is Goes.FILE
+    assert one("FL-105", found).authority == "Fam. Code 3429; Cal. Rules of Court 5.52(a)"
+    assert one("FL-105(A)", found).only_if
+
+
+def test_one_child_needs_no_added_page() -> None:
+    found = needed(children=TWO["children"] | {"how_many": 1}, child=TWO["child"][:1])
+    assert "FL-105(A)" not in {each.form for each in found}
+
+
+def test_only_an_unborn_child_makes_it_a_question_for_the_clerk() -> None:
+    found = needed(children={"family": ["unborn_together"]})
+    assert one("FL-105", found).goes is Goes.ASK
+
+
+def test_custody_sheets_are_filed_where_they_were_chosen() -> None:
+    sheets = ["fl_311", "fl_312", "fl_341_c", "fl_341_d", "fl_341_e"]
+    chosen = needed(**TWO, custody={"sheets": sheets})
+    without_children = needed(custody={"sheets": sheets})
+
+    forms = ["FL-311", "FL-312", "FL-341(C)", "FL-341(D)", "FL-341(E)"]
+    assert [form for form in numbers(chosen, Goes.FILE) if form in forms] == forms
+    assert numbers(without_children, Goes.FILE) == ["FL-100", "FL-110"]
+
+
+def test_a_copy_of_the_declaration_of_parentage_is_filed_where_there_is_one() -> None:
+    child = {"name": "Ruth", "born_on": "2012-01-01", "declaration": "signed_with_copy"}
+    found = needed(children={"family": ["minor_together"], "how_many": 1}, child=[child])
+
+    (copy,) = (each for each in found if each.title == "Copy of the declaration of parentage")
+    assert copy.goes is Goes.FILE
+
+
+def test_each_class_of_property_has_a_property_declaration_of_its_own() -> None:
+    found = needed(property={"separate_how": "fl_160", "community_how": "fl_160"})
+    separate, community = (each for each in found if each.form == "FL-160")
+
+    assert "separate property (item 9)" in separate.why
+    assert "community property (item 10)" in community.why
+    assert separate.signed
+    assert "FL-160" not in {each.form for each in needed(property={"separate_how": "classes"})}
+
+
+def test_a_form_page_for_attachments_is_named_only_where_there_is_an_attachment() -> None:
+    long = needed(requests={"other": "Order this and that. " * 40})
+
+    assert one("MC-025", long).only_if
+    assert "MC-025" not in {each.form for each in needed()}
+
+
+def test_an_amended_petition_asks_about_the_summons() -> None:
+    amended = needed(matter={"unions": ["marriage"], "kind": "dissolution", "amended": True})
+    assert "Ask the clerk" in one("FL-110", amended).why
+    assert "Ask the clerk" not in one("FL-110", needed()).why
+
+
+def test_a_nullity_asks_whether_disclosure_is_needed() -> None:
+    found = needed(matter={"unions": ["marriage"], "kind": "nullity"})
+
+    assert one("FL-140", found).goes is Goes.ASK
+    assert "FL-142" not in {each.form for each in found}
+
+
+@pytest.mark.parametrize(
+    ("dangers", "pointed_to"),
+    [(["violence"], True), (["hide_address", "fled"], True), (["hide_address"], False), ([], False)],
+)
+def test_danger_points_to_the_restraining_order(dangers: list[str], pointed_to: bool) -> None:
+    found = needed(safety={"dangers": dangers})
+    assert ("DV-100" in {each.form for each in found}) is pointed_to
+
+
+def test_an_interpreter_is_asked_for_later() -> None:
+    found = needed(people={"special": ["interpreter"]})
+    assert one("INT-300", found).later
+
+
+def test_an_edition_nobody_checked_never_sounds_certain() -> None:
+    petition = one("FL-100", needed())
+
+    assert petition.edition == "January 1, 2020, as far as we know"
+    assert petition.edition_on == date(2020, 1, 1)
+    assert petition.certainty is Certainty.SECONDARY
+    assert "January 1, 2027" in petition.edition_note
+
+
+def test_the_summons_of_2027_has_no_date_yet() -> None:
+    before, after = one("FL-110", needed()), one("FL-110", needed(date(2027, 1, 4)))
+
+    assert before.edition_on == date(2015, 1, 1)
+    assert (after.edition_on, after.edition) == (None, "We do not know. Ask the court.")
+    assert "2040" in after.edition_note
+
+
+def test_a_form_whose_edition_was_never_read_says_so() -> None:
+    order = one("FW-003", needed())
+    assert (order.edition, order.certainty) == ("We do not know. Ask the court.", Certainty.UNCONFIRMED)
+
+
+@settings(max_examples=100, deadline=None)
+@given(any_case(), filing_days())
+def test_every_form_has_a_title_a_reason_and_a_place_to_go(case: Case, on: date) -> None:
+    found = forms_needed(case, on)
+
+    assert found[0].form == "FL-100"
+    for each in found:
+        assert each.title
+        assert each.why
+        assert bool(each.edition) == bool(each.form)
+        assert not (each.copy_served and each.goes is not Goes.FILE)
+    assert len({(each.form, each.title, each.why) for each in found}) == len(found)
