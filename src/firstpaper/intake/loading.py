@@ -34,19 +34,22 @@ class BankBroken(Exception):
 
 
 class Bank:
-    """The topics in a folder, ordered by file name (``NN-topic.yaml``) and loaded when needed."""
+    """The topics in a folder, ordered by file name (``NN-topic.yaml``) and loaded when needed.
+
+    `loaded` holds the topics read so far, by file.
+    """
 
     def __init__(self, folder: Path = FOLDER, predicates: str = PREDICATES) -> None:
         self._paths = sorted(folder.glob("[0-9][0-9]-*.yaml"))
         self._predicates = predicates
-        self._loaded: dict[Path, Topic] = {}
+        self.loaded: dict[Path, Topic] = {}
 
     def each_topic(self) -> Iterator[Topic]:
         """The topics in order, each loaded only when it is reached."""
         for path in self._paths:
-            if path not in self._loaded:
-                self._loaded[path] = _TopicFile(path, self._predicates).topic()
-            yield self._loaded[path]
+            if path not in self.loaded:
+                self.loaded[path] = _TopicFile(path, self._predicates).topic()
+            yield self.loaded[path]
 
     @cached_property
     def topics(self) -> tuple[Topic, ...]:
