@@ -39,13 +39,14 @@ class Rule:
 
     @property
     def page(self) -> str:
-        """The rule explained, in plain words."""
-        return _(cleandoc(self.check.__doc__ or ""))
+        """The rule explained, in plain words: paragraphs, each on one line, with an empty line between."""
+        paragraphs = _(cleandoc(self.check.__doc__ or "")).split("\n\n")
+        return "\n\n".join(" ".join(paragraph.split()) for paragraph in paragraphs)
 
     @property
     def statement(self) -> str:
         """The rule in one sentence: the first paragraph of its page."""
-        return " ".join(self.page.split("\n\n")[0].split())
+        return self.page.partition("\n\n")[0]
 
     def in_force(self, on: date) -> bool:
         """Whether the law was in force, as modelled here, on that day."""

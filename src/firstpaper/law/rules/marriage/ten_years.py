@@ -94,7 +94,7 @@ def _near(case: Case, span: YearsMonths, line: date, years: int) -> bool:
     days = [day.sure for day in (apart.told, apart.acted) if day and day.sure]
     on_both_sides = min(days) < line <= max(days)
     within = abs(span.total_months - years * 12) < NEAR_MONTHS
-    return on_both_sides or within or (span.by_convention and span.total_months == years * 12)
+    return on_both_sides or within
 
 
 def _not_known(years: int, union: Union) -> Found:
