@@ -1,0 +1,270 @@
+"""A file of facts: read like typed answers, every bad line named, nothing half taken."""
+
+import json
+from collections.abc import Mapping
+from datetime import date
+from inspect import cleandoc
+from typing import Any
+
+import pytest
+import yaml
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts.matter import Period
+from firstpaper.facts.people import Address
+from firstpaper.intake.engine import put
+from firstpaper.intake.entering import MOST_BYTES, Problem, facts_from
+from tests.intake.any_case import CASES
+from tests.intake.small_bank import TODAY
+
+
+def entered(source: str | Mapping[str, Any]) -> Case:
+    """The case of a source that has no problems."""
+    case, problems = facts_from(source, TODAY)
+    assert problems == ()
+    return case
+
+
+def problems_in(source: str | Mapping[str, Any]) -> tuple[Problem, ...]:
+    """The problems of a source from which nothing must be taken."""
+    before = put(Case(), "petitioner.phone", "555-0100")
+    case, problems = facts_from(source, TODAY, before)
+    assert case is before
+    assert problems
+    return problems
+
+
+NESTED = """
+petitioner:
+  name: Ana Ruiz
+  other_names: [Ana Soto, Ana Vega]
+  mailing: {street: 1 A St, city: Fresno, zip: 93701}
+respondent.name: Daniel Reyes
+respondent.mailing: 2 B St, Reno, NV 89501
+matter: {unions: [marriage], kind: dissolution, amended: no}
+dates:
+  married_on: 2012-06-14
+  separation_told_on: about March 2026
+  separation_acted_on: don't know
+  back_together:
+    - 3/1/2025 to 4/1/2025, tried again
+    - {start: 2025-06-01, end: 2025-07-01, why: again}
+    - start: June 2026
+residence.petitioner: {lives: 2, state_since: 1990, absences: none}
+safety.dangers: "1, 2"
+children: {family: minor_together, how_many: two}
+child:
+  - name: Lucia
+    born_on: 11/2/2014
+  - name: =Back
+people.language: ~
+court.branch:
+support.other: ""
+support.child_other: |
+  one
+  two
+"""
+
+
+def test_keys_may_be_nested_or_dotted_and_values_are_read_as_typed() -> None:
+    case = entered(NESTED)
+    assert case.petitioner.name == "Ana Ruiz"
+    assert case.petitioner.other_names == ("Ana Soto", "Ana Vega")
+    assert case.petitioner.mailing == Address(street="1 A St", city="Fresno", state="CA", zip="93701")
+    assert case.respondent.mailing == Address(street="2 B St", city="Reno", state="NV", zip="89501")
+    assert case.matter.unions == ("marriage",)
+    assert case.matter.amended is False
+    assert case.dates.married_on == Day(2012, 6, 14)
+    assert case.dates.separation_told_on == Day(2026, 3, unsure=True)
+    assert case.dates.separation_acted_on is DONT_KNOW
+    assert case.dates.back_together == (
+        Period(start=Day(2025, 3, 1), end=Day(2025, 4, 1), why="tried again"),
+        Period(start=Day(2025, 6, 1), end=Day(2025, 7, 1), why="again"),
+        Period(start=Day(2026, 6)),
+    )
+    assert case.residence.petitioner.lives == "this_county"
+    assert case.residence.petitioner.absences == ()
+    assert case.safety.dangers == ("afraid", "violence")
+    assert case.children.how_many == 2
+    assert [child.name for child in case.child] == ["Lucia", "Back"]
+    assert case.people.language is None
+    assert case.court.branch is None
+    assert case.support.other == ""
+    assert case.support.child_other == "one\ntwo"
+
+
+@pytest.mark.parametrize("source", ["", "# only a comment\n", "null", "~", "{}", {}])
+def test_a_file_without_facts_gives_an_empty_case(source: str | Mapping[str, Any]) -> None:
+    assert entered(source) == Case()
+
+
+def test_facts_are_put_on_top_of_what_was_told() -> None:
+    before = put(put(Case(), "petitioner.name", "Ana"), "petitioner.phone", "555-0100")
+    case, problems = facts_from("petitioner: {name: Bea, phone: null}", TODAY, before)
+    assert not problems
+    assert case.petitioner.name == "Bea"
+    assert case.petitioner.phone is None
+
+
+@settings(max_examples=20, deadline=None)
+@given(CASES)
+def test_a_case_written_out_is_read_back_the_same(case: Case) -> None:
+    data = case.model_dump(mode="json", exclude={"record"})
+    assert entered(data) == case
+    assert entered(json.dumps(data)) == case
+    assert entered(yaml.safe_dump(data, allow_unicode=True)) == case
+
+
+BAD = """
+petitioner:
+  nmae: Ana
+  phone: 1
+  phone: 2
+  name: 123-45-6789
+respondent: Daniel
+matter.kind: annulment
+matter:
+  kind: dissolution
+  amended: [yes]
+dates:
+  married_on: 13/4/2012
+  registered_on: {year: 2012}
+  back_together:
+    - 3/1/2025
+child:
+  - born_on: 1/1/2030
+  - Leo
+child.1.birthplace: {a: b}
+child.31.name: Zoe
+unknown: 1
+court.address: {street: 1 A St, zip: 93701}
+safety.dangers: [1, 99]
+petitioner.other_names: [[Ana]]
+? [a, b]
+: c
+"""
+
+
+def test_every_bad_line_is_named_in_order() -> None:
+    text = cleandoc(BAD).replace("? [a, b]\n: c", "")
+    assert [(problem.line, problem.key) for problem in problems_in(text)] == [
+        (2, "petitioner.nmae"),
+        (4, "petitioner.phone"),
+        (5, "petitioner.name"),
+        (6, "respondent"),
+        (7, "matter.kind"),
+        (9, "matter.kind"),
+        (10, "matter.amended"),
+        (12, "dates.married_on"),
+        (13, "dates.registered_on"),
+        (15, "dates.back_together"),
+        (17, "child.1.born_on"),
+        (18, "child.2"),
+        (19, "child.1.birthplace"),
+        (20, "child.31.name"),
+        (21, "unknown"),
+        (22, "court.address"),
+        (23, "safety.dangers"),
+        (24, "petitioner.other_names"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("source", "says"),
+    [
+        ("petitioner.nmae: Ana", "Did you mean petitioner.name?"),
+        ("child: [{}, {bornon: 2015}]", "Did you mean child.2.born_on?"),
+        ("dates:\n  marriedon: 2012", "Did you mean dates.married_on?"),
+        ("zzz: 1", "There is no fact with this name"),
+        ("child.*.name: Ana", "There is no fact with this name"),
+        ("petitioner:\n  name: Ana\npetitioner.name: Bea", "the first time in line 2"),
+        ("petitioner: {name: Ana}\nchild: {1: {name: A}}\nchild.1.name: B", "the first time in line 2"),
+        ("petitioner: [Ana]", "a group of facts"),
+        ("matter.kind: annulment", "the number of the answer"),
+        ("dates.married_on: 2/30/2012", "There is no day 30"),
+        ("dates.married_on: 2027-01-01", "still to come"),
+        ("dates.back_together: [{end: 2020}]", "start of this period is missing"),
+        ("dates.back_together: [{start: 2021, end: 2020}]", "before the start"),
+        ("dates.back_together: [{begin: 2021}]", "Only these names"),
+        ("court.address: {street: 1 A St}", "no city"),
+        ("court.address: {street: 1 A St, city: Fresno, country: US}", "Only these names"),
+        ("court.address: {street: " + "x" * 300 + ", city: Fresno}", "more than 200 letters"),
+        ("petitioner.name: ''", "Nothing was typed|There is nothing"),
+        ("petitioner.name: [Ana]", "one value, not a list"),
+        ("petitioner.name: {first: Ana}", "one value, not a group"),
+        ("children.how_many: 0", "none"),
+        ("Ana", "made of lines"),
+        ("[1, 2]", "made of lines"),
+        ("petitioner:\n\tname: Ana", "tab in place of"),
+        ("petitioner: {name: Ana", "could not be read near here"),
+        ("a: b: c", "could not be read near here"),
+        ("a: &x 1\nb: *x", "Shortcuts"),
+        ("a: *x", "Shortcuts"),
+        ("a: !!python/object/apply:os.system [id]", "begin with !"),
+        ("a: 1\n---\nb: 2", "second document"),
+        ("? [a]\n: b", "plain text"),
+        ("a: " + "[" * 50 + "]" * 50, "nested too deep"),
+        ("[" * 500_000, "could not be read near here"),
+        ("{a: " * 200_000, "nested too deep"),
+        ("a: [" + "1," * 30_000 + "]", "too much"),
+        ("a: \ud800", "could not be read near here"),
+        ("a: \x00", "could not be read near here"),
+        ("# " + "x" * MOST_BYTES, "too large"),
+    ],
+)
+def test_what_is_wrong_is_said_in_plain_words(source: str, says: str) -> None:
+    messages = [problem.message for problem in problems_in(source)]
+    assert any(says_one in message for message in messages for says_one in says.split("|")), messages
+
+
+def test_a_secret_is_not_repeated_in_a_problem() -> None:
+    (problem,) = problems_in("petitioner.name: my number is 123-45-6789")
+    assert "6789" not in problem.message
+    assert "Social Security" in problem.message
+
+
+@given(st.text(max_size=300))
+def test_whatever_the_file_holds_it_is_read_or_named(text: str) -> None:
+    case, problems = facts_from(text, TODAY)
+    assert case == Case() or not problems
+
+
+JSON_LIKE = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.text(max_size=20) | st.dates(),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=10), inner, max_size=3),
+    max_leaves=8,
+)
+NAMES = st.sampled_from(
+    ["petitioner", "name", "child", "1", "born_on", "dates", "married_on", "court.address"]
+)
+
+
+@given(st.dictionaries(NAMES, JSON_LIKE | st.dictionaries(NAMES, JSON_LIKE, max_size=3), max_size=4))
+def test_whatever_a_mapping_holds_it_is_read_or_named(source: dict[str, Any]) -> None:
+    case, problems = facts_from(source, TODAY)
+    assert case == Case() or not problems
+
+
+def test_a_mapping_that_holds_itself_is_refused() -> None:
+    loop: dict[str, Any] = {}
+    loop["petitioner"] = loop
+    (problem,) = problems_in(loop)
+    assert "nested too deep" in problem.message
+
+
+def test_python_values_are_read_like_their_text() -> None:
+    facts = {
+        "dates": {"married_on": date(2012, 6, 14)},
+        "matter": {"amended": True},
+        "children.how_many": 2,
+        "child": {1: {"name": "Lucia"}},
+        "petitioner.other_names": ("Ana", "Bea"),
+    }
+    case = entered(facts)
+    assert case.dates.married_on == Day(2012, 6, 14)
+    assert case.matter.amended is True
+    assert case.children.how_many == 2
+    assert case.child[0].name == "Lucia"
+    assert case.petitioner.other_names == ("Ana", "Bea")
