@@ -134,7 +134,7 @@ def findings(case: Case, on: date, ids: Sequence[str] | None = None) -> tuple[Fi
     With `ids`, only those rules run, and only their files are loaded; an id without a rule is passed over.
     """
     chosen = all_rules().values() if ids is None else _called(ids)
-    return tuple(sorted(_each(chosen, case, on), key=lambda finding: finding.weight.order))
+    return tuple(sorted(_each(chosen, case, on), key=_heaviest_first))
 
 
 def _called(ids: Iterable[str]) -> Iterator[Rule]:
@@ -147,6 +147,11 @@ def _called(ids: Iterable[str]) -> Iterator[Rule]:
 
 def _load(identity: str) -> None:
     import_module(f"firstpaper.law.rules.{identity}")
+
+
+def _heaviest_first(finding: Finding) -> tuple[int, bool]:
+    """By weight; among equals, safety comes first."""
+    return finding.weight.order, not finding.id.startswith("safety.")
 
 
 def _each(rules: Iterable[Rule], case: Case, on: date) -> Iterator[Finding]:

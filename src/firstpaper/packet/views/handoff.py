@@ -18,7 +18,7 @@ from firstpaper.packet.views.sheet import Sheet
 FEWEST_FINDINGS, MOST_FINDINGS = 2, 7
 MOST_NAMES = 3
 LINE = 80  # characters on one line of the sheet, nearly
-LINES = 23  # lines of the sheet, without its headings
+LINES = 22  # lines of the sheet, without its headings
 
 
 @dataclass(frozen=True, slots=True)
