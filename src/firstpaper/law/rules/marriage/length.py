@@ -41,13 +41,16 @@ def length(case: Case, on: date) -> tuple[Found, ...]:
 
 
 def _each(case: Case) -> Iterator[Found]:
-    apart = separation(case)
-    for union in unions_to_count(case):
-        began = union_began(case, union)
-        if began is None or apart.day is None:
-            yield _not_known(union, began_known=began is not None)
-        elif began <= apart.day:
-            yield _counted(case, union, began, apart.day)
+    unions, apart = unions_to_count(case), separation(case).day
+    if unions and apart is None:
+        yield _not_known(unions[0], _("We need a date of separation that you are sure of."))
+    elif apart:
+        for union in unions:
+            began = union_began(case, union)
+            if began is None:
+                yield _not_known(union, _give_beginning(union))
+            elif began <= apart:
+                yield _counted(case, union, began, apart)
 
 
 def _counted(case: Case, union: Union, began: date, apart: date) -> Found:
@@ -73,18 +76,17 @@ def _counted(case: Case, union: Union, began: date, apart: date) -> Found:
     )
 
 
-def _not_known(union: Union, *, began_known: bool) -> Found:
-    begin = (
-        _("Give the whole date of the wedding.")
-        if union is Union.MARRIAGE
-        else _("Give the whole date of the registration.")
-    )
+def _not_known(union: Union, do: str) -> Found:
     return Found(
         outcome=Outcome.NEED_TO_KNOW,
         weight=Weight.LOOK_AGAIN,
-        says=_("We cannot count how long the marriage lasted yet.")
-        if union is Union.MARRIAGE
-        else _("We cannot count how long the partnership lasted yet."),
-        do=_("We need a date of separation that you are sure of.") if began_known else begin,
+        says=_("We cannot count yet how long it lasted."),
+        do=do,
         facts=length_keys(union),
     )
+
+
+def _give_beginning(union: Union) -> str:
+    if union is Union.MARRIAGE:
+        return _("Give the whole date of the wedding.")
+    return _("Give the whole date of the registration.")

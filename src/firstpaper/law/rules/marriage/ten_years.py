@@ -51,12 +51,12 @@ def _each(case: Case, on: date) -> Iterator[Found]:
     years = figure("marriage.long_years", on).value
     for union in unions_to_count(case):
         span, began = length(case, union), union_began(case, union)
-        if span is None or began is None:
-            if separation(case).day is None or began is None:
-                yield _not_known(years, union)
-            continue
-        line = add_months(began, years * 12, missing_day=MissingDay.LAST_DAY_OF_MONTH)
-        yield _found(case, union, span, line, years)
+        if span and began:
+            line = add_months(began, years * 12, missing_day=MissingDay.LAST_DAY_OF_MONTH)
+            yield _found(case, union, span, line, years)
+        elif began is None or separation(case).day is None:
+            yield _not_known(years, union)
+            return  # said once, also for a couple with two unions
 
 
 def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) -> Found:
@@ -66,7 +66,7 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
     over = _("It lasted {span} up to the separation. That is {years} years or more.")
     under = _("It lasted {span} up to the separation. That is less than {years} years.")
     meaning = (
-        _("The law takes that as a long marriage, so support orders can stay open.")
+        _("The law presumes that it is long, so support orders can stay open.")
         if is_long
         else _("A judge can still order support, but often not for as long.")
     )
@@ -100,7 +100,7 @@ def _near(case: Case, span: YearsMonths, line: date, years: int) -> bool:
 def _not_known(years: int, union: Union) -> Found:
     return Found(
         outcome=Outcome.NEED_TO_KNOW,
-        weight=Weight.LOOK_AGAIN,
+        weight=Weight.GOOD_TO_KNOW,
         says=_("We cannot tell yet if it lasted {years} years or more.").format(years=years),
         do=_("We need the whole date when it began, and a date of separation that you are sure of."),
         facts=length_keys(union),

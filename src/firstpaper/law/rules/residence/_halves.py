@@ -13,6 +13,7 @@ from firstpaper.law.measures.residence import (
     day_that_counts,
     residence_key,
     residence_of,
+    same_sex_route_open,
     spouse_residence,
     who_qualifies,
 )
@@ -52,9 +53,10 @@ class Half:
 def half_by_spouse(case: Case, on: date, half_of: Callable[[SpouseResidence], Half]) -> Iterator[Found]:
     """A finding for each spouse, where the time they have lived here matters on the filing day.
 
-    A half that cannot be told is passed over once the other spouse meets both.
+    Once one spouse meets both halves, nothing is said of one who lives elsewhere or of whom too
+    little is known.
     """
-    if not tested_for_residence(case) or day_that_counts(case, on) != on:
+    if not tested_for_residence(case) or same_sex_route_open(case) or day_that_counts(case, on) != on:
         return
     nobody = not who_qualifies(case, on)
     for spouse in (spouse_residence(case, who, on) for who in SPOUSES):
@@ -64,7 +66,7 @@ def half_by_spouse(case: Case, on: date, half_of: Callable[[SpouseResidence], Ha
         if half.band and half.window and since:
             place = county_of_filing(case)
             yield _measured(half, half.window, half.band, since, on, place=place, keys=keys, urgent=nobody)
-        elif half.band:
+        elif half.band and nobody:
             says = half.elsewhere.format(county=county_of_filing(case))
             yield Found(Outcome.NOT_MET, Weight.GOOD_TO_KNOW, says, facts=keys[:1])
         elif nobody:
@@ -113,9 +115,13 @@ def _wait(safe_day: date, court_day: date) -> str:
 
 
 def _doubt(since: Day) -> str:
-    if since.sure:
-        return ""
-    return _("You were not sure of the day, so we counted from {date}.").format(date=spell_date(since.latest))
+    if since.unsure:
+        return _("You were not sure of the day. We counted from {date}.").format(
+            date=spell_date(since.latest)
+        )
+    if since.whole is None:
+        return _("We counted from the last day that can be: {date}.").format(date=spell_date(since.latest))
+    return ""
 
 
 def _partial(since: Day) -> tuple[str, ...]:

@@ -14,6 +14,7 @@ from firstpaper.law.measures.residence import (
     SpouseResidence,
     day_that_counts,
     residence_key,
+    residence_of,
     same_sex_route_open,
     spouse_residence,
 )
@@ -75,7 +76,7 @@ def same_spouse(case: Case, on: date) -> Found | None:
 
 def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
     qualified = [spouse for spouse in spouses if spouse.qualifies]
-    doubtful = all(spouse.unsure for spouse in qualified)
+    doubtful = all(_marked_unsure(case, spouse.who) for spouse in qualified)
     return Found(
         outcome=Outcome.MET,
         weight=Weight.LOOK_AGAIN if doubtful else Weight.GOOD_TO_KNOW,
@@ -90,6 +91,12 @@ def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
         values={"residence.qualifies": [str(spouse.who) for spouse in qualified]},
         steps=_steps(qualified),
     )
+
+
+def _marked_unsure(case: Case, who: Who) -> bool:
+    """Whether the person said "not sure" of a day; a month or a year that is long past raises no doubt."""
+    told = residence_of(case, who)
+    return any(day.unsure for day in (known(told.state_since), known(told.county_since)) if day)
 
 
 def _who_meets(qualified: list[SpouseResidence]) -> str:
