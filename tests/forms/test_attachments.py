@@ -1,14 +1,18 @@
 """The attachment pages, and the ledger: a page is ticked exactly where it exists."""
 
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 
 from firstpaper.facts import Case
 from firstpaper.facts.choices import CommunityKind
 from firstpaper.forms.answer import Action
 from firstpaper.forms.attachments import Attachment, attachments, ledger
+from firstpaper.forms.edition import edition_for
+from firstpaper.forms.fl100 import community_property
 from firstpaper.forms.needed import Goes, forms_needed
 from firstpaper.forms.petition import petition
 from firstpaper.intake import standing
@@ -194,6 +198,15 @@ def test_the_words_on_property_not_yet_known_fit_on_the_lines_with_every_kind() 
         if answer.concept == "property.community.rows"
     )
     assert rows.endswith("tax refunds, digital assets, pets.")
+
+
+def test_how_much_fits_is_decided_by_the_edition(monkeypatch: pytest.MonkeyPatch) -> None:
+    narrow = replace(edition_for("FL-100", ON).item("property.community.rows"), lines=1)
+    monkeypatch.setattr(community_property, "space", lambda _concept, _on: narrow)
+    (page,) = pages(property={"community_how": "not_yet_known", "community_kinds": ["pets"]}).values()
+
+    assert page.label == "Attachment 10b"
+    assert page.paragraphs[-1] == "They include: pets."
 
 
 def test_partners_who_are_not_married_have_their_own_short_title() -> None:

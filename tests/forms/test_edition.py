@@ -96,6 +96,19 @@ def test_every_text_has_a_size_and_every_label_is_in_words() -> None:
         assert "{" not in item.words
 
 
+def test_the_words_for_translators_are_all_there() -> None:
+    told = {"lower left corner of page 1", "7. Child support", "State Bar number", "Child {number}: age"}
+    assert told < set(FL_100.words)
+    assert FL_100.watch is not None
+    assert FL_100.watch.why in FL_100.words
+    assert FL_100.item("residence.same_sex").note in FL_100.words
+
+
+def test_a_concept_the_edition_does_not_have_is_an_error() -> None:
+    with pytest.raises(KeyError, match=re.escape("cap.moon")):
+        FL_100.item("cap.moon")
+
+
 def test_the_rows_of_a_table_are_numbered() -> None:
     assert FL_100.item("children.3.born_on").words == "Child 3: birthdate"
 

@@ -100,6 +100,16 @@ def test_custody_sheets_are_filed_where_they_were_chosen() -> None:
     assert numbers(without_children, Goes.FILE) == ["FL-100", "FL-110"]
 
 
+@pytest.mark.parametrize(("sheets", "only_if"), [([], True), (["fl_311"], False)])
+def test_wishes_that_differ_by_child_offer_the_courts_own_sheet(sheets: list[str], only_if: bool) -> None:
+    ruth = TWO["child"][0] | {"legal": "joint", "physical": "joint"}
+    joel = TWO["child"][1] | {"legal": "joint", "physical": "petitioner", "visits": "respondent"}
+    found = needed(children=TWO["children"], child=[ruth, joel], custody={"alike": False, "sheets": sheets})
+
+    assert bool(one("FL-311", found).only_if) is only_if
+    assert "FL-311" not in {each.form for each in needed(**TWO)}
+
+
 def test_a_copy_of_the_declaration_of_parentage_is_filed_where_there_is_one() -> None:
     child = {"name": "Ruth", "born_on": "2012-01-01", "declaration": "signed_with_copy"}
     found = needed(children={"family": ["minor_together"], "how_many": 1}, child=[child])

@@ -124,6 +124,13 @@ class Edition:
         """Its date as the sheet shows it."""
         return as_printed(self.edition)
 
+    @property
+    def words(self) -> tuple[str, ...]:
+        """Everything in the file that a person sees, for translators."""
+        around = (self.title, self.where, self.watch.why if self.watch else "")
+        of_items = (text for item in self.items for text in (item.part, item.label, item.note))
+        return tuple(text for text in dict.fromkeys((*around, *of_items)) if text)
+
     def item(self, concept: str) -> Item:
         """The item of that concept; KeyError where the edition has none."""
         for item in self.items:

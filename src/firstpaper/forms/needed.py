@@ -10,11 +10,20 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CommunityHow, Danger, Declaration, Kind, SeparateHow, Special
+from firstpaper.facts.choices import (
+    CommunityHow,
+    CustodySheet,
+    Danger,
+    Declaration,
+    Kind,
+    SeparateHow,
+    Special,
+)
 from firstpaper.forms.attachments import attachments
 from firstpaper.forms.edition import as_printed
 from firstpaper.forms.fl100.children import concerns_children, copy_of_declaration
 from firstpaper.forms.fl100.custody import FORMS as CUSTODY_FORMS
+from firstpaper.forms.fl100.custody import wishes_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce, UnknownFigureError, figure
 from firstpaper.law.measures.children import has_minor_children, listed_children
@@ -134,11 +143,11 @@ def _about_children(case: Case, on: date) -> Iterator[FormNeeded]:
             copy_served=True,
         )
     if concerns_children(case, on):
-        yield from _custody_sheets(case)
+        yield from _custody_sheets(case, on)
         yield from _declaration_copy(case, on)
 
 
-def _custody_sheets(case: Case) -> Iterator[FormNeeded]:
+def _custody_sheets(case: Case, on: date) -> Iterator[FormNeeded]:
     titles = {
         "FL-311": _("Child custody and visitation application attachment"),
         "FL-312": _("Request for child abduction prevention orders"),
@@ -151,6 +160,16 @@ def _custody_sheets(case: Case) -> Iterator[FormNeeded]:
         if sheet in chosen:
             why = _("You chose to add it behind item 6 of the petition. It must ask for the same as item 6.")
             yield FormNeeded(form, titles[form], why, Goes.FILE, _("common practice"), copy_served=True)
+    if CustodySheet.FL_311 not in chosen and wishes_of(case, on).differ:
+        yield FormNeeded(
+            "FL-311",
+            titles["FL-311"],
+            _("You ask for different things for your children. Its table can show that too."),
+            Goes.FILE,
+            _("common practice"),
+            only_if=_("Only if you would rather use the court's own sheet than our page."),
+            copy_served=True,
+        )
 
 
 def _declaration_copy(case: Case, on: date) -> Iterator[FormNeeded]:
