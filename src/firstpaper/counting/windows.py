@@ -40,7 +40,22 @@ class ResidenceWindow:
     calendar_day: date
     statutory_day: date
     safe_day: date
-    steps: tuple[str, ...]
+
+    @property
+    def steps(self) -> tuple[str, ...]:
+        """The counting, step by step, in words; spelled only when somebody looks."""
+        months, days = self.months, self.statutory_days
+        steps = [_("{date}: the first day there, not counted").format(date=short_date(self.since))]
+        later = _n("{date}: {count} month later", "{date}: {count} months later", months)
+        steps.append(later.format(date=short_date(self.calendar_day), count=months))
+        if self.calendar_day.day != self.since.day:
+            steps.append(no_such_day(self.since, self.calendar_day))
+        later = _n("{date}: {count} day later", "{date}: {count} days later", days)
+        steps.append(later.format(date=short_date(self.statutory_day), count=days))
+        if self.statutory_day != self.since + days * ONE_DAY:
+            steps.append(_("By law, February 28 and 29 count as one day."))
+        steps.append(_("{date}: the day after the later of the two").format(date=short_date(self.safe_day)))
+        return tuple(steps)
 
     def band(self, filing: date) -> ResidenceBand:
         """Whether a filing on that day is too early, close to the line, or safe."""
@@ -54,14 +69,4 @@ def residence_window(since: date, *, months: int, days: int) -> ResidenceWindow:
     calendar_day = add_months(since, months, missing_day=MissingDay.LAST_DAY_OF_MONTH)
     statutory_day = statutory_days(since, days)
     safe_day = max(calendar_day, statutory_day) + ONE_DAY
-    steps = [_("{date}: the first day there, not counted").format(date=short_date(since))]
-    later = _n("{date}: {count} month later", "{date}: {count} months later", months)
-    steps.append(later.format(date=short_date(calendar_day), count=months))
-    if calendar_day.day != since.day:
-        steps.append(no_such_day(since, calendar_day))
-    later = _n("{date}: {count} day later", "{date}: {count} days later", days)
-    steps.append(later.format(date=short_date(statutory_day), count=days))
-    if statutory_day != since + days * ONE_DAY:
-        steps.append(_("By law, February 28 and 29 count as one day."))
-    steps.append(_("{date}: the day after the later of the two").format(date=short_date(safe_day)))
-    return ResidenceWindow(since, months, days, calendar_day, statutory_day, safe_day, tuple(steps))
+    return ResidenceWindow(since, months, days, calendar_day, statutory_day, safe_day)
