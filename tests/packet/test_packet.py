@@ -50,7 +50,7 @@ def test_what_is_to_be_written_can_be_read_on_the_worksheets(one: Household) -> 
 
 @each_household
 def test_paper_type_and_margins_follow_the_rules_of_court(one: Household) -> None:
-    # Cal. Rules of Court, rule 2.103 (letter paper), 2.104 (12 points), 2.107 (margins), 2.110 (footer 10 points)
+    # Cal. Rules of Court: 2.103 letter paper, 2.104 12 points, 2.107 margins, 2.110 footer 10 points
     for page in measured(one):
         assert (page.width, page.height) == (8.5 * POINTS_PER_INCH, 11 * POINTS_PER_INCH)
         assert min(char["x0"] for char in page.chars) >= 1.0 * POINTS_PER_INCH - 0.5
