@@ -1,0 +1,184 @@
+"""What other programs build on: one envelope for every command, its keys, and the exit statuses."""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from firstpaper.casefile import CaseFile
+from firstpaper.cli.app import app
+from tests.cli.person import HOUSEHOLDS, ON, Ran, written
+
+Run = Callable[..., Ran]
+
+ENVELOPE = ["firstpaper", "command", "exit", "data", "errors"]
+FINDING = [
+    "id",
+    "title",
+    "outcome",
+    "weight",
+    "says",
+    "do",
+    "dates",
+    "steps",
+    "facts",
+    "authority",
+    "certainty",
+]
+ITEM = [
+    "form",
+    "edition",
+    "page",
+    "part",
+    "item",
+    "concept",
+    "label",
+    "action",
+    "value",
+    "because",
+    "authority",
+    "continues",
+]
+WORKS: dict[str, tuple[list[str], list[str]]] = {
+    "ask": (["ask", "home.case"], ["answered", "applicable", "open_questions", "passed"]),
+    "change": (
+        ["change", "home.case", "court.branch"],
+        ["answered", "applicable", "open_questions", "passed"],
+    ),
+    "enter": (
+        ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
+        ["answered", "open_questions", "set_aside"],
+    ),
+    "check": (["check", "home.case"], ["on", "findings", "values", "open_questions"]),
+    "items": (["items", "home.case"], ["on", "items"]),
+    "packet": (["packet", "home.case"], ["on", "pdf", "html", "warnings", "stops"]),
+    "why": (
+        ["why", "residence.state"],
+        [
+            "kind",
+            "id",
+            "title",
+            "statement",
+            "page",
+            "authority",
+            "certainty",
+            "since",
+            "until",
+            "not_modelled",
+        ],
+    ),
+    "demo": (["demo"], ["on", "pdf", "html", "warnings", "stops"]),
+}
+FAILS: dict[str, tuple[list[str], str]] = {
+    "ask": (["ask", "letter.txt"], "not_a_case_file"),
+    "change": (["change", "home.case", "petitioner.shoe_size"], "nothing_to_change"),
+    "enter": (["enter", "new.case", "letter.txt"], "facts_refused"),
+    "check": (["check", "gone.case"], "case_file_missing"),
+    "items": (["items", "damaged.case"], "case_file_damaged"),
+    "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
+    "why": (["why", "residence.stat"], "no_such_page"),
+    "demo": (["demo", "nobody"], "no_such_household"),
+}
+
+
+@pytest.fixture(autouse=True)
+def folder(tmp_path: Path, home: Path) -> Path:
+    (tmp_path / "letter.txt").write_text("Dear court,\n")
+    (tmp_path / "damaged.case").write_text('{"firstpaper": {"schema": 1}, "facts": ')
+    return home
+
+
+@pytest.mark.parametrize("command", WORKS)
+def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None:
+    arguments, keys = WORKS[command]
+    ran = run(*arguments, "--on", ON, "--json")
+    assert list(ran.envelope) == ENVELOPE
+    assert ran.envelope["firstpaper"] == 1
+    assert ran.envelope["command"] == command
+    assert ran.envelope["exit"] == ran.exit == 0
+    assert ran.envelope["errors"] == []
+    assert list(ran.envelope["data"]) == keys
+
+
+@pytest.mark.parametrize("command", FAILS)
+def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run, command: str) -> None:
+    arguments, code = FAILS[command]
+    ran = run(*arguments, "--on", ON, "--json")
+    assert list(ran.envelope) == ENVELOPE
+    assert ran.envelope["command"] == command
+    assert ran.envelope["exit"] == ran.exit == 2
+    assert ran.envelope["data"] == {}
+    [error] = ran.envelope["errors"]
+    assert list(error) == ["code", "message"]
+    assert error["code"] == code
+    in_words = run(*arguments, "--on", ON)
+    assert in_words.exit == 2
+    assert in_words.out == ""
+    assert " ".join(error["message"].split()) == in_words.said
+
+
+def test_every_command_is_held_to_the_envelope() -> None:
+    names = {command.callback.__name__ for command in app.registered_commands if command.callback}
+    assert names == set(WORKS) == set(FAILS)
+
+
+def test_findings_and_values_have_their_names(run: Run) -> None:
+    data = run("check", "home.case", "--on", ON, "--json").envelope["data"]
+    assert data["on"] == ON
+    assert all(list(finding) == FINDING for finding in data["findings"])
+    assert "residence.state" in [finding["id"] for finding in data["findings"]]
+    assert data["values"]["marriage.length"] == {"years": 4, "months": 2}
+    assert {finding["weight"] for finding in data["findings"]} <= {
+        "stop",
+        "get_advice",
+        "look_again",
+        "good_to_know",
+    }
+
+
+def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) -> None:
+    items = run("items", "home.case", "--on", ON, "--json").envelope["data"]["items"]
+    assert all(list(item) == ITEM for item in items)
+    assert {item["form"] for item in items} == {"FL-100"}
+    by_concept = {item["concept"]: item for item in items}
+    assert len(by_concept) == len(items)
+    assert by_concept["cap.petitioner"]["value"] == "Dana Marie Okafor"
+    assert by_concept["children.none"]["action"] == "mark"
+    assert by_concept["signing.petitioner"]["action"] == "sign"
+
+
+def test_a_question_can_be_explained_to_a_program(run: Run) -> None:
+    data = run("why", "petitioner.phone", "--json").envelope["data"]
+    assert list(data) == ["kind", "key", "ask", "why", "rules", "items", "sheets"]
+    assert {"concept": "cap.phone", "words": "page 1, caption: Your telephone number"} in data["items"]
+
+
+def test_the_envelope_is_plain_ascii(run: Run, folder: Path) -> None:
+    file = CaseFile.load(folder)
+    file.with_case(file.case.with_fact("petitioner.name", "Łucja 日本")).save(folder)
+    ran = run("items", "home.case", "--on", ON, "--json")
+    assert ran.out.isascii()
+    assert "Łucja 日本" in [item["value"] for item in ran.envelope["data"]["items"]]
+
+
+def test_a_finding_that_stops_a_filing_is_exit_1_for_check_and_packet(run: Run, folder: Path) -> None:
+    file = CaseFile.load(folder)
+    file.with_case(file.case.with_fact("dates.separation_told_on", "2019-03-03")).save(folder)
+    checked = run("check", "home.case", "--on", ON, "--json")
+    assert checked.exit == checked.envelope["exit"] == 1
+    assert checked.envelope["data"]["findings"][0]["id"] == "dates.order"
+    drafted = run("packet", "home.case", "--on", ON, "--json")
+    assert drafted.exit == 1
+    assert "dates.order" in drafted.envelope["data"]["stops"]
+    assert (folder.parent / "home.pdf").read_bytes().startswith(b"%PDF-")
+
+
+def test_the_same_case_on_another_day_is_another_answer(run: Run, tmp_path: Path) -> None:
+    written(tmp_path, "separation-now-divorce-later")
+
+    def outcome(on: str) -> str:
+        found = run("check", "home.case", "--on", on, "--json").envelope["data"]["findings"]
+        return json.dumps([one for one in found if one["id"].startswith("residence.")])
+
+    assert outcome("2026-11-25") != outcome("2028-11-25")
