@@ -6,6 +6,7 @@ hundred facts one by one as strategies takes ten times as long, and thousands of
 
 import random
 from datetime import date, time, timedelta
+from decimal import Decimal
 from enum import Enum
 from functools import cache
 from typing import Annotated, Any, NamedTuple, get_args, get_origin
@@ -90,6 +91,7 @@ PLAIN: dict[type, Any] = {
     bool: lambda draw: draw.random() < 0.5,
     int: lambda draw: draw.randint(0, MOST_CHILDREN),
     str: lambda draw: draw.choice(SHORT),
+    Decimal: lambda draw: Decimal(draw.randrange(10_000_000)) / 100,
     Day: _day,
     time: lambda draw: time(draw.randrange(24), 0),
 }
@@ -104,6 +106,8 @@ def _kind(annotation: Any) -> tuple[str, Any]:
         checks = set(map(id, inside))
         words = SHORT if SHORT_CHECKS & checks else SHORT + LONG
         return "words", Words(words, 0.0 if NEVER_EMPTY & checks else 0.2)
+    if origin is Annotated:
+        return _kind(inside[0])
     if type(None) in inside or DontKnow in inside:
         (of,) = [each for each in inside if each not in (type(None), DontKnow)]
         return "told" if DontKnow in inside else "optional", of

@@ -273,8 +273,9 @@ def _disclosure(case: Case) -> Iterator[FormNeeded]:
 
 
 def _special(case: Case) -> Iterator[FormNeeded]:
-    steps = _("The court's own guide to the steps of a case. Read it; it is not filed.")
-    yield FormNeeded("FL-107-INFO", _("Legal steps for a divorce or legal separation"), steps, Goes.KEEP)
+    if known(case.matter.kind) is not Kind.NULLITY:
+        steps = _("The court's own guide to the steps of a case. Read it; it is not filed.")
+        yield FormNeeded("FL-107-INFO", _("Legal steps for a divorce or legal separation"), steps, Goes.KEEP)
     dangers = set(known(case.safety.dangers) or ())
     if dangers - {Danger.HIDE_ADDRESS}:
         protection = _(

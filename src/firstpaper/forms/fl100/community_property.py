@@ -7,17 +7,23 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CommunityKind
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.fl100.places import Places
 from firstpaper.forms.fl100.told import space
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.locale import _
 
 NONE, DETERMINE = "property.community.none", "property.community.determine"
-FL_160, ATTACHED = "property.community.fl_160", "property.community.attachment"
-LISTED, ROWS = "property.community.listed", "property.community.rows"
-LINES = (DETERMINE, FL_160, ATTACHED, LISTED, ROWS)
 LAW = "Fam. Code 760, 2550"
-SHEET = "FL-160 (community property)"
+PLACES = Places(
+    "property.community.fl_160",
+    "property.community.attachment",
+    "property.community.listed",
+    "property.community.rows",
+    "FL-160 (community property)",
+    LAW,
+)
+LINES = (DETERMINE, *PLACES.all)
 FILED_KINDS = {
     CommunityKind.HOME: "real estate or a home",
     CommunityKind.VEHICLES: "vehicles",
@@ -51,13 +57,13 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
         yield mark(
             DETERMINE, _("You ask the judge to decide who gets what. You propose no shares here."), LAW
         )
-        yield from _where(case, on, how)
+        yield from PLACES.marked(attachment_page(case, on), _list(case, how))
 
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The list, where it does not fit on the lines."""
     text = _text(case)
-    if not text or space(ROWS, on).holds(text):
+    if not text or space(PLACES.rows, on).holds(text):
         return None
     asks = "Petitioner asks the court to determine the rights of both parties to the following:"
     title = "Community and quasi-community property"
@@ -84,37 +90,18 @@ def _none(case: Case) -> Iterator[Answer]:
     yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
 
 
-def _where(case: Case, on: date, how: CommunityHow) -> Iterator[Answer]:
-    """The three places where the list can be, and the list itself."""
-    page, on_form = attachment_page(case, on), how is CommunityHow.FL_160
-    elsewhere = _("Your list is in another place.")
-    if on_form:
-        form = _("You chose to list it on form FL-160. Use one FL-160 for community property alone.")
-        yield mark(FL_160, form, LAW, continues=SHEET)
-    else:
-        yield blank(FL_160, elsewhere)
-    if page:
-        too_long = _("Your list is too long for the lines. It is on {label}.").format(label=page.label)
-        yield mark(ATTACHED, too_long, LAW, continues=page.label)
-    else:
-        yield blank(ATTACHED, elsewhere)
-    if page or on_form:
-        yield blank(LISTED, elsewhere)
-        yield blank(ROWS, elsewhere)
-        return
-    yield mark(LISTED, _("The words fit on the lines."), LAW)
-    yield _list(case, how)
-
-
-def _list(case: Case, how: CommunityHow) -> Answer:
+def _list(case: Case, how: CommunityHow) -> Answer | None:
+    """The words on the lines; None where the list is on the court's form."""
+    if how is CommunityHow.FL_160:
+        return None
     if how is CommunityHow.LIST:
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(ROWS, _text(case), last_four, "Cal. Rules of Court 1.201(a)")
+        return write(PLACES.rows, _text(case), last_four, "Cal. Rules of Court 1.201(a)")
     later = _(
         "You can state the full list later. But if the other side never answers, the judge can decide only "
         "what the petition told them."
     )
-    return write(ROWS, _text(case), later, _("common practice"))
+    return write(PLACES.rows, _text(case), later, _("common practice"))
 
 
 def _items(case: Case) -> tuple[str, ...]:

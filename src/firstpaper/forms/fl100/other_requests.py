@@ -50,8 +50,8 @@ def _fees(case: Case) -> Iterator[Answer]:
     told, key = known(case.requests.fees), "requests.fees"
     law = "Fam. Code 2255" if kind_of(case) is Kind.NULLITY else "Fam. Code 2030"
     asks = told is not None and told is not Fees.NOT_ASKED
-    now = _("You ask for this now. Left out, it could be ordered only after a change of the petition.")
-    not_now = _("You are not asking for fees. To ask later, the petition must be changed first.")
+    now = _("You ask for this now. Left out, the petition may have to be changed first.")
+    not_now = _("You are not asking for fees. To ask later, you may have to change the petition first.")
     yield chosen(case, "requests.fees", key, asks, because=now, otherwise=not_now, authority=law)
     for who, holds, because in (
         (Who.PETITIONER, told is Fees.PAID_BY_PETITIONER, _("You ask that you pay.")),

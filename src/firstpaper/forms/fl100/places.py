@@ -1,0 +1,44 @@
+"""Where a list of property stands: on form FL-160, on an attachment, or on the lines of the sheet."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.pages import Attachment
+from firstpaper.locale import _
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """The boxes of one class of property, and the FL-160 that belongs to it alone."""
+
+    fl_160: str
+    attachment: str
+    listed: str
+    rows: str
+    sheet: str
+    authority: str
+
+    @property
+    def all(self) -> tuple[str, ...]:
+        """The concepts in printed order."""
+        return (self.fl_160, self.attachment, self.listed, self.rows)
+
+    def marked(self, page: Attachment | None, rows: Answer | None) -> Iterator[Answer]:
+        """The boxes for a list on `page`, on the lines (`rows`), or without either on form FL-160."""
+        elsewhere = _("Your list is in another place.")
+        if page is None and rows is None:
+            form = _("You chose to list it on form FL-160. Use one FL-160 for this class of property alone.")
+            yield mark(self.fl_160, form, self.authority, continues=self.sheet)
+        else:
+            yield blank(self.fl_160, elsewhere)
+        if page:
+            too_long = _("Your list is too long for the lines. It is on {label}.").format(label=page.label)
+            yield mark(self.attachment, too_long, self.authority, continues=page.label)
+        else:
+            yield blank(self.attachment, elsewhere)
+        if rows and page is None:
+            yield mark(self.listed, _("Your list fits on the lines."), self.authority)
+            yield rows
+        else:
+            yield from (blank(concept, elsewhere) for concept in (self.listed, self.rows))
