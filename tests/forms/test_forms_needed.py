@@ -122,8 +122,8 @@ def test_each_class_of_property_has_a_property_declaration_of_its_own() -> None:
     found = needed(property={"separate_how": "fl_160", "community_how": "fl_160"})
     separate, community = (each for each in found if each.form == "FL-160")
 
-    assert "separate property (item 9)" in separate.why
-    assert "community property (item 10)" in community.why
+    assert "separate property" in separate.title
+    assert "community property" in community.title
     assert separate.signed
     assert "FL-160" not in {each.form for each in needed(property={"separate_how": "classes"})}
 

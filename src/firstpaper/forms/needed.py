@@ -180,13 +180,14 @@ def _declaration_copy(case: Case, on: date) -> Iterator[FormNeeded]:
 
 
 def _about_property(case: Case) -> Iterator[FormNeeded]:
-    title = _("Property declaration")
     law = "Fam. Code 115"
     if known(case.property.separate_how) is SeparateHow.FL_160:
-        separate = _("For separate property (item 9). Mark it so at the top, and use it for nothing else.")
+        separate = _("You chose it for item 9. Mark it so at the top, and use it for nothing else.")
+        title = _("Property declaration for separate property")
         yield FormNeeded("FL-160", title, separate, Goes.FILE, law, copy_served=True, signed=True)
     if known(case.property.community_how) is CommunityHow.FL_160:
-        community = _("For community property (item 10). Mark it so at the top, and use it for nothing else.")
+        community = _("You chose it for item 10. Mark it so at the top, and use it for nothing else.")
+        title = _("Property declaration for community property")
         yield FormNeeded("FL-160", title, community, Goes.FILE, law, copy_served=True, signed=True)
 
 
