@@ -113,6 +113,7 @@ REFUSED = {
     "about": "could not be read",
     "💍 2016": "could not be read",
     "1" * 5000: "could not be read",
+    "about " * 30 + "2016": "could not be read",
 }
 
 

@@ -59,7 +59,7 @@ REFUSED = {
     "12/1/2026 to 12/5/2026": "still to come",
     "since 12/1/2026": "still to come",
     "3/1/2026 to 4/15/2026, card 4111 1111 1111 1111": "last 4 digits",
-    "3/1/2026 to 4/15/2026, " + "x" * 600: "too long",
+    "3/1/2026 to 4/15/2026, " + "x" * 600: "in a few words",
     "3/1/2025 to 4/1/2025\nlater": "Line 2",
     "3/1/2025 to 4/1/2025\n" * 101: "more than 100",
 }
