@@ -20,7 +20,7 @@ from firstpaper.law.measures.residence import (
 )
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import by, tested_for_residence
-from firstpaper.law.words import spaced
+from firstpaper.law.words import in_a_row, spaced
 from firstpaper.locale import _
 
 SERVING = {Who.PETITIONER: Special.FILER_IN_MILITARY, Who.RESPONDENT: Special.OTHER_SIDE_IN_MILITARY}
@@ -93,7 +93,7 @@ def _doubt(case: Case, who: Who, concerns: tuple[tuple[str, str], ...], *, clear
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GOOD_TO_KNOW if clear else Weight.GET_ADVICE,
-        says=says.format(concerns=", ".join(words for _key, words in concerns)),
+        says=says.format(concerns=in_a_row([words for _key, words in concerns])),
         do=other if clear else show,
         facts=tuple(key for key, _words in concerns),
     )
