@@ -1,7 +1,9 @@
 """The commands in words: what a person reads, and what stays untouched when something is wrong."""
 
+import os
 import resource
 import stat
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -234,7 +236,7 @@ def test_a_fault_of_the_program_is_told_without_a_traceback_or_a_name(
         "import firstpaper.forms as f\n"
         "f.petition = broken\n"
     )
-    ran = run("items", "home.case", "--on", ON, PYTHONPATH=str(tmp_path))
+    ran = run("items", "home.case", "--on", ON, PYTHONPATH=os.pathsep.join([str(tmp_path), *sys.path]))
     assert ran.exit == 2
     assert "a fault of its own and stopped (ValueError" in ran.said
     assert_nothing_personal(ran.err)
