@@ -54,7 +54,7 @@ _DOUBT_BEFORE = re.compile(
     r"\b[.,:;]? *"
 )
 _DOUBT_AFTER = re.compile(r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not sure|not sure|unsure)\)?)$")
-_LEAD = re.compile(r"^(?:on|in|el|en) (?:the year )?")
+_LEAD = re.compile(r"^(?:on|in|since|el|en|desde) (?:the year )?")
 _WEEKDAY = re.compile(rf"({'|'.join(_WEEKDAY_NUMBER)})\b[.,]? +")
 
 _SEP = r" ?[-/. ] ?"
