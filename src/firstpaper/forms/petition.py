@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.forms.answer import Action, Answer, ItemAnswer
+from firstpaper.forms.answer import Answer, ItemAnswer
 from firstpaper.forms.edition import Edition, Item, edition_for
 from firstpaper.forms.fl100 import (
     FORM,
@@ -103,7 +103,7 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
 
 def _said_if_too_long(item: Item, answer: Answer) -> Answer:
     """A name or an address that is longer than its line: nothing is cut off, and the filer is told."""
-    if answer.action is not Action.WRITE or item.holds(answer.value):
+    if item.holds(answer.value):
         return answer
     small = _("This is longer than the line. Write small, or go on in the space below. Leave nothing out.")
     return replace(answer, because=f"{answer.because} {small}")
