@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from firstpaper.counting import month_name, spell_date
 from firstpaper.facts import Day
 from firstpaper.facts.choices import NullityGround
+from firstpaper.law.measures.due import Due
 from firstpaper.locale import _
 
 
@@ -32,6 +33,19 @@ def spell_day(day: Day) -> str:
 def help_first() -> str:
     """The usual advice where a mistake is costly."""
     return _("Talk to the court's self-help center or a lawyer before you file.")
+
+
+def help_now() -> str:
+    """The usual advice where a mistake is costly, once the case is running."""
+    return _("Talk to the court's self-help center or a lawyer before you go on.")
+
+
+def target_day(due: Due) -> str:
+    """The day to aim for, and in brackets the court day it moves to where the court is closed."""
+    if due.rolled == due.target:
+        return spell_date(due.target)
+    moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
+    return moved.format(target=spell_date(due.target), rolled=spell_date(due.rolled))
 
 
 def ground_words(ground: NullityGround) -> str:

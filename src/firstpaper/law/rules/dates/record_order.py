@@ -1,0 +1,201 @@
+"""Events of the case that cannot have happened in the order recorded."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import spell_date
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import ServiceMethod
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.record import joint, recorded_days
+from firstpaper.law.register import rule
+from firstpaper.law.words import spell_day
+from firstpaper.locale import _
+
+FILED, REVOKED, AMENDED = "record.filed_on", "record.revoked_on", "record.amended_on"
+SERVED, MAILED = "record.service.served_on", "record.service.mailed_on"
+SIGNED, BACK = "record.service.acknowledged_on", "record.service.acknowledgment_back_on"
+PRINTED, POSTED = "record.service.first_published_on", "record.service.first_posted_on"
+COMPLETE, ACCEPTED = "record.service.complete_on", "record.service.accepted_on"
+PROOF, RESPONSE, APPEARED = "record.service.proof_filed_on", "record.response_filed_on", "record.appeared_on"
+DEFAULT, AMENDED_SERVED = "record.default_asked_on", "record.amended_served_on"
+SUMMARY, SUMMARY_REVOKED = "record.summary_filed_on", "record.summary_revoked_on"
+ASKED, DENIED = "record.waiver_filed_on", "record.waiver_denied_on"
+TRIES, METHOD, JOINT = "record.service.attempts", "record.service.method", "record.joint"
+
+AFTER_FILING = (
+    SERVED, MAILED, SIGNED, BACK, PRINTED, POSTED, COMPLETE, ACCEPTED, PROOF, RESPONSE, APPEARED, DEFAULT,
+    REVOKED, AMENDED, AMENDED_SERVED,
+)  # fmt: skip
+
+ORDER = (
+    *((FILED, later) for later in AFTER_FILING),
+    (MAILED, SIGNED),
+    (SIGNED, BACK),
+    (SERVED, PROOF),
+    (MAILED, PROOF),
+    (PRINTED, PROOF),
+    (POSTED, PROOF),
+    (SERVED, DEFAULT),
+    (MAILED, DEFAULT),
+    (AMENDED, AMENDED_SERVED),
+    (REVOKED, AMENDED_SERVED),
+    (ASKED, DENIED),
+    (SUMMARY, SUMMARY_REVOKED),
+    (SUMMARY_REVOKED, FILED),
+)
+"""Pairs of events, the first of which cannot come after the second."""
+
+
+@rule(
+    "Events of the case in a possible order",
+    cite=("Fam. Code 2330", "Fam. Code 2331", "Code Civ. Proc. 415.10-415.50", "Code Civ. Proc. 417.30"),
+    since=date(1994, 1, 1),
+    not_modelled="Events that are possible but unlikely, and which of two dates is the wrong one.",
+)
+def record_order(case: Case, on: date) -> list[Found]:
+    """A paper is filed before it is served, and served before its service is proved.
+
+    What we check. Nothing is served, answered or asked for before the petition is filed. A copy is mailed
+    after the papers were left. A form is signed after it was mailed, and comes back after it was signed.
+    The proof of service comes after the service. A default is asked for after the service. An event that
+    lies ahead of the day we look from has not happened.
+
+    Two events on the same day are possible. If you gave only a month or a year, we speak up only when no
+    day in it would fit. But a date that is not whole starts no count, so we ask for it.
+
+    One thing looks wrong and is not. The other side can file a response before anybody served them. It
+    counts as taking part. We only ask you to look again.
+
+    An example. Filed on November 25, 2026, and handed over on November 5: one of the two is a slip.
+
+    What to do. Look at the stamps on your papers, and correct the date. Every count depends on it.
+    """
+    return [*_order(case), *_response_first(case), *_joint(case), *_ahead(case, on), *_in_part(case)]
+
+
+def _order(case: Case) -> Iterator[Found]:
+    days = dict(recorded_days(case.record))
+    for first, second in (*ORDER, *_of_method(case)):
+        if first in days and second in days and days[second].latest < days[first].earliest:
+            yield _impossible(first, days[first], second, days[second])
+    filed = days.get(FILED)
+    tries = [each.on for each in known(case.record.service.attempts) or ()]
+    early = [each for each in tries if filed and each.latest < filed.earliest]
+    if filed and early:
+        yield _impossible(FILED, filed, TRIES, early[0])
+
+
+def _of_method(case: Case) -> tuple[tuple[str, str], ...]:
+    """Left before it was mailed: only where papers are left and then mailed."""
+    if known(case.record.service.method) is ServiceMethod.SUBSTITUTED:
+        return ((SERVED, MAILED),)
+    return ()
+
+
+def _impossible(first: str, first_day: Day, second: str, second_day: Day) -> Found:
+    says = _("This cannot be: {second} ({second_day}) came before {first} ({first_day}).")
+    return Found(
+        Outcome.NOT_MET,
+        Weight.STOP,
+        says.format(
+            first=_event(first),
+            first_day=spell_day(first_day),
+            second=_event(second),
+            second_day=spell_day(second_day),
+        ),
+        _("One of these dates is wrong. Look at the stamps on your papers and correct it."),
+        facts=(first, second),
+    )
+
+
+def _response_first(case: Case) -> Iterator[Found]:
+    days = dict(recorded_days(case.record))
+    response, served = days.get(RESPONSE), days.get(SERVED) or days.get(MAILED)
+    if response and served and not joint(case) and response.latest < served.earliest:
+        yield Found(
+            Outcome.CLOSE,
+            Weight.LOOK_AGAIN,
+            _("The response ({response}) came before the papers were served ({served}). That can be.").format(
+                response=spell_day(response), served=spell_day(served)
+            ),
+            _("If both dates are right, do nothing. The response counts as taking part in the case."),
+            facts=(RESPONSE, SERVED, MAILED),
+        )
+
+
+def _joint(case: Case) -> Iterator[Found]:
+    if joint(case) and known(case.record.service.method) is not None:
+        yield Found(
+            Outcome.NOT_MET,
+            Weight.LOOK_AGAIN,
+            _("A joint petition is not served, but a way of service was recorded."),
+            _("If you filed alone, record that. If you filed together, take the service out."),
+            facts=(JOINT, METHOD),
+        )
+    if known(case.record.revoked_on) is not None and not joint(case):
+        yield Found(
+            Outcome.NOT_MET,
+            Weight.LOOK_AGAIN,
+            _("Only a joint petition can be revoked, but the record does not say that you filed together."),
+            _("If you filed together, record that. If not, take the revoking out."),
+            facts=(JOINT, REVOKED),
+        )
+
+
+def _ahead(case: Case, on: date) -> Iterator[Found]:
+    for key, day in recorded_days(case.record):
+        if day.earliest > on and key != COMPLETE:
+            yield Found(
+                Outcome.NOT_MET,
+                Weight.LOOK_AGAIN,
+                _("This lies ahead, so we do not count it yet: {event} ({day}).").format(
+                    event=_event(key), day=spell_day(day)
+                ),
+                _("If it has happened, correct the date. Today we take to be {on}.").format(
+                    on=spell_date(on)
+                ),
+                facts=(key,),
+            )
+
+
+def _in_part(case: Case) -> Iterator[Found]:
+    for key, day in recorded_days(case.record):
+        if day.sure is None:
+            yield Found(
+                Outcome.NEED_TO_KNOW,
+                Weight.LOOK_AGAIN,
+                _("We cannot count from a day that is not whole and sure: {event} ({day}).").format(
+                    event=_event(key), day=spell_day(day)
+                ),
+                _("Look at the stamp on the paper, or ask the clerk, and record the whole day."),
+                facts=(key,),
+            )
+
+
+def _event(key: str) -> str:
+    return {
+        FILED: _("the filing"),
+        SERVED: _("the day the papers were handed over or left"),
+        MAILED: _("the mailing"),
+        SIGNED: _("the signing of the form"),
+        BACK: _("the day the form came back"),
+        PRINTED: _("the first day in the newspaper"),
+        POSTED: _("the first day of posting"),
+        COMPLETE: _("the day service was complete"),
+        ACCEPTED: _("the other side's waiver and acceptance of service"),
+        PROOF: _("the filing of the proof of service"),
+        RESPONSE: _("the response"),
+        APPEARED: _("the day the other side took part"),
+        DEFAULT: _("the request for a default"),
+        REVOKED: _("the paper that revoked the joint petition"),
+        AMENDED: _("the amended petition"),
+        AMENDED_SERVED: _("the service of the amended paper"),
+        ASKED: _("the request for a fee waiver"),
+        DENIED: _("the notice that the fee waiver was denied"),
+        SUMMARY: _("the joint petition for summary dissolution"),
+        SUMMARY_REVOKED: _("the end of the summary case"),
+        TRIES: _("a try to hand over the papers"),
+        "record.disclosure_served_on": _("the day you served your declaration of disclosure"),
+        "record.other_disclosure_served_on": _("the day the other side served theirs"),
+    }[key]

@@ -1,0 +1,1 @@
+"""What each side must show the other about money and property."""

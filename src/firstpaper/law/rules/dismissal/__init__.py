@@ -1,0 +1,1 @@
+"""What ends a case that does not move."""

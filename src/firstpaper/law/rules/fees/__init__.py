@@ -1,0 +1,1 @@
+"""Court fees and fee waivers."""

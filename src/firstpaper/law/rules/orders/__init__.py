@@ -1,0 +1,1 @@
+"""The orders printed with the summons, and whom they bind."""

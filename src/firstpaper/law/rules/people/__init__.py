@@ -1,0 +1,1 @@
+"""What the court needs to know about the two people."""

@@ -1,0 +1,1 @@
+"""The time to respond, and what follows from silence."""

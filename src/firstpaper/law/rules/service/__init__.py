@@ -1,0 +1,1 @@
+"""Handing the first papers over, and proving it."""

@@ -1,0 +1,1 @@
+"""The six months before a marriage can end."""
