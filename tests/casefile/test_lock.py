@@ -2,7 +2,7 @@
 
 import json
 import os
-import socket
+import platform
 import subprocess
 import sys
 from pathlib import Path
@@ -60,7 +60,7 @@ def test_a_lock_left_by_a_crash_is_taken_over_and_said(path: Path) -> None:
 
 
 def test_a_process_number_given_out_again_is_not_mistaken_for_the_writer(path: Path) -> None:
-    old = {"process": os.getpid(), "started": "1", "host": socket.gethostname()}
+    old = {"process": os.getpid(), "started": "1", "host": platform.node()}
     Lock(path).file.write_text(json.dumps(old))
     with Lock(path) as lock:
         assert lock.recovered

@@ -6,7 +6,6 @@ takes the place of the old one, in one step. Files are readable by their owner a
 
 import errno
 import os
-import secrets
 import zlib
 from contextlib import suppress
 from pathlib import Path
@@ -24,7 +23,7 @@ _GONE = frozenset({errno.ENOENT, errno.ENOTDIR, errno.ESTALE})
 def save(path: Path, data: bytes) -> None:
     """Replace the file at `path` by `data`, or leave it exactly as it was and raise a UserError."""
     target = Path(os.path.realpath(path))
-    temporary = target.with_name(_prefix(target) + secrets.token_hex(8))
+    temporary = target.with_name(_prefix(target) + os.urandom(8).hex())
     try:
         _write_to_disk(temporary, data)
         temporary.replace(target)

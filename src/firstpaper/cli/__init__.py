@@ -12,4 +12,7 @@ def main() -> None:
     gc.disable()  # a command is over before collecting garbage would pay
     from firstpaper.cli.app import app
 
-    app(prog_name="firstpaper")
+    try:
+        app(prog_name="firstpaper")
+    finally:
+        gc.freeze()  # nor does it pay at the very end

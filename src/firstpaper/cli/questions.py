@@ -9,7 +9,7 @@ from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command
 from firstpaper.locale import _
 
 SEVERAL_LINES = frozenset(
-    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.PARAGRAPH, AnswerKind.ADDRESS},
+    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PARAGRAPH, AnswerKind.ADDRESS},
 )
 Read = Callable[[str], Any]
 
@@ -105,8 +105,10 @@ def _instruction(kind: AnswerKind) -> str:
         AnswerKind.SEVERAL: _("Type the numbers of all that fit, such as: 1,3"),
         AnswerKind.LINES: _("Type one on each line. When done, press Enter on an empty line."),
         AnswerKind.PERIODS: _("Type one on each line. When done, press Enter on an empty line."),
+        AnswerKind.HOMES: _("Type one on each line. When done, press Enter on an empty line."),
         AnswerKind.PARAGRAPH: _("Type as many lines as you need. When done, press Enter on an empty line."),
         AnswerKind.ADDRESS: _("Type it on one line or several."),
+        AnswerKind.MONEY: _("Type the dollars, such as: 2450"),
     }.get(kind, "")
 
 
