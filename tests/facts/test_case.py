@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from pydantic import BaseModel, ValidationError
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.facts.children import Child
+from firstpaper.facts.case import row_model
 from firstpaper.facts.choices import Kind, Union
 
 SAMPLES = (
@@ -34,9 +34,10 @@ samples = st.sampled_from(SAMPLES)
 
 def leaves(model: type[BaseModel] = Case, prefix: str = "") -> Iterator[str]:
     for name, field in model.model_fields.items():
-        inner = Child if name == "child" else field.annotation
+        row = row_model(model, name)
+        inner = row or field.annotation
         if isinstance(inner, type) and issubclass(inner, BaseModel):
-            yield from leaves(inner, f"{prefix}{name}." + ("1." if name == "child" else ""))
+            yield from leaves(inner, f"{prefix}{name}." + ("1." if row else ""))
         else:
             yield prefix + name
 

@@ -23,6 +23,8 @@ _LONG_NUMBER = re.compile(
     rf"(?<!\d)(?:\d{{7,}}|\d{{3,4}}(?:{_BETWEEN}\d{{4}}){{2,}}|\d{{4}}{_BETWEEN}\d{{6}}{_BETWEEN}\d{{5}})(?!\d)"
 )
 _JOINERS = "\u200c\u200d"
+_MASK = re.compile(r"^(?:[xX*#\u2022.\u2026\s-]+|ending (?:in )?)+", re.IGNORECASE)
+_FOUR_DIGITS = re.compile(r"[0-9]{4}")
 
 
 def clean(value: object) -> object:
@@ -55,6 +57,15 @@ def _no_long_number(text: str) -> str:
 
 def _without_joiners(text: str) -> str:
     return text.translate(dict.fromkeys(map(ord, _JOINERS)))
+
+
+def _last_four(text: str) -> str:
+    digits = _MASK.sub("", text)
+    if sum(character.isdigit() for character in text) > 4:
+        raise ValueError("long_number")
+    if _FOUR_DIGITS.fullmatch(digits) is None:
+        raise ValueError("not_last_four")
+    return digits
 
 
 def _no_longer_than(limit: int) -> AfterValidator:
@@ -97,3 +108,6 @@ AddressLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(200)]
 
 Number = Annotated[str, _CLEAN, _LINE, _no_longer_than(100)]
 """A telephone number, a case number or an e-mail address: text in which digits are expected."""
+
+LastFour = Annotated[str, _CLEAN, _LINE, AfterValidator(_last_four)]
+"""The last four digits of an account number, also from "XXXX1234". More is refused, never cut and kept."""

@@ -8,11 +8,16 @@ from typing import Annotated, Any, NamedTuple, get_args, get_origin
 
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.children import MOST_CHILDREN
+from firstpaper.facts.income import Income
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.record import Record
+from firstpaper.facts.schedule import Asset, Debt, Schedule
 from firstpaper.facts.text import Paragraph
+
+_NO_QUESTION = (Record, Schedule, Asset, Debt, Income)
+"""Facts that are entered in another way than by a question, so that no answer stands behind them."""
 
 _CHILD_NUMBER = re.compile(r"(?<=^child\.)[1-9][0-9]?(?=\.)")
 
@@ -66,7 +71,7 @@ def for_child(key: str, number: int | None) -> str:
 
 @cache
 def places() -> Mapping[str, Place]:
-    """The place of every fact that can be asked, by key. What is recorded later is not among them."""
+    """The place of every fact that can be asked, by key. What is entered in another way is not among them."""
     return dict(_places(Case, ""))
 
 
@@ -78,9 +83,9 @@ def place_of(key: str) -> Place:
 def _places(model: type[Facts], prefix: str) -> Iterator[tuple[str, Place]]:
     for name, field in model.model_fields.items():
         annotation: Any = field.annotation
-        if annotation is Record:
-            continue
         row = _row_of(annotation)
+        if (row or annotation) in _NO_QUESTION:
+            continue
         if row is not None:
             yield from _places(row, f"{prefix}{name}.*.")
         elif _is_group(annotation):

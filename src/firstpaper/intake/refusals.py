@@ -34,27 +34,26 @@ def refusal(error: "ValidationError") -> AnswerRefused:
 
 
 def _message(code: str, detail: str) -> str | None:
-    match code:
-        case "social_security_number":
-            return _(
-                "That looks like a whole Social Security number. Court papers are open to the public, so we "
-                "do not keep it. Leave it out, or type only the last 4 digits."
-            )
-        case "long_number":
-            return _(
-                "There is a long number in that, like an account or card number. Court papers are open to "
-                "the public, so we do not keep it. Type it again with only the last 4 digits."
-            )
-        case "too_long":
-            return _(
-                "That is more than {limit} letters, which is too long here. Please say it in fewer words."
-            ).format(limit=detail)
-        case "unknown_county":
-            return _unknown_county(detail)
-        case "empty":
-            return _("There is nothing in that answer. Type the answer, or type skip to come back later.")
-        case _:
-            return None
+    if code == "unknown_county":
+        return _unknown_county(detail)
+    found = {
+        "social_security_number": _(
+            "That looks like a whole Social Security number. Court papers are open to the public, so we "
+            "do not keep it. Leave it out, or type only the last 4 digits."
+        ),
+        "long_number": _(
+            "There is a long number in that, like an account or card number. Court papers are open to "
+            "the public, so we do not keep it. Type it again with only the last 4 digits."
+        ),
+        "not_last_four": _(
+            "Type the last 4 digits of the account number, like 4821. Leave it out if there is none."
+        ),
+        "too_long": _(
+            "That is more than {limit} letters, which is too long here. Please say it in fewer words."
+        ),
+        "empty": _("There is nothing in that answer. Type the answer, or type skip to come back later."),
+    }.get(code)
+    return found.format(limit=detail) if found else None
 
 
 def _unknown_county(nearest: str) -> str:
