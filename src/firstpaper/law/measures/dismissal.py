@@ -6,7 +6,7 @@ from firstpaper.counting import Counted, days_after
 from firstpaper.facts import Case, known
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.due import Due, due, months_after, unmoved
-from firstpaper.law.measures.record import begins_on, joint, took_part
+from firstpaper.law.measures.record import begins_on, happened, joint, took_part
 from firstpaper.law.measures.service import service_complete
 
 
@@ -36,7 +36,7 @@ def prove_by(case: Case, on: date) -> Due | None:
     filed = begins_on(case, on)
     if filed is None or not service_time_runs(case, on):
         return None
-    if known(case.record.service.proof_filed_on) is not None:
+    if known(happened(case, on).service.proof_filed_on) is not None:
         return None
     days = figure("dismissal.prove_service_days", filed).value
     return due(_time_to_serve(filed).then(lambda end: days_after(end, days)))

@@ -99,7 +99,7 @@ def proof_needed(case: Case, on: date) -> bool:
     """Whether a proof of service is still to be filed (Code Civ. Proc. 417.30)."""
     return (
         service_complete(case, on) is not None
-        and known(case.record.service.proof_filed_on) is None
+        and known(happened(case, on).service.proof_filed_on) is None
         and not took_part(case, on)
     )
 

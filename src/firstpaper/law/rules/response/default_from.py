@@ -58,7 +58,7 @@ def default_from(case: Case, on: date) -> Found | None:
 
 
 def _open(case: Case, on: date, opens: Due) -> Found:
-    proved = known(case.record.service.proof_filed_on) is not None
+    proved = known(happened(case, on).service.proof_filed_on) is not None
     return Found(
         Outcome.MET if proved else Outcome.CLOSE,
         Weight.GOOD_TO_KNOW if proved else Weight.LOOK_AGAIN,

@@ -70,7 +70,7 @@ def _complete(case: Case, on: date) -> Found:
         found = completed(case, on, says, days=days)
         if found:
             return found
-    if known(case.record.service.mailed_on) is not None:
+    if known(happened(case, on).service.mailed_on) is not None:
         return need_day(MAILED, _("the day the copy was mailed"))
     return Found(
         Outcome.NOT_MET,
