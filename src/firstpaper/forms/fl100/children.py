@@ -15,6 +15,7 @@ from firstpaper.law.measures.children import ListedChild, described, listed_chil
 from firstpaper.law.measures.marriage import union_began
 from firstpaper.locale import _
 
+NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
 SIGNED = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
 
 
@@ -56,7 +57,13 @@ def concerns_children(case: Case, on: date) -> bool | None:
     """Whether there is a child, born or not, to decide about; None while that is not known."""
     if listed_children(case, on) or _not_described(case) or unborn(case):
         return True
-    return None if known(case.children.family) is None else False
+    return False if _names_no_minor(case) else None
+
+
+def _names_no_minor(case: Case) -> bool:
+    """Whether the answer on the children leaves no minor child of both but those described."""
+    family = known(case.children.family)
+    return family is not None and (Family.MINOR_TOGETHER in family or set(family) <= NEVER_LISTED)
 
 
 def _not_described(case: Case) -> int:
