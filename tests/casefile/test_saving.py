@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from firstpaper.casefile import CaseFile, save, sweep
+from firstpaper.casefile import CaseFile, OpenCase, save, sweep
 from firstpaper.casefile.errors import DiskFull, FolderMissing, FolderReadOnly, SaveFailed
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
@@ -126,6 +126,15 @@ def test_a_folder_that_has_gone_is_told(tmp_path: Path) -> None:
     (tmp_path / "file").write_bytes(b"")
     with pytest.raises(FolderMissing):
         save(tmp_path / "file" / "home.case", b"new")
+
+
+def test_a_working_folder_that_was_deleted_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "gone").mkdir()
+    monkeypatch.chdir(tmp_path / "gone")
+    (tmp_path / "gone").rmdir()
+    for attempt in (lambda: save(Path("home.case"), b"new"), lambda: OpenCase(Path("home.case"), begin=True)):
+        with pytest.raises(FolderMissing):
+            attempt()
 
 
 def test_a_link_to_the_case_file_stays_a_link(path: Path, tmp_path: Path) -> None:

@@ -14,7 +14,7 @@ from firstpaper.casefile import CaseFile
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.intake import bank
 from firstpaper.law.register import all_rules
-from tests.cli.person import HOUSEHOLDS, ON, Ran, facts_of, flat, run_in, without
+from tests.cli.person import HOUSEHOLDS, ON, Ran, entered, flat, run_in, without
 
 Run = Callable[..., Ran]
 SECRETS = ("Okafor", "Alder Court", "555-0134", "Lewis", "93701")
@@ -120,7 +120,7 @@ def test_a_file_of_facts_is_taken_whole(run: Run, tmp_path: Path) -> None:
     ran = run("enter", "new.case", HOUSEHOLDS / "plain-childless-divorce.yaml", "--on", ON)
     assert ran.exit == 0
     assert "The facts are saved in new.case." in ran.out
-    assert CaseFile.load(tmp_path / "new.case").case == facts_of("plain-childless-divorce")
+    assert CaseFile.load(tmp_path / "new.case").case == entered("plain-childless-divorce")
     assert stat.S_IMODE((tmp_path / "new.case").stat().st_mode) == 0o600
 
 

@@ -1,5 +1,7 @@
 """A whole interview at a real terminal, with every word a person may type on the way."""
 
+import re
+import resource
 import signal
 import stat
 from collections.abc import Callable
@@ -19,7 +21,7 @@ def go_on(sitting: Sitting, answers: dict[str, str], until: str = "") -> None:
     """Answer question after question; each must be the one the engine says is next."""
     while (one := sitting.next) and one.key != until:
         assert flat(one.ask) in flat(sitting.heard.split("Question ")[-1])
-        sitting.answer(answers[one.key])
+        sitting.answer(answers.get(one.key, "don't know"))
 
 
 def test_a_childless_divorce_with_every_word_on_the_way(
@@ -75,7 +77,6 @@ def test_a_childless_divorce_with_every_word_on_the_way(
     assert "That was the last question." in flat(later.heard)
     assert "firstpaper check home.case" in later.heard
     assert "\x1b" not in sitting.heard + later.heard
-
     by_file = facts_of("plain-childless-divorce").with_fact("respondent.mailing", DONT_KNOW)
     assert standing(later.file.case) == standing(by_file)
     assert later.file.passed == ()
@@ -293,3 +294,33 @@ def test_a_name_of_many_alphabets_arrives_whole(sit: Begin, home: Path, computer
     sitting.child.sendline("Nguyễn Łukasz O'Neill-日本")
     assert sitting.end() == 0
     assert sitting.file.case.respondent.name == "Nguyễn Łukasz O'Neill-日本"
+
+
+def test_a_full_disk_leaves_the_person_at_the_question_until_there_is_room(sit: Begin, home: Path) -> None:
+    without(home, "respondent.name")
+    before = home.read_bytes()
+    sitting = sit()
+    sitting.wait()
+    _soft, hard = resource.prlimit(sitting.child.pid, resource.RLIMIT_FSIZE)
+    resource.prlimit(sitting.child.pid, resource.RLIMIT_FSIZE, (1000, hard))
+    assert "There is no room left to save home.case." in sitting.type("Lewis Tran")
+    assert home.read_bytes() == before
+    resource.prlimit(sitting.child.pid, resource.RLIMIT_FSIZE, (hard, hard))
+    sitting.child.sendline("Lewis Tran")
+    assert sitting.end() == 0
+    assert sitting.file.case.respondent.name == "Lewis Tran"
+
+
+def test_a_folder_that_goes_away_is_told_and_the_sitting_outlives_it(sit: Begin, home: Path) -> None:
+    without(home, "respondent.name")
+    away = home.parent.with_name("away")
+    sitting = sit()
+    sitting.wait()
+    home.parent.rename(away)
+    try:
+        assert re.search(r"The folder \S+ is not there.", sitting.type("Lewis Tran"))
+    finally:
+        away.rename(home.parent)
+    sitting.child.sendline("Lewis Tran")
+    assert sitting.end() == 0
+    assert sitting.file.case.respondent.name == "Lewis Tran"

@@ -42,6 +42,18 @@ class CaseFileDamaged(UserError):
     code = "case_file_damaged"
 
 
+class CopyKept(UserError):
+    """The case file {path} cannot be used: {reason}.
+
+    Nothing is lost yet. A copy of it, saved {when}, is whole. To go on from that copy, type: firstpaper
+    undo {path}
+
+    If there is still a file by that name, it is kept beside it under the name {aside}.
+    """
+
+    code = "copy_kept"
+
+
 class CaseFileTooNew(UserError):
     """The case file {path} was saved by a newer Firstpaper (version {saved_by}).
 
@@ -50,6 +62,54 @@ class CaseFileTooNew(UserError):
     """
 
     code = "case_file_too_new"
+
+
+class CaseFileSealed(UserError):
+    """The case file {path} is locked with a passphrase, and there is nobody here to ask for it.
+
+    Type the command yourself in a terminal window. For a script there is the option --passphrase-from.
+    """
+
+    code = "case_file_sealed"
+
+
+class WrongPassphrase(UserError):
+    """That passphrase does not open {path}. Nothing was changed.
+
+    Look at the Caps Lock key and the language of the keyboard, and try again. Without the passphrase
+    nobody can open the file, and that includes the people who make Firstpaper.
+    """
+
+    code = "wrong_passphrase"
+
+
+class SealBroken(UserError):
+    """The passphrase is right, but {path} was changed by something other than Firstpaper.
+
+    This does not happen by accident. Somebody may have put another file in its place. Nothing was changed. Do
+    not use this file: go back to a copy of your own, and think about who can reach this computer.
+    """
+
+    code = "seal_broken"
+
+
+class SealTooNew(UserError):
+    """The file {path} was locked by a newer Firstpaper, in a way that this version does not know.
+
+    It was left alone. Install the newer version and try again.
+    """
+
+    code = "seal_too_new"
+
+
+class SealingUnavailable(UserError):
+    """This computer cannot lock or open a file with a passphrase.
+
+    It has too little memory free, or its copy of the library that does it is too old. Close other
+    programs and try again. If that does not help, install Firstpaper again.
+    """
+
+    code = "sealing_unavailable"
 
 
 class NotSaved(UserError):

@@ -14,8 +14,8 @@ from pathlib import Path
 from types import TracebackType
 from typing import NamedTuple, Self
 
-from firstpaper.casefile.errors import CaseFileInUse, LockLost
-from firstpaper.casefile.saving import OWNER_ONLY, explained
+from firstpaper.casefile.errors import CaseFileInUse, FolderMissing, LockLost
+from firstpaper.casefile.saving import OWNER_ONLY, explained, real
 
 _BEING_WRITTEN = 0.05
 """Seconds that another process may need to write its name into a new lock file."""
@@ -80,6 +80,8 @@ class Lock:
 
     def check(self) -> None:
         """Raise LockLost where another process has taken the lock over. Called before every save."""
+        if not self.file.parent.is_dir():
+            raise FolderMissing(folder=self.file.parent)
         if not self.ours:
             raise LockLost(path=self.path)
 
@@ -103,7 +105,7 @@ class Lock:
 
 
 def _lock_file(path: Path) -> Path:
-    target = Path(os.path.realpath(path))
+    target = real(path)
     return target.with_name(target.name + ".lock")
 
 

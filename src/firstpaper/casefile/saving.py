@@ -22,7 +22,7 @@ _GONE = frozenset({errno.ENOENT, errno.ENOTDIR, errno.ESTALE})
 
 def save(path: Path, data: bytes) -> None:
     """Replace the file at `path` by `data`, or leave it exactly as it was and raise a UserError."""
-    target = Path(os.path.realpath(path))
+    target = real(path)
     temporary = target.with_name(_prefix(target) + os.urandom(8).hex())
     try:
         _write_to_disk(temporary, data)
@@ -37,10 +37,18 @@ def save(path: Path, data: bytes) -> None:
 
 def sweep(path: Path) -> None:
     """Remove what a killed save of this file left behind. Files of other cases are not touched."""
-    target = Path(os.path.realpath(path))
+    target = real(path)
     with suppress(OSError):
         for left in target.parent.glob(_prefix(target) + "*"):
             left.unlink(missing_ok=True)
+
+
+def real(path: Path) -> Path:
+    """The file itself behind links and short names. Raises FolderMissing where the folder has gone."""
+    try:
+        return Path(os.path.realpath(path))
+    except OSError as error:
+        raise FolderMissing(folder=path.parent) from error
 
 
 def _prefix(target: Path) -> str:
@@ -68,10 +76,11 @@ def _sync_folder(folder: Path) -> None:
 
 def explained(error: OSError, path: Path) -> UserError:
     """What the system said while the file at `path` was being saved, in words for a person."""
+    folder = real(path).parent
     if error.errno in _NO_ROOM:
         return DiskFull(path=path)
     if error.errno in _NOT_ALLOWED:
-        return FolderReadOnly(folder=path.parent)
+        return FolderReadOnly(folder=folder)
     if error.errno in _GONE:
-        return FolderMissing(folder=path.parent)
+        return FolderMissing(folder=folder)
     return SaveFailed(path=path, reason=error.strerror or type(error).__name__)

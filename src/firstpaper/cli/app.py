@@ -18,8 +18,8 @@ from firstpaper.locale import _
 app = typer.Typer(
     name="firstpaper",
     help=_(
-        "Firstpaper drafts the opening papers of a California divorce, legal separation or nullity. It gives "
-        "legal information, not advice."
+        "Firstpaper drafts the papers that open a divorce, a legal separation or a nullity in California. It "
+        "is not a lawyer. It gives information, not advice. The court's self-help center is free."
     ),
     epilog=_("To begin, type: firstpaper ask home.case"),
     rich_markup_mode=None,

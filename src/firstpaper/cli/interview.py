@@ -30,7 +30,9 @@ from firstpaper.intake import (
 )
 from firstpaper.locale import _
 
-SAID_BACK = frozenset({AnswerKind.DATE, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.ADDRESS, AnswerKind.MONEY})
+SAID_BACK = frozenset(
+    {AnswerKind.DATE, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.ADDRESS, AnswerKind.MONEY}
+)
 """Kinds whose words can be read in more than one way, so that what was understood is said back."""
 
 

@@ -1,0 +1,96 @@
+"""How long a person waits for a new process: medians, printed, nothing asserted.
+
+    python tests/benchmarks/cold.py [RUNS]
+
+"bare" lines are the floor: the interpreter alone, and an empty typer command with the same options.
+Byte code goes to a folder of its own, so that the first run does not count.
+"""
+
+import os
+import subprocess
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+from statistics import median
+from tempfile import TemporaryDirectory
+from time import perf_counter
+
+from firstpaper.casefile import CaseFile
+from firstpaper.facts import Case
+
+BARE = """
+import typer
+from typing import Annotated
+from pathlib import Path
+app = typer.Typer(rich_markup_mode=None, add_completion=False, pretty_exceptions_enable=False)
+@app.callback()
+def all_of_it(): pass
+@app.command()
+def ask(
+    case: Path, on: Annotated[str | None, typer.Option("--on")] = None,
+    as_json: Annotated[bool, typer.Option("--json")] = False,
+): pass
+app()
+"""
+FIRSTPAPER = [sys.executable, "-m", "firstpaper"]
+MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
+    "bare python": ([sys.executable, "-c", "pass"], b""),
+    "bare typer --help": ([sys.executable, "-c", BARE, "--help"], b""),
+    "bare typer command": ([sys.executable, "-c", BARE, "ask", "home.case"], b""),
+    "firstpaper --help": ([*FIRSTPAPER, "--help"], b""),
+    "firstpaper why ID": ([*FIRSTPAPER, "why", "residence.state"], b""),
+    "first question": ([*FIRSTPAPER, "ask", "new.case"], b""),
+    "next question: open, answer, save, ask the next": ([*FIRSTPAPER, "ask", "home.case"], b"Ana Soto\n"),
+    "the same, with a date that is checked": ([*FIRSTPAPER, "ask", "dates.case"], b"6/14/2012\n"),
+}
+
+
+def main(runs: int) -> None:
+    with TemporaryDirectory() as folder:
+        environment = os.environ | {"PYTHONPYCACHEPREFIX": str(Path(folder) / "bytecode")}
+        environment.pop("PYTHONDONTWRITEBYTECODE", None)
+        for words, (command, typed) in MEASURED.items():
+            times = [_milliseconds(command, typed, Path(folder), environment) for _ in range(runs + 1)][1:]
+            print(f"{words:50s} {median(times):7.1f} ms")
+
+
+def _milliseconds(command: Sequence[str], typed: bytes, folder: Path, environment: dict[str, str]) -> float:
+    _case_files(folder)
+    start = perf_counter()
+    subprocess.run(command, input=typed, capture_output=True, cwd=folder, env=environment, check=True)
+    return (perf_counter() - start) * 1000
+
+
+def _case_files(folder: Path) -> None:
+    """Two cases begun: one stopped at the filer's name, the other at the wedding day."""
+    answers = {
+        "safety.understood": True,
+        "safety.here": "safe",
+        "safety.dangers": (),
+        "safety.typist": "filer",
+    }
+    answers |= {"matter.unions": ("marriage",), "matter.kind": "dissolution", "matter.amended": False}
+    case = _told(Case(), answers | {"matter.other_case": False})
+    CaseFile(case).save(folder / "home.case")
+    more = {
+        "petitioner.name": "Ana",
+        "petitioner.other_names": (),
+        "petitioner.phone": "",
+        "petitioner.email": "",
+    }
+    more |= {"petitioner.mailing": {"street": "1 A St", "city": "Fresno", "zip": "93701"}}
+    more |= {"respondent.name": "Ben", "respondent.other_names": (), "respondent.mailing": "don't know"}
+    more |= {"people.special": (), "court.county": "Fresno", "court.branch": ""}
+    more |= {"court.address": {"street": "1 B St", "city": "Fresno", "zip": "93701"}}
+    CaseFile(_told(case, more)).save(folder / "dates.case")
+    (folder / "new.case").unlink(missing_ok=True)
+
+
+def _told(case: Case, answers: dict[str, object]) -> Case:
+    for key, value in answers.items():
+        case = case.with_fact(key, value)
+    return case
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 15)
