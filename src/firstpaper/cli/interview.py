@@ -165,6 +165,8 @@ class Interview:
         if known(case.safety.here) is SafeHere.NOT_SAFE:
             self._opened.forget()
             self._terminal.say(*_not_safe_words(self._today))
+            if not self._opened.new:
+                self._terminal.say(_("The answers you saved before are still in the case file."))
             raise NothingKept
         if known(case.safety.understood) is False:
             self._opened.forget()
@@ -340,7 +342,7 @@ def _not_safe_words(today: date) -> list[str]:
     hotline = figure("help.domestic_violence_hotline", today).value
     emergency = figure("help.emergency", today).value
     return [
-        _("Thank you for saying so. We stop here. Nothing from this sitting is kept on this computer."),
+        _("Thank you for saying so. We stop here, and nothing from this sitting was saved."),
         _("In danger now? Call {emergency}.").format(emergency=emergency),
         _(
             "To talk to someone who knows, call the National Domestic Violence Hotline: {hotline}. It is "
