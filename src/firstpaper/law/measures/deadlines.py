@@ -16,7 +16,6 @@ from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures import disclosure, dismissal, fees, response, service, waiting
 from firstpaper.law.measures.due import Due, unmoved
 from firstpaper.law.measures.record import filed_on, happened
-from firstpaper.law.measures.response import Paper
 from firstpaper.locale import _
 
 
@@ -239,12 +238,11 @@ def _service(case: Case, on: date) -> Iterator[_Counted]:
 def _response(case: Case, on: date) -> Iterator[_Counted]:
     owed = response.response_due(case, on)
     if owed and not response.answered(case, owed, on):
-        certainty = service.certainty(case, on) if owed.paper is Paper.PETITION else None
         yield _Counted(
             f"response.{owed.paper}",
             owed.due,
             Actor(owed.who) if owed.who else None,
-            certainty,
+            owed.certainty,
             _outer_limit(owed.outer),
         )
 

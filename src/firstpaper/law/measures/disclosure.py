@@ -1,13 +1,13 @@
 """When each side owes the other its preliminary declaration of disclosure (Fam. Code 2104)."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from firstpaper.counting import MissingDay, add_months, days_after
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, ServiceMethod, Who
 from firstpaper.law.authority import Certainty
-from firstpaper.law.figure import figure
+from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due
 from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint
 from firstpaper.law.measures.service import method
@@ -27,8 +27,8 @@ class DisclosureDue:
 
     who: Who
     due: Due
-    after_publication: bool = False
-    certainty: Certainty = Certainty.STATUTE
+    certainty: Certainty
+    after_publication: bool
 
 
 def disclosure_asked_for(case: Case) -> bool:
@@ -53,10 +53,10 @@ def petitioner_disclosure(case: Case, on: date) -> DisclosureDue | None:
         answered = day(record.response_filed_on)
         if answered is None:
             return None
-        shorter = figure("disclosure.after_publication_days", answered).value
-        return DisclosureDue(Who.PETITIONER, due(days_after(answered, shorter)), after_publication=True)
+        shorter = figure("disclosure.after_publication_days", answered)
+        return _owed(Who.PETITIONER, answered, shorter, after_publication=True)
     filed = begins_on(case, on)
-    return DisclosureDue(Who.PETITIONER, _after_filing(filed)) if filed else None
+    return _owed(Who.PETITIONER, filed, figure("disclosure.days", filed)) if filed else None
 
 
 def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:
@@ -64,13 +64,11 @@ def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:
     record = happened(case, on)
     if not disclosure_asked_for(case) or known(record.other_disclosure_served_on) is not None:
         return None
-    if joint(case):
-        filed = filed_on(case, on)
-        certainty = Certainty.UNCONFIRMED
-    else:
-        filed = day(record.response_filed_on)
-        certainty = Certainty.STATUTE
-    return DisclosureDue(Who.RESPONDENT, _after_filing(filed), certainty=certainty) if filed else None
+    filed = filed_on(case, on) if joint(case) else day(record.response_filed_on)
+    if filed is None:
+        return None
+    owed = _owed(Who.RESPONDENT, filed, figure("disclosure.days", filed))
+    return replace(owed, certainty=Certainty.UNCONFIRMED) if joint(case) else owed
 
 
 def tax_returns_since(served: date) -> date:
@@ -79,5 +77,5 @@ def tax_returns_since(served: date) -> date:
     return add_months(served, -12 * years, missing_day=MissingDay.LAST_DAY_OF_MONTH)
 
 
-def _after_filing(filed: date) -> Due:
-    return due(days_after(filed, figure("disclosure.days", filed).value))
+def _owed(who: Who, start: date, law: FigureValue, *, after_publication: bool = False) -> DisclosureDue:
+    return DisclosureDue(who, due(days_after(start, law.value)), law.certainty, after_publication)

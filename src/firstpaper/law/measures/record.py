@@ -1,6 +1,7 @@
 """What has happened by a day: the record as the measures and rules read it.
 
-A day told in part, or marked as not sure, starts no clock; neither does one that lies ahead.
+A day told in part, or marked as not sure, starts no clock; neither does one that lies ahead, or one
+before the years whose law we know.
 """
 
 from collections.abc import Iterator
@@ -9,9 +10,13 @@ from datetime import date
 from firstpaper.counting import days_after
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.record import Record, Service
+from firstpaper.law.figure import figure
 
 FAR_AHEAD_DAYS = 366
 """How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
+
+COUNTS_FROM = date(2015, 1, 1)
+"""The first day from which we count. Ours, not the law's: every figure used here has a value from then on."""
 
 _NOTHING = Record()
 _DAYS = tuple(name for name in Record.model_fields if name.endswith("_on"))
@@ -25,20 +30,20 @@ def day(fact: Day | DontKnow | None) -> date | None:
 
 
 def happened(case: Case, on: date) -> Record:
-    """The record without the days that have not come on the day `on`.
+    """The record without the days that have not come on the day `on`, and those too long ago to count.
 
     The end of service that a court's order sets may lie ahead, as other counted days do.
     """
     record = case.record
     if record == _NOTHING:
         return record
-    ahead = {name: None for name in _DAYS if _after(getattr(record, name), on)}
+    left_out = {name: None for name in _DAYS if _outside(getattr(record, name), on)}
     service = {
-        name: None for name in _SERVICE_DAYS if _after(getattr(record.service, name), _latest_for(name, on))
+        name: None for name in _SERVICE_DAYS if _outside(getattr(record.service, name), _latest_for(name, on))
     }
-    if not ahead and not service:
+    if not left_out and not service:
         return record
-    return record.model_copy(update={**ahead, "service": record.service.model_copy(update=service)})
+    return record.model_copy(update={**left_out, "service": record.service.model_copy(update=service)})
 
 
 def filed_on(case: Case, on: date) -> date | None:
@@ -46,17 +51,28 @@ def filed_on(case: Case, on: date) -> date | None:
     recorded = day(happened(case, on).filed_on)
     if recorded or not known(case.matter.amended):
         return recorded
-    return day(case.matter.first_filed_on)
+    first = case.matter.first_filed_on
+    return None if _outside(first, on) else day(first)
 
 
 def begins_on(case: Case, on: date) -> date | None:
-    """The day the case was begun, or is planned to be; None for an amended petition of unknown age."""
-    return filed_on(case, on) or (None if known(case.matter.amended) else on)
+    """The day the case was begun, or is planned to be.
+
+    None where a filing was recorded that cannot be counted from, and for an amended petition of
+    unknown age.
+    """
+    begun_before = known(case.record.filed_on) is not None or known(case.matter.amended) is True
+    return filed_on(case, on) or (None if begun_before else on)
 
 
 def joint(case: Case) -> bool:
     """Whether both filed the petition together (Fam. Code 2330(a))."""
     return known(case.record.joint) is True
+
+
+def joint_allowed(filed: date) -> bool:
+    """Whether the law had joint petitions on that day (Fam. Code 2342.5(i))."""
+    return bool(figure("joint_petition.allowed", filed).value)
 
 
 def appeared_on(case: Case, on: date) -> date | None:
@@ -87,9 +103,9 @@ def recorded_days(record: Record) -> Iterator[tuple[str, Day]]:
             yield key, told
 
 
-def _after(fact: Day | DontKnow | None, limit: date) -> bool:
+def _outside(fact: Day | DontKnow | None, limit: date) -> bool:
     told = known(fact)
-    return told is not None and told.earliest > limit
+    return told is not None and (told.earliest > limit or told.latest < COUNTS_FROM)
 
 
 def _latest_for(name: str, on: date) -> date:

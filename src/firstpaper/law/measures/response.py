@@ -7,10 +7,11 @@ from enum import StrEnum
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import LaterService, MailGoes, Who
+from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import court_calendar, figure
 from firstpaper.law.measures.due import Due, due
-from firstpaper.law.measures.record import day, happened, joint, took_part
-from firstpaper.law.measures.service import service_complete
+from firstpaper.law.measures.record import day, happened, joint, joint_allowed, took_part
+from firstpaper.law.measures.service import certainty, service_complete
 from firstpaper.locale import _, _n
 
 
@@ -27,13 +28,15 @@ class ResponseDue:
     """The last day to respond.
 
     `who` has to act; None where it was not recorded who revoked. `outer` is the later last day by
-    the days that mailing adds: work to `due`, and take `outer` only as the outer limit.
+    the days that mailing adds: work to `due`, and take `outer` only as the outer limit. `certainty` is
+    that of the day of service, or of the number of days where that is less sure.
     """
 
     paper: Paper
     who: Who | None
     served: date
     due: Due
+    certainty: Certainty
     outer: Due | None = None
 
 
@@ -46,15 +49,15 @@ def response_due(case: Case, on: date) -> ResponseDue | None:
     record = happened(case, on)
     served = day(record.amended_served_on)
     if joint(case):
-        revoked = known(record.revoked_on) is not None and served
-        return _to_revocation(case, served) if revoked and served else None
+        revoked = known(record.revoked_on) is not None
+        return _to_revocation(case, served) if revoked and served and joint_allowed(served) else None
     if known(record.amended_on) is not None:
         return _to_amended(case, served, on) if served else None
     complete = service_complete(case, on)
     if complete is None:
         return None
     counted = complete.then(lambda start: days_after(start, figure("response.days", start).value))
-    return ResponseDue(Paper.PETITION, Who.RESPONDENT, complete.day, due(counted))
+    return ResponseDue(Paper.PETITION, Who.RESPONDENT, complete.day, due(counted), certainty(case, on))
 
 
 def answered(case: Case, owed: ResponseDue, on: date) -> bool:
@@ -102,21 +105,28 @@ def default_from(case: Case, on: date) -> Due | None:
 
 
 def _to_revocation(case: Case, served: date) -> ResponseDue:
-    days = figure("response.after_revocation_days", served).value
+    law = figure("response.after_revocation_days", served)
     return ResponseDue(
         Paper.REVOCATION,
         _the_other(known(case.record.revoked_by)),
         served,
-        due(days_after(served, days)),
-        _outer(case, served, days),
+        due(days_after(served, law.value)),
+        law.certainty,
+        _outer(case, served, law.value),
     )
 
 
 def _to_amended(case: Case, served: date, on: date) -> ResponseDue:
     """One who has not taken part is served as with a summons, so mailing adds nothing (413.20)."""
-    days = figure("response.amended_days", served).value
-    outer = _outer(case, served, days) if took_part(case, on) else None
-    return ResponseDue(Paper.AMENDED_PETITION, Who.RESPONDENT, served, due(days_after(served, days)), outer)
+    law = figure("response.amended_days", served)
+    return ResponseDue(
+        Paper.AMENDED_PETITION,
+        Who.RESPONDENT,
+        served,
+        due(days_after(served, law.value)),
+        law.certainty,
+        _outer(case, served, law.value) if took_part(case, on) else None,
+    )
 
 
 def _outer(case: Case, served: date, days: int) -> Due | None:

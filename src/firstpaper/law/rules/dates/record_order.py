@@ -7,7 +7,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import joint, recorded_days
+from firstpaper.law.measures.record import COUNTS_FROM, day, joint, joint_allowed, recorded_days
 from firstpaper.law.register import rule
 from firstpaper.law.words import spell_day
 from firstpaper.locale import _
@@ -71,7 +71,14 @@ def record_order(case: Case, on: date) -> list[Found]:
 
     What to do. Look at the stamps on your papers, and correct the date. Every count depends on it.
     """
-    return [*_order(case), *_response_first(case), *_joint(case), *_ahead(case, on), *_in_part(case)]
+    return [
+        *_order(case),
+        *_response_first(case),
+        *_joint(case),
+        *_ahead(case, on),
+        *_long_ago(case),
+        *_in_part(case),
+    ]
 
 
 def _order(case: Case) -> Iterator[Found]:
@@ -125,6 +132,17 @@ def _response_first(case: Case) -> Iterator[Found]:
 
 
 def _joint(case: Case) -> Iterator[Found]:
+    filed = day(case.record.filed_on)
+    if joint(case) and filed and filed >= COUNTS_FROM and not joint_allowed(filed):
+        yield Found(
+            Outcome.NOT_MET,
+            Weight.STOP,
+            _("You recorded a joint petition filed on {day}. The law had no joint petitions yet.").format(
+                day=spell_date(filed)
+            ),
+            _("Correct the date, or record that you filed alone. A summary dissolution is another thing."),
+            facts=(JOINT, FILED),
+        )
     if joint(case) and known(case.record.service.method) is not None:
         yield Found(
             Outcome.NOT_MET,
@@ -144,13 +162,13 @@ def _joint(case: Case) -> Iterator[Found]:
 
 
 def _ahead(case: Case, on: date) -> Iterator[Found]:
-    for key, day in recorded_days(case.record):
-        if day.earliest > on and key != COMPLETE:
+    for key, told in recorded_days(case.record):
+        if told.earliest > on and key != COMPLETE:
             yield Found(
                 Outcome.NOT_MET,
                 Weight.LOOK_AGAIN,
                 _("This lies ahead, so we do not count it yet: {event} ({day}).").format(
-                    event=_event(key), day=spell_day(day)
+                    event=_event(key), day=spell_day(told)
                 ),
                 _("If it has happened, correct the date. Today we take to be {on}.").format(
                     on=spell_date(on)
@@ -159,14 +177,28 @@ def _ahead(case: Case, on: date) -> Iterator[Found]:
             )
 
 
+def _long_ago(case: Case) -> Iterator[Found]:
+    for key, told in recorded_days(case.record):
+        if told.latest < COUNTS_FROM:
+            yield Found(
+                Outcome.FOR_A_LAWYER,
+                Weight.LOOK_AGAIN,
+                _(
+                    "This is too long ago for us to count from: {event} ({day}). We count from {first} on."
+                ).format(event=_event(key), day=spell_day(told), first=spell_date(COUNTS_FROM)),
+                _("If the date is right, ask the self-help center how your case stands."),
+                facts=(key,),
+            )
+
+
 def _in_part(case: Case) -> Iterator[Found]:
-    for key, day in recorded_days(case.record):
-        if day.sure is None:
+    for key, told in recorded_days(case.record):
+        if told.sure is None:
             yield Found(
                 Outcome.NEED_TO_KNOW,
                 Weight.LOOK_AGAIN,
                 _("We cannot count from a day that is not whole and sure: {event} ({day}).").format(
-                    event=_event(key), day=spell_day(day)
+                    event=_event(key), day=spell_day(told)
                 ),
                 _("Look at the stamp on the paper, or ask the clerk, and record the whole day."),
                 facts=(key,),

@@ -80,7 +80,8 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 def _planned(mine: DisclosureDue, on: date) -> Found:
     says = _(
-        "If you file on {on}, your list of property, debts and income is due to the other side by {day}."
+        "Suppose you file on {on}. Then the other side must get your list of property, debts and income by "
+        "{day}."
     )
     return _found(
         mine,

@@ -44,7 +44,8 @@ def tax_returns(case: Case, on: date) -> Found | None:
         _("You served your declaration on {served}. Every tax return filed since {since} belonged with it.")
         if served
         else _(
-            "If you serve your declaration on {served}, every tax return filed since {since} goes with it."
+            "Suppose you serve your declaration on {served}. Every tax return filed since {since} goes with "
+            "it."
         )
     )
     return Found(

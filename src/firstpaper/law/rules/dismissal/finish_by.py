@@ -32,10 +32,10 @@ def finish_by(case: Case, on: date) -> Found | None:
     An example. Filed on Thursday, February 29, 2024. There is no February 29 in 2029, so the day is
     Wednesday, February 28, 2029.
 
-    What keeps a case alive. It is not dismissed for delay while one of these is so: a child support,
-    custody or visits order was made and has not ended; a spousal support order was made and has not
-    ended; an order against contact or abuse, under the law on domestic violence, is in force; or a
-    separate trial on one question was held.
+    What keeps a case alive. It is not dismissed for delay while an order on child support, custody or
+    visits has not ended. An order on spousal support does the same. So does an order against contact or
+    abuse under the law on domestic violence, while it is in force. So does a separate trial that was held
+    on one question.
 
     What to do. Most cases end by agreement or default, long before. If yours stands still, ask the
     self-help center what the next step is.

@@ -45,9 +45,9 @@ def amended(case: Case, on: date) -> Found | None:
     within 30 days. The orders stay. The first filing day stays the filing day of the case.
 
     That paper is served like a motion, so it may be mailed. We read the court rule to mean that the law's
-    extra days for mail then count: 5 in California, 10 for another state, 12 for a Safe at Home address,
-    20 for another country, two court days for overnight delivery. If you must answer, do not count on
-    them. Answer within 30 days.
+    extra days for mail then count. They are 5 in California, 10 for another state, 12 for a Safe at Home
+    address and 20 for another country. Overnight delivery adds two court days. If you must answer, do not
+    count on them. Answer within 30 days.
 
     An example. The amended petition is mailed within California on Wednesday, November 25, 2026. Thirty
     days end on Christmas Day, so the day is Monday, December 28. The outer limit is Wednesday,
@@ -86,6 +86,7 @@ def _owed(owed: ResponseDue, on: date) -> Found:
         facts=FACTS,
         dates={"response_due": owed.due.target, "response_due_moved_to": owed.due.rolled, **outer},
         steps=owed.due.steps,
+        certainty=owed.certainty,
     )
 
 

@@ -6,7 +6,7 @@ from firstpaper.facts import Case, known
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import filed_on, happened, joint
 from firstpaper.law.measures.response import Paper, ResponseDue, answered, default_from, response_due
-from firstpaper.law.measures.service import certainty, method, start_key
+from firstpaper.law.measures.service import method, start_key
 from firstpaper.law.register import rule
 from firstpaper.law.words import target_day
 from firstpaper.locale import _
@@ -72,5 +72,5 @@ def _found(case: Case, on: date, owed: ResponseDue) -> Found:
             **({"default_from": opens.target} if opens else {}),
         },
         steps=owed.due.steps,
-        certainty=certainty(case, on),
+        certainty=owed.certainty,
     )

@@ -34,9 +34,10 @@ def substituted(case: Case, on: date) -> list[Found]:
     """If the papers cannot be handed over in person, they can be left with somebody else and then mailed.
 
     What the law asks. First the server must try to reach the other side in person. Then the papers are
-    left at the home, with an adult who lives there, or at work or at a usual mailing address, with an
-    adult who seems to be in charge. A post office box will not do. The server says what the papers are.
-    After that a copy is mailed to the same place. Service is complete on the 10th day after mailing.
+    left at the home, with an adult who lives there. Or they are left at work or at a usual mailing
+    address, with an adult who seems to be in charge. A post office box will not do. The server says what
+    the papers are. After that a copy is mailed to the same place. Service is complete on the 10th day
+    after mailing.
 
     How often to try. Until the end of 2026 the law names no number: it asks for what a careful person
     would do. From January 1, 2027 it asks for at least three tries, in good faith, on three days and at

@@ -3,11 +3,11 @@
 from datetime import date
 
 from firstpaper.counting import spell_date
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import filed_on, joint
-from firstpaper.law.measures.service import certainty, service_complete
+from firstpaper.law.measures.record import begins_on, filed_on, joint
+from firstpaper.law.measures.service import certainty
 from firstpaper.law.measures.waiting import Clock, EarliestEnd, Starts, clock, has_waiting
 from firstpaper.law.measures.waiting import earliest_end as ends_from
 from firstpaper.law.register import rule
@@ -66,9 +66,7 @@ def earliest_end(case: Case, on: date) -> Found | None:
     running = clock(case, on)
     if running:
         return _runs(case, on, running)
-    if known(case.matter.amended) or service_complete(case, on) is not None:
-        return None
-    return _would_run(case, on)
+    return None if begins_on(case, on) is None else _would_run(case, on)
 
 
 def _runs(case: Case, on: date, running: Clock) -> Found:
@@ -90,13 +88,13 @@ def _runs(case: Case, on: date, running: Clock) -> Found:
 def _first_day(running: Clock) -> str:
     return {
         Starts.SERVICE: _(
-            "Service is complete on {on}, so the marriage or partnership cannot end before {day}."
+            "Service is complete on {on}. The marriage or partnership cannot end before {day}."
         ),
         Starts.APPEARANCE: _(
-            "The other side took part on {on}, so the marriage or partnership cannot end before {day}."
+            "The other side took part on {on}. The marriage or partnership cannot end before {day}."
         ),
         Starts.JOINT_FILING: _(
-            "The joint petition was filed on {on}, so the marriage or partnership cannot end before {day}."
+            "The joint petition was filed on {on}. The marriage or partnership cannot end before {day}."
         ),
     }[running.why]
 
@@ -105,15 +103,16 @@ def _would_run(case: Case, on: date) -> Found:
     """The earliest case: service on the day of filing, or today where the case is filed."""
     end = ends_from(on)
     if joint(case):
-        says = _("If you two file on {on}, the marriage or partnership cannot end before {day}.")
+        says = _("Suppose you two file on {on}. Then the marriage or partnership cannot end before {day}.")
     elif filed_on(case, on):
         says = _(
-            "If the other side is served today, {on}, the marriage or partnership cannot end before {day}."
+            "Suppose the other side is served today, {on}. Then the marriage or partnership cannot end "
+            "before {day}."
         )
     else:
         says = _(
-            "Even if the other side is served on the day you file, {on}, the marriage or partnership cannot "
-            "end before {day}."
+            "Suppose the other side is served on the day you file, {on}. Even then the marriage or "
+            "partnership cannot end before {day}."
         )
     do = _("The six months begin only when the other side is served or takes part.")
     return _found(end, [says, _longer(end)], "" if joint(case) else do, (), on=on)

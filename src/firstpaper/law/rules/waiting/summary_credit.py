@@ -43,7 +43,9 @@ def summary_credit(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.MET,
             Weight.LOOK_AGAIN,
-            _("The time of your summary case counts if you file by {day}.").format(day=target_day(until)),
+            _("The time of your summary case can count. For that, file by {day}.").format(
+                day=target_day(until)
+            ),
             _("File by then, with some days to spare."),
             facts=FACTS,
             dates={"file_by": until.target, "file_by_moved_to": until.rolled},
@@ -53,7 +55,7 @@ def summary_credit(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.NOT_MET,
             Weight.GOOD_TO_KNOW,
-            _("The time of your summary case does not count: the last day to file was {day}.").format(
+            _("The time of your summary case does not count. The last day to file was {day}.").format(
                 day=target_day(until)
             ),
             facts=FACTS,
