@@ -1,8 +1,8 @@
-"""The case file on disk: its format and upgrades, the safe save, the lock against two writers."""
+"""The case file on disk: its format and upgrades, the safe save, the copies, the lock, the seal."""
 
 from firstpaper.casefile.document import CaseFile
 from firstpaper.casefile.lock import Lock
-from firstpaper.casefile.opened import OpenCase
+from firstpaper.casefile.opened import OpenCase, bring_back, load
 from firstpaper.casefile.saving import save, sweep
 
-__all__ = ["CaseFile", "Lock", "OpenCase", "save", "sweep"]
+__all__ = ["CaseFile", "Lock", "OpenCase", "bring_back", "load", "save", "sweep"]

@@ -1,6 +1,7 @@
 """What is in a case file: one JSON document, read strictly and written the same way every time."""
 
 import json
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Self
@@ -10,22 +11,13 @@ from pydantic import ValidationError
 from firstpaper import __version__
 from firstpaper.casefile.errors import (
     CaseFileDamaged,
-    CaseFileMissing,
     CaseFileTooNew,
-    CaseFileUnreadable,
-    NotACaseFile,
 )
+from firstpaper.casefile.reading import MARK, content_of
 from firstpaper.casefile.saving import save
 from firstpaper.casefile.upgrades import SCHEMA, upgraded
 from firstpaper.facts import Case
 from firstpaper.locale import _
-
-MARK = "firstpaper"
-LARGEST = 10_000_000
-"""Bytes. A household's answers take a few thousand; more than this is some other file."""
-
-_OPENING = 200
-"""Bytes in which a case file has said what it is."""
 
 _PARTS = frozenset({MARK, "facts", "passed"})
 
@@ -41,9 +33,17 @@ class CaseFile:
     passed: tuple[str, ...] = ()
 
     @classmethod
-    def load(cls, path: Path) -> Self:
-        """Read the case file at `path`. Raises a UserError, and changes nothing, where it cannot."""
-        document = _document(path, _bytes(path))
+    def load(cls, path: Path, passphrases: Iterable[str] = ()) -> Self:
+        """Read the case file at `path`. Raises a UserError, and changes nothing, where it cannot.
+
+        `passphrases` are tried in turn where the file is sealed.
+        """
+        return cls.parsed(path, content_of(path, passphrases)[0])
+
+    @classmethod
+    def parsed(cls, path: Path, content: bytes) -> Self:
+        """Read the document in the case file at `path`."""
+        document = _document(path, content)
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
@@ -73,27 +73,6 @@ class CaseFile:
         return replace(self, case=case)
 
 
-def _bytes(path: Path) -> bytes:
-    try:
-        if path.exists() and not path.is_file():
-            raise NotACaseFile(path=path)
-        with path.open("rb") as file:
-            opening = file.read(_OPENING)
-            data = opening + file.read(LARGEST) if _begins_as_ours(opening) else b""
-    except FileNotFoundError as error:
-        raise CaseFileMissing(path=path) from error
-    except OSError as error:
-        raise CaseFileUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
-    if not data or len(data) > LARGEST:
-        raise NotACaseFile(path=path)
-    return data
-
-
-def _begins_as_ours(opening: bytes) -> bool:
-    words = "".join(opening.decode(errors="replace").removeprefix("\ufeff").split())
-    return words.startswith('{"' + MARK + '":')
-
-
 def _document(path: Path, data: bytes) -> dict[str, Any]:
     try:
         document = json.loads(data)
@@ -101,7 +80,7 @@ def _document(path: Path, data: bytes) -> dict[str, Any]:
         reason = _("some of its letters cannot be read")
     except json.JSONDecodeError as error:
         reason = _("it breaks off or has a mistake at line {line}").format(line=error.lineno)
-    except RecursionError:
+    except (RecursionError, ValueError):  # too deep, or a number of thousands of digits
         reason = _("it is not built like a case file")
     else:
         if isinstance(document, dict):
@@ -111,8 +90,9 @@ def _document(path: Path, data: bytes) -> dict[str, Any]:
 
 
 def _schema(path: Path, document: dict[str, Any]) -> int:
-    mark = document[MARK]
-    schema = mark.get("schema") if isinstance(mark, dict) else None
+    mark = document.get(MARK)
+    mark = mark if isinstance(mark, dict) else {}
+    schema = mark.get("schema")
     if not isinstance(schema, int) or isinstance(schema, bool) or schema < 1:
         raise CaseFileDamaged(path=path, reason=_("it does not say how it was saved"))
     if schema > SCHEMA or (schema == SCHEMA and document.keys() - _PARTS):

@@ -18,11 +18,14 @@ _A_SIGN = 5.0
 _LETTERS_A_WORD = 6
 
 _KEYBOARD_RUNS = ("abcdefghijklmnopqrstuvwxyz", "qwertyuiop", "asdfghjkl", "zxcvbnm", "01234567890")
-_TRIED_FIRST = frozenset(
-    "password passphrase passwort secret letmein welcome iloveyou love admin login master dragon monkey "
-    "football baseball sunshine princess shadow superman batman trustno mustang hello freedom whatever "
-    "divorce court petition firstpaper".split()
-)
+# fmt: off
+_TRIED_FIRST = frozenset((
+    "password", "passphrase", "secret", "letmein", "welcome", "iloveyou", "love", "admin", "login",
+    "master", "dragon", "monkey", "football", "baseball", "sunshine", "princess", "shadow",
+    "superman", "batman", "mustang", "hello", "freedom", "whatever", "divorce", "court", "petition",
+    "firstpaper",
+))
+# fmt: on
 _PART = re.compile(r"[^\W\d_]+|\d+|.", re.DOTALL)
 
 

@@ -1,16 +1,38 @@
 """Bytes of a file that may be anything: bounded, and looked at before they are taken for a case file."""
 
+from collections.abc import Iterable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from firstpaper.casefile.errors import CaseFileMissing, CaseFileUnreadable, NotACaseFile
-from firstpaper.casefile.sealing import is_sealed
+
+if TYPE_CHECKING:
+    from firstpaper.casefile.sealing import Seal
 
 MARK = "firstpaper"
+SEALED = b'{"sealed":'
+"""How a sealed file begins."""
+
 LARGEST = 10_000_000
 """Bytes. A household's answers take a few thousand; more than this is some other file."""
 
 _OPENING = 200
 """Bytes in which a case file has said what it is."""
+
+
+def content_of(path: Path, passphrases: Iterable[str] = ()) -> "tuple[bytes, Seal | None]":
+    """The document in the case file at `path`, and its seal where it is a sealed one."""
+    data = read_case_file(path)
+    if not is_sealed(data):
+        return data, None
+    from firstpaper.casefile.sealing import unseal  # noqa: PLC0415  (only where a sealed file is met)
+
+    return unseal(path, data, passphrases)
+
+
+def is_sealed(data: bytes) -> bool:
+    """Whether a file begins as a sealed one does."""
+    return data.startswith(SEALED)
 
 
 def read_case_file(path: Path) -> bytes:

@@ -38,7 +38,6 @@ FORMAT = 1
 CIPHER = "AES-256-GCM"
 KDF = "Argon2id"
 
-_OPENING = b'{"sealed":'
 _LONGEST_HEAD = 1000
 _SALT, _NONCE, _KEY, _CHECK, _SUM = 16, 12, 32, 16, 32
 _PROOF = 16
@@ -100,11 +99,6 @@ class Seal:
             return AESGCM(self._key).decrypt(parts.nonce, parts.body, parts.head)
         except InvalidTag as error:
             raise SealBroken(path=path) from error
-
-
-def is_sealed(data: bytes) -> bool:
-    """Whether a file begins as a sealed one does."""
-    return data.startswith(_OPENING)
 
 
 def check_whole(path: Path, data: bytes) -> None:
