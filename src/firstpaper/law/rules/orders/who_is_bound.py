@@ -34,7 +34,7 @@ FACTS = (
     since=date(2026, 1, 1),
     not_modelled="Orders a judge made in this case, and what breaking the orders costs.",
 )
-def who_is_bound(case: Case, on: date) -> Found:
+def who_is_bound(case: Case, on: date) -> Found | None:
     """The orders in the summons bind you from the filing, and the other side from service in person.
 
     What the orders say is in the summons: the children stay in the state, and property, insurance and
@@ -70,12 +70,11 @@ def who_is_bound(case: Case, on: date) -> Found:
     return _not_in_person(case, on, filed)
 
 
-def _before_filing(case: Case) -> Found:
-    says = (
-        _("Once you file, count on the orders in the joint summons to bind you both.")
-        if joint(case)
-        else _("From the day you file, act as if the orders in the summons bind you.")
-    )
+def _before_filing(case: Case) -> Found | None:
+    """Nothing: signing.orders_read says what the orders do, unless both file together."""
+    if not joint(case):
+        return None
+    says = _("Once you two file, count on the orders in the joint summons to bind you both.")
     return _found(
         says, {}, _("Read them before you file. Ask first about anything you plan to sell or change.")
     )
