@@ -5,6 +5,7 @@ A case comes from one seed: much faster than drawing each fact, and a seed is en
 
 from collections.abc import Callable
 from datetime import date, timedelta
+from decimal import Decimal
 from functools import cache
 from random import Random
 from typing import Any
@@ -12,6 +13,7 @@ from typing import Any
 from hypothesis import strategies as st
 
 from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.intake.kinds import AnswerKind, for_child, place_of
@@ -86,6 +88,11 @@ _VALUES: dict[AnswerKind, Callable[[Random], Any]] = {
     AnswerKind.PERIODS: lambda random: tuple(
         Period(start=_any_day(random)) for _ in range(random.randint(0, 2))
     ),
+    AnswerKind.HOMES: lambda random: tuple(
+        Home(start=_any_day(random), place="Fresno", state=random.choice(["CA", "NV"]))
+        for _ in range(random.randint(1, 2))
+    ),
     AnswerKind.ADDRESS: lambda random: Address(street="1 A St", city="Fresno", zip="93701"),
     AnswerKind.NUMBER: lambda random: random.randint(1, MOST_ROWS),
+    AnswerKind.MONEY: lambda random: Decimal(random.randrange(10_000_000)) / 100,
 }

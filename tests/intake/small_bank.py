@@ -62,6 +62,7 @@ SMALL = {
             why: So we know.
             choices:
               minor_together: Under 18
+              not_always_here: Not always here
               unborn_together: On the way
               from_others: Of one of us
               grown: Grown

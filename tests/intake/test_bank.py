@@ -54,8 +54,14 @@ def test_choices_cover_every_value_and_nothing_else(question: Question) -> None:
 
 @each_question
 def test_nothing_can_be_answered_where_and_only_where_there_are_words_for_it(question: Question) -> None:
-    """Text that a model takes empty has words for "nothing"; so has every list but the two that need one."""
-    must_have_one = ("matter.unions", "grounds.nullity", "matter.case_number", "matter.other_case_words")
+    """Text that a model takes empty has words for "nothing"; so has every list but those that need one."""
+    must_have_one = (
+        "matter.unions",
+        "grounds.nullity",
+        "matter.case_number",
+        "matter.other_case_words",
+        "child.*.homes",
+    )
     must_have_words = ("people.language", "dates.married_place", "child.*.birthplace", "custody.other_words")
     empty = {AnswerKind.TEXT: "", AnswerKind.PARAGRAPH: ""}.get(question.kind, ())
     place = place_of(question.key)
@@ -69,6 +75,7 @@ NOTHING_POSSIBLE = (
     AnswerKind.PARAGRAPH,
     AnswerKind.LINES,
     AnswerKind.PERIODS,
+    AnswerKind.HOMES,
     AnswerKind.SEVERAL,
 )
 
@@ -97,7 +104,9 @@ def test_what_a_person_must_type_is_shown_by_an_example_or_hint(question: Questi
 
 @each_question
 def test_days_told_lie_in_the_past(question: Question) -> None:
-    assert question.not_after_today is (question.kind in (AnswerKind.DATE, AnswerKind.PERIODS))
+    """All but the end of a lease, which is to come."""
+    dated = question.kind in (AnswerKind.DATE, AnswerKind.PERIODS, AnswerKind.HOMES)
+    assert question.not_after_today is (dated and question.key != "summary.lease_ends_on")
 
 
 # --- when it is asked -----------------------------------------------------------------------------
@@ -215,6 +224,8 @@ NUMBER_WORDS = {3: "three", 4: "four", 5: "five", 6: "six", 18: "18", 60: "five 
         ("court.county", "residence.county_months", "for the last {number} months"),
         ("court.county", "residence.state_months", "in California for the last {number}"),
         ("child.*.born_on", "children.majority", "turns {number}"),
+        ("children.family", "children.home_state_months", "in the last {number} months"),
+        ("child.*.homes", "children.address_history_years", "in the last {number} years"),
     ],
 )
 def test_numbers_set_by_law_are_those_of_the_figures(key: str, name: str, words: str) -> None:

@@ -104,7 +104,7 @@ def test_a_plain_divorce_without_children_is_short() -> None:
     keys, _case = interview(PLAIN)
     assert len(keys) <= MOST_FOR_TWO
     assert keys[0] == "safety.understood"
-    assert keys[-1] == "signing.orders_read"
+    assert keys[-2:] == ["signing.orders_read", "shortcuts.look_at"]
 
 
 def test_a_divorce_with_two_children_is_not_too_long() -> None:
@@ -144,6 +144,7 @@ FORCED: Typed = PLAIN | {
     "grounds.forced": "petitioner",
     "grounds.stayed_after_force": "no",
     "grounds.good_faith": "neither",
+    "waiver.wanted": "no",
 }
 AMENDED: Typed = PLAIN | {
     "matter.amended": "yes",

@@ -17,6 +17,7 @@ SEPARATION: Told = {"matter.kind": "legal_separation"}
 NULLITY: Told = {"matter.kind": "nullity"}
 AMENDED: Told = {"matter.amended": True}
 MINORS: Told = {"children.family": ["minor_together"]}
+MOVED: Told = {"children.family": ["minor_together", "not_always_here"]}
 TWO: Told = MINORS | {"children.how_many": 2}
 DIFFERENT: Told = TWO | {"custody.alike": False}
 HERE: Told = DIVORCE | MARRIED | {"residence.petitioner.lives": "this_county"}
@@ -28,6 +29,15 @@ BOTH_AWAY: Told = MARRIED | {
 }
 SAME_SEX: Told = BOTH_AWAY | {"residence.exception.same_sex": True}
 SAME_SEX_HERE: Told = SAME_SEX | {"residence.exception.wedding_county": "Alameda"}
+FIRST: Told = DIVORCE | {"matter.amended": False}
+SAFE: Told = FIRST | {"safety.dangers": []}
+TOGETHER: Told = SAFE | {"shortcuts.look_at": ["together"]}
+FREE: Told = TOGETHER | {"joint.pressed": False}
+WILLING: Told = FREE | {"joint.willing": True}
+SMALL: Told = SAFE | {"shortcuts.look_at": ["small"], "children.family": []}
+WAIVER: Told = SAFE | {"shortcuts.look_at": ["fee_waiver"]}
+AFRAID: Told = FIRST | {"safety.dangers": ["afraid"]}
+AFRAID_AND_POOR: Told = AFRAID | {"waiver.wanted": True}
 
 
 def since(who: str, state: Any, county: Any) -> Told:
@@ -178,6 +188,22 @@ HOLDS: tuple[Example, ...] = (
     ("lists_separate_property", "list", {"property.separate_how": "list"}),
     ("lists_community_property", "list", {"property.community_how": "list"}),
     ("wants_former_name_back", "a name", DIVORCE | {"requests.former_name": "Maria Soto"}),
+    ("may_take_a_shorter_way", "divorce, first petition, no danger", SAFE),
+    ("may_take_a_shorter_way", "legal separation", SAFE | SEPARATION),
+    ("looks_at_filing_together", "together", TOGETHER),
+    ("looks_at_filing_together", "several ways", SAFE | {"shortcuts.look_at": ["together", "fee_waiver"]}),
+    ("is_free_to_file_together", "nobody pushes", FREE),
+    ("both_would_sign_together", "willing", WILLING),
+    ("both_mean_to_agree", "agree", WILLING | {"joint.agree": True}),
+    ("looks_at_the_small_way", "no children", SMALL),
+    ("looks_at_the_small_way", "a child of one", SMALL | {"children.family": ["from_others"]}),
+    ("has_a_lease_with_an_end", "a lease with an end", SMALL | {"summary.lease": "fixed_end"}),
+    ("may_ask_about_fees_alone", "danger was told", AFRAID),
+    ("may_ask_about_fees_alone", "nullity", SAFE | NULLITY),
+    ("looks_at_a_fee_waiver", "chosen among the ways", WAIVER),
+    ("looks_at_a_fee_waiver", "asked alone", AFRAID_AND_POOR),
+    ("gets_none_of_the_benefits", "none", WAIVER | {"waiver.benefits": []}),
+    ("gets_none_of_the_benefits", "not sure", AFRAID_AND_POOR | {"waiver.benefits": DONT_KNOW}),
 )
 
 HOLDS_NOT: tuple[Example, ...] = (
@@ -339,6 +365,36 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("asks_for_support", "reserve", {"support.petitioner": "reserve", "support.respondent": "say_nothing"}),
     ("lists_separate_property", "kinds only", {"property.separate_how": "classes"}),
     ("lists_community_property", "later", {"property.community_how": "not_yet_known"}),
+    ("may_take_a_shorter_way", "danger was told", AFRAID),
+    ("may_take_a_shorter_way", "danger is not known", FIRST | {"safety.dangers": DONT_KNOW}),
+    ("may_take_a_shorter_way", "danger was not asked", FIRST),
+    ("may_take_a_shorter_way", "nullity", SAFE | NULLITY),
+    ("may_take_a_shorter_way", "amended", SAFE | AMENDED),
+    ("may_take_a_shorter_way", "not known whether amended", SAFE | {"matter.amended": DONT_KNOW}),
+    ("looks_at_filing_together", "other ways", WAIVER),
+    ("looks_at_filing_together", "danger was told later", TOGETHER | {"safety.dangers": ["fled"]}),
+    ("is_free_to_file_together", "pushed", TOGETHER | {"joint.pressed": True}),
+    ("is_free_to_file_together", "not sure", TOGETHER | {"joint.pressed": DONT_KNOW}),
+    ("both_would_sign_together", "not willing", FREE | {"joint.willing": False}),
+    ("both_would_sign_together", "pushed after all", WILLING | {"joint.pressed": True}),
+    ("both_mean_to_agree", "one issue for a judge", WILLING | {"joint.agree": False}),
+    ("both_mean_to_agree", "not willing after all", WILLING | {"joint.willing": False, "joint.agree": True}),
+    ("looks_at_the_small_way", "separation", SMALL | SEPARATION),
+    ("looks_at_the_small_way", "a minor child", SMALL | MINORS),
+    ("looks_at_the_small_way", "a child on the way", SMALL | {"children.family": ["unborn_together"]}),
+    ("looks_at_the_small_way", "a grown child", SMALL | {"children.family": ["grown"]}),
+    ("looks_at_the_small_way", "other ways", TOGETHER),
+    ("has_a_lease_with_an_end", "month to month", SMALL | {"summary.lease": "no_fixed_end"}),
+    ("has_a_lease_with_an_end", "a child now", SMALL | MINORS | {"summary.lease": "fixed_end"}),
+    ("may_ask_about_fees_alone", "the other ways are open", SAFE),
+    ("may_ask_about_fees_alone", "amended", AFRAID | AMENDED),
+    ("may_ask_about_fees_alone", "kind not told", {"matter.amended": False}),
+    ("looks_at_a_fee_waiver", "fees are no trouble", AFRAID | {"waiver.wanted": False}),
+    ("looks_at_a_fee_waiver", "an answer left from before", SAFE | {"waiver.wanted": True}),
+    ("looks_at_a_fee_waiver", "other ways", TOGETHER),
+    ("gets_none_of_the_benefits", "one of them", WAIVER | {"waiver.benefits": ["ssi"]}),
+    ("gets_none_of_the_benefits", "benefits not told", WAIVER),
+    ("gets_none_of_the_benefits", "no waiver wanted", SAFE | {"waiver.benefits": []}),
     ("wants_former_name_back", "keeps the name", DIVORCE | {"requests.former_name": ""}),
     ("wants_former_name_back", "a separation now", SEPARATION | {"requests.former_name": "Maria Soto"}),
 )
@@ -366,6 +422,9 @@ CHILD_HOLDS: tuple[tuple[str, str, Told, Told], ...] = (
         {"born_on": "2015-01-01?"},
     ),
     ("may_be_born_before_the_union", "wedding day not known", MINORS | MARRIED, {"born_on": "2015-01-01"}),
+    ("signed_a_declaration", "with a copy", MINORS, {"declaration": "signed_with_copy"}),
+    ("signed_a_declaration", "without a copy", MINORS, {"declaration": "signed_no_copy"}),
+    ("has_not_always_been_here", "a child who lived elsewhere", MOVED, {}),
     (
         "may_be_born_before_the_union",
         "before the wedding, and no day of registration told",
@@ -378,6 +437,16 @@ CHILD_HOLDS_NOT: tuple[tuple[str, str, Told, Told], ...] = (
     ("is_listed_child", "an answer left from before", {"children.family": ["grown"]}, {"name": "Ana"}),
     ("children_are_treated_differently", "alike", TWO | {"custody.alike": True}, {}),
     ("children_are_treated_differently", "a child of one", DIFFERENT, {"parentage": "one_parent_only"}),
+    ("signed_a_declaration", "not signed", MINORS, {"declaration": "not_signed"}),
+    (
+        "signed_a_declaration",
+        "born in the marriage after all",
+        MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
+        {"born_on": "2014-01-01", "declaration": "signed_no_copy"},
+    ),
+    ("has_not_always_been_here", "all children always here", MINORS, {}),
+    ("has_not_always_been_here", "a child of one", MOVED, {"parentage": "one_parent_only"}),
+    ("has_not_always_been_here", "no minor children", {"children.family": ["not_always_here"]}, {}),
     (
         "may_be_born_before_the_union",
         "born on the wedding day",

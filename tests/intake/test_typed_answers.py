@@ -25,8 +25,10 @@ OF_EACH_KIND = {
     AnswerKind.PARAGRAPH: "support.other",
     AnswerKind.LINES: "property.community_items",
     AnswerKind.PERIODS: "residence.petitioner.absences",
+    AnswerKind.HOMES: "child.1.homes",
     AnswerKind.ADDRESS: "petitioner.mailing",
     AnswerKind.NUMBER: "children.how_many",
+    AnswerKind.MONEY: "waiver.income",
 }
 
 

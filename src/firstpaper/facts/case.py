@@ -16,6 +16,7 @@ from firstpaper.facts.people import People, Petitioner, Respondent, Safety
 from firstpaper.facts.record import Record
 from firstpaper.facts.requests import Grounds, Property, Requests, Signing, Support
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Debt, Schedule
+from firstpaper.facts.screens import FeeWaiver, Joint, Shortcuts, Summary
 
 _Listed = Field(max_length=MOST_LISTED)
 
@@ -43,6 +44,10 @@ class Case(Facts):
     debt: Annotated[tuple[Debt, ...], _Listed] = ()
     requests: Requests = Requests()
     signing: Signing = Signing()
+    shortcuts: Shortcuts = Shortcuts()
+    joint: Joint = Joint()
+    summary: Summary = Summary()
+    waiver: FeeWaiver = FeeWaiver()
     record: Record = Record()
 
     def fact(self, key: str) -> Any:

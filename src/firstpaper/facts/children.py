@@ -9,14 +9,33 @@ from firstpaper.facts.told import Told
 MOST_CHILDREN = 30
 
 
+class Home(Facts):
+    """One place where a child lived, from when to when. `end` is absent while the child lives there.
+
+    `state` is a code of two letters, or the name of a country. No street: the other side may read it.
+    """
+
+    start: Day
+    end: Day | None = None
+    place: Name
+    state: Name
+    with_whom: Line = ""
+
+
 class Child(Facts):
-    """One child under 18. Custody here is used only where the children are not treated alike."""
+    """One child under 18. Custody here is used only where the children are not treated alike.
+
+    `declared_on` is the later of the two signatures under a declaration of parentage.
+    """
 
     name: Told[Name] = None
     born_on: Told[Day] = None
     birthplace: Told[Line] = None
     parentage: Told[Parentage] = None
     declaration: Told[Declaration] = None
+    declared_on: Told[Day] = None
+    declared_under_age: Told[bool] = None
+    homes: Told[tuple[Home, ...]] = None
     legal: Told[CustodyTo] = None
     physical: Told[CustodyTo] = None
     visits: Told[VisitsTo] = None

@@ -64,9 +64,14 @@ class Special(StrEnum):
 
 
 class Family(StrEnum):
-    """Which children there are. Several may be true."""
+    """Which children there are. Several may be true.
+
+    `NOT_ALWAYS_HERE` is a minor child of both who has not lived in California for the time that makes it
+    the home state (Fam. Code 3402(g)).
+    """
 
     MINOR_TOGETHER = "minor_together"
+    NOT_ALWAYS_HERE = "not_always_here"
     UNBORN_TOGETHER = "unborn_together"
     FROM_OTHERS = "from_others"
     GROWN = "grown"
@@ -250,6 +255,38 @@ class MailGoes(StrEnum):
     OUT_OF_STATE = "out_of_state"
     SAFE_AT_HOME = "safe_at_home"
     ABROAD = "abroad"
+
+
+class Shortcut(StrEnum):
+    """Ways to save time or money that the filer may look at. Several may be chosen."""
+
+    TOGETHER = "together"
+    SMALL = "small"
+    FEE_WAIVER = "fee_waiver"
+
+
+class Lease(StrEnum):
+    """How the home of either spouse is rented (Fam. Code 2400(a)(5))."""
+
+    NONE = "none"
+    FIXED_END = "fixed_end"
+    NO_FIXED_END = "no_fixed_end"
+    MAY_BUY = "may_buy"
+
+
+class Benefit(StrEnum):
+    """Public benefits that qualify for a fee waiver (Gov. Code 68632(a)). Several may be true."""
+
+    MEDI_CAL = "medi_cal"
+    CALFRESH = "calfresh"
+    CALWORKS = "calworks"
+    SSI = "ssi"
+    SSP = "ssp"
+    COUNTY_RELIEF = "county_relief"
+    IHSS = "ihss"
+    CAPI = "capi"
+    WIC = "wic"
+    UNEMPLOYMENT = "unemployment"
 
 
 class AssetKind(StrEnum):

@@ -13,6 +13,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from firstpaper.facts import Case
+from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.intake.engine import Asked, asking, put
@@ -21,6 +22,7 @@ from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefuse
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.choices import read_choice
 from firstpaper.intake.reading.dates import read_day
+from firstpaper.intake.reading.homes import home, read_homes
 from firstpaper.intake.reading.periods import period, read_periods
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
@@ -165,6 +167,8 @@ class _FactFile:
     def _one_of_many(self, asked: Asked, node: Node) -> Any:
         if asked.kind is AnswerKind.PERIODS and isinstance(node, Named):
             return self._period(asked, node)
+        if asked.kind is AnswerKind.HOMES and isinstance(node, Named):
+            return self._home(asked, node)
         if not isinstance(node, Scalar):
             raise AnswerRefused(_("A list holds one plain value on each line."))
         match asked.kind:
@@ -175,6 +179,9 @@ class _FactFile:
             case AnswerKind.PERIODS:
                 (read,) = read_periods(node.text, self._today, not_after_today=asked.question.not_after_today)
                 return read
+            case AnswerKind.HOMES:
+                (lived,) = read_homes(node.text, self._today, not_after_today=asked.question.not_after_today)
+                return lived
             case _:
                 raise AnswerRefused(
                     _("This fact takes one value, not a list. Write the value after the colon.")
@@ -182,6 +189,17 @@ class _FactFile:
 
     def _period(self, asked: Asked, node: Named) -> Period:
         parts = self._parts(node, ("start", "end", "why"))
+        return self._span(asked, parts)
+
+    def _home(self, asked: Asked, node: Named) -> Home:
+        parts = self._parts(node, ("start", "end", "place", "state", "with_whom"))
+        for name in ("place", "state"):
+            if not parts.get(name):
+                raise AnswerRefused(_("This home has no {name}. Please add it.").format(name=name))
+        lived = self._span(asked, parts)
+        return home(lived.start, lived.end, parts["place"], parts["state"], parts.get("with_whom", ""))
+
+    def _span(self, asked: Asked, parts: Mapping[str, str]) -> Period:
         if not parts.get("start"):
             raise AnswerRefused(_("The start of this period is missing. Write it like: start: 2026-03-01"))
         end = parts.get("end")

@@ -7,10 +7,11 @@ from functools import cache
 from typing import Annotated, Any, NamedTuple, get_args, get_origin
 
 from firstpaper.facts import Case, Day, DontKnow
-from firstpaper.facts.children import MOST_CHILDREN
+from firstpaper.facts.children import MOST_CHILDREN, Home
 from firstpaper.facts.income import Income
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
+from firstpaper.facts.money import Amount
 from firstpaper.facts.people import Address
 from firstpaper.facts.record import Record
 from firstpaper.facts.schedule import Asset, Debt, Schedule
@@ -33,8 +34,10 @@ class AnswerKind(StrEnum):
     PARAGRAPH = "paragraph"
     LINES = "lines"
     PERIODS = "periods"
+    HOMES = "homes"
     ADDRESS = "address"
     NUMBER = "number"
+    MONEY = "money"
 
 
 class Place(NamedTuple):
@@ -120,6 +123,8 @@ def _kind(told: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
         return AnswerKind.CHOICE, told
     if told == Paragraph:
         return AnswerKind.PARAGRAPH, None
+    if told == Amount:
+        return AnswerKind.MONEY, None
     if get_origin(told) is Annotated:
         return AnswerKind.TEXT, None
     return _PLAIN[told], None
@@ -128,6 +133,8 @@ def _kind(told: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
 def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
     if one is Period:
         return AnswerKind.PERIODS, None
+    if one is Home:
+        return AnswerKind.HOMES, None
     if isinstance(one, type) and issubclass(one, StrEnum):
         return AnswerKind.SEVERAL, one
     return AnswerKind.LINES, None

@@ -13,13 +13,16 @@ from firstpaper.facts.choices import (
     CommunityHow,
     CustodySheet,
     CustodyTo,
+    Declaration,
     Family,
     GoodFaith,
     Kind,
+    Lease,
     Lives,
     NullityGround,
     Parentage,
     SeparateHow,
+    Shortcut,
     Special,
     SupportChoice,
     Union,
@@ -206,6 +209,18 @@ def may_be_born_before_the_union(case: Case, child: Child) -> bool:
     return has_minor_children_together(case) and to_both and _may_be_earlier(born, began)
 
 
+def signed_a_declaration(case: Case, child: Child) -> bool:
+    """A child who may have come before the union, for whom both signed a declaration of parentage."""
+    signed = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
+    return may_be_born_before_the_union(case, child) and known(child.declaration) in signed
+
+
+def has_not_always_been_here(case: Case, child: Child) -> bool:
+    """A child of both in a family where a child lived outside California lately."""
+    lately = Family.NOT_ALWAYS_HERE in _several(case, "children.family")
+    return has_minor_children_together(case) and lately and _is_of_both(child)
+
+
 def custody_goes_to_somebody_else(case: Case) -> bool:
     """An answer about custody or visits was "other"."""
     shared = (known(case.custody.legal), known(case.custody.physical), known(case.custody.visits))
@@ -295,6 +310,66 @@ def wants_former_name_back(case: Case) -> bool:
     return wants_divorce_or_nullity(case) and bool(known(case.requests.former_name))
 
 
+# --- ways to save time or money ------------------------------------------------------------------
+
+
+def may_take_a_shorter_way(case: Case) -> bool:
+    """A first petition for a divorce or separation, and no sign of danger was told."""
+    safe = known(case.safety.dangers) == ()
+    return safe and wants_divorce_or_separation(case) and known(case.matter.amended) is False
+
+
+def looks_at_filing_together(case: Case) -> bool:
+    """The filer wants to know about one petition for both."""
+    return _looks_at(case, Shortcut.TOGETHER)
+
+
+def is_free_to_file_together(case: Case) -> bool:
+    """Nobody pushes the filer to file together."""
+    return looks_at_filing_together(case) and known(case.joint.pressed) is False
+
+
+def both_would_sign_together(case: Case) -> bool:
+    """The other side would sign one petition too."""
+    return is_free_to_file_together(case) and known(case.joint.willing) is True
+
+
+def both_mean_to_agree(case: Case) -> bool:
+    """Both would sign one petition, and mean to settle everything by agreement."""
+    return both_would_sign_together(case) and known(case.joint.agree) is True
+
+
+def looks_at_the_small_way(case: Case) -> bool:
+    """The filer wants to know about the short kind of divorce, and has no child with the other side."""
+    together = (Family.MINOR_TOGETHER, Family.UNBORN_TOGETHER, Family.GROWN)
+    divorce = known(case.matter.kind) is Kind.DISSOLUTION
+    family = _several(case, "children.family")
+    return divorce and _looks_at(case, Shortcut.SMALL) and not any(one in family for one in together)
+
+
+def has_a_lease_with_an_end(case: Case) -> bool:
+    """One of the two rents a home, and the lease ends on a set day."""
+    return looks_at_the_small_way(case) and known(case.summary.lease) is Lease.FIXED_END
+
+
+def may_ask_about_fees_alone(case: Case) -> bool:
+    """A first petition of somebody for whom the other ways are not open, or not safe."""
+    first = known(case.matter.kind) is not None and known(case.matter.amended) is False
+    return first and not may_take_a_shorter_way(case)
+
+
+def looks_at_a_fee_waiver(case: Case) -> bool:
+    """The filer wants to know about not paying the court's fees."""
+    alone = may_ask_about_fees_alone(case) and known(case.waiver.wanted) is True
+    return alone or _looks_at(case, Shortcut.FEE_WAIVER)
+
+
+def gets_none_of_the_benefits(case: Case) -> bool:
+    """The filer looks at a fee waiver, and has not named a benefit that is enough by itself."""
+    benefits = case.waiver.benefits
+    return looks_at_a_fee_waiver(case) and benefits is not None and not known(benefits)
+
+
 # --- parts --------------------------------------------------------------------------------------
 
 
@@ -302,6 +377,10 @@ def _several(case: Case, key: str) -> Collection[object]:
     """The answers chosen where several may be; none where nothing was told."""
     chosen = known(case.fact(key))
     return chosen if isinstance(chosen, tuple) else ()
+
+
+def _looks_at(case: Case, way: Shortcut) -> bool:
+    return may_take_a_shorter_way(case) and way in _several(case, "shortcuts.look_at")
 
 
 def _time_here_counts(case: Case) -> bool:

@@ -3,11 +3,14 @@
 A date, a period and an address are said in words that read back as the same fact.
 """
 
+from decimal import Decimal
 from enum import StrEnum
 from typing import Any
 
 from firstpaper.facts import Case, Day, DontKnow
+from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
+from firstpaper.facts.money import in_dollars
 from firstpaper.facts.people import Address
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.reading.addresses import is_state
@@ -46,8 +49,16 @@ def _one(asked: Asked, value: Any) -> str:
         return next((choice.words for choice in asked.choices if choice.value == value), str(value)).rstrip(
             "."
         )
+    if isinstance(value, Decimal):
+        return in_dollars(value)
+    return _in_pieces(value)
+
+
+def _in_pieces(value: Any) -> str:
     if isinstance(value, Period):
         return _period(value)
+    if isinstance(value, Home):
+        return _home(value)
     if isinstance(value, Address):
         return _address(value)
     return str(value)
@@ -58,11 +69,19 @@ def _day(day: Day) -> str:
 
 
 def _period(period: Period) -> str:
-    if period.end is None:
-        span = _("since {start}").format(start=_day(period.start))
-    else:
-        span = _("{start} to {end}").format(start=_day(period.start), end=_day(period.end))
+    span = _span(period)
     return f"{span}, {period.why}" if period.why else span
+
+
+def _home(home: Home) -> str:
+    where = f"{_span(home)}, {home.place}, {home.state}"
+    return _("{where}, with {who}").format(where=where, who=home.with_whom) if home.with_whom else where
+
+
+def _span(span: Period | Home) -> str:
+    if span.end is None:
+        return _("since {start}").format(start=_day(span.start))
+    return _("{start} to {end}").format(start=_day(span.start), end=_day(span.end))
 
 
 def _address(address: Address) -> str:

@@ -11,8 +11,10 @@ from firstpaper.intake.commands import LITERAL, Command, command_of
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
+from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
 from firstpaper.intake.reading.dates import read_day
+from firstpaper.intake.reading.homes import read_homes
 from firstpaper.intake.reading.numbers import read_number
 from firstpaper.intake.reading.periods import read_periods
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -23,7 +25,13 @@ LONGEST_ANSWER = 20_000
 LONGEST_SHORT_ANSWER = 500
 MOST_LINES = 200
 
-_ANY_LENGTH = {AnswerKind.TEXT, AnswerKind.PARAGRAPH, AnswerKind.LINES, AnswerKind.PERIODS}
+_ANY_LENGTH = {
+    AnswerKind.TEXT,
+    AnswerKind.PARAGRAPH,
+    AnswerKind.LINES,
+    AnswerKind.PERIODS,
+    AnswerKind.HOMES,
+}
 _NOTHING = {
     AnswerKind.TEXT: "",
     AnswerKind.PARAGRAPH: "",
@@ -83,8 +91,12 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.PERIODS: lambda asked, text, today: read_periods(
         text, today, not_after_today=asked.question.not_after_today
     ),
+    AnswerKind.HOMES: lambda asked, text, today: read_homes(
+        text, today, not_after_today=asked.question.not_after_today
+    ),
     AnswerKind.ADDRESS: lambda asked, text, today: read_address(text),
     AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
+    AnswerKind.MONEY: lambda asked, text, today: read_amount(text),
 }
 
 

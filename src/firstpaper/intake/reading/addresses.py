@@ -103,6 +103,14 @@ def is_state(code: str) -> bool:
     return code in _STATES
 
 
+def state_or_country(text: str) -> tuple[str, str]:
+    """The words before a state, with the state's code; or a country as typed; an empty state for neither."""
+    before, code = _state_at_end(text)
+    if not code and _plain(text) in _countries():
+        return "", text
+    return before, code
+
+
 def _at_home(parts: list[str]) -> Address:
     before, zip_code = _without_zip(parts.pop())
     if zip_code is None:

@@ -1,7 +1,9 @@
 """Stretches of time, one a line: ``3/1/2026 to 4/15/2026, work in Nevada``."""
 
 import re
+from collections.abc import Callable
 from datetime import date
+from typing import TypeVar
 
 from pydantic import ValidationError
 
@@ -10,6 +12,8 @@ from firstpaper.facts.matter import Period
 from firstpaper.intake.reading.dates import begins_like_a_day, read_day, spell
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
+
+T = TypeVar("T")
 
 MOST_PERIODS = 100
 LONGEST_PERIOD = 600
@@ -23,19 +27,24 @@ _MOST_WORDS_IN_A_DATE = 6
 
 def read_periods(text: str, today: date, *, not_after_today: bool = False) -> tuple[Period, ...]:
     """The periods, in the order typed. Raises AnswerRefused naming the line that is not clear."""
+    return each_line(text, lambda line: read_period(line, today, not_after_today=not_after_today))
+
+
+def each_line(text: str, read: Callable[[str], T]) -> tuple[T, ...]:
+    """What `read` makes of each line, in order. A line that it refuses is named by its number."""
     lines = [line.strip() for line in re.split(r"[\n;]", text) if line.strip()]
     if len(lines) > MOST_PERIODS:
         raise AnswerRefused(_("That is more than {most} lines. Please list less.").format(most=MOST_PERIODS))
-    periods = []
+    found = []
     for number, line in enumerate(lines, 1):
         try:
-            periods.append(read_period(line, today, not_after_today=not_after_today))
+            found.append(read(line))
         except AnswerRefused as refused:
             if len(lines) == 1:
                 raise
             where = _("Line {number}: {message}").format(number=number, message=refused.message)
             raise AnswerRefused(where) from None
-    return tuple(periods)
+    return tuple(found)
 
 
 def read_period(line: str, today: date, *, not_after_today: bool = False) -> Period:

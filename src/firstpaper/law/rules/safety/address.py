@@ -6,7 +6,6 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger
 from firstpaper.law.authority import Certainty
-from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.register import rule
@@ -18,7 +17,7 @@ DANGERS, MAILING = "safety.dangers", "petitioner.mailing"
 
 @rule(
     "A hidden address",
-    cite=("Gov. Code 6205", "Gov. Code 6207", "Fam. Code 3429(a)", "Code Civ. Proc. 1013(a)"),
+    cite=("Gov. Code 6205", "Gov. Code 6207", "Code Civ. Proc. 1013(a)"),
     since=date(2024, 7, 1),
     not_modelled="Who can join Safe at Home, and asking a judge to seal a paper.",
 )
@@ -37,10 +36,7 @@ def address(case: Case, on: date) -> list[Found]:
     their own. Courts and agencies must accept it. Ask the hotline or an advocate how to join before you
     file.
 
-    For form FL-105 the law says: where domestic violence or child abuse is alleged, your address and the
-    child's, if the other side does not know them, are confidential and may not be told in the paper. The
-    form has a box for that. The protection hangs on the allegation. If you do not want to allege
-    anything, ask a lawyer first.
+    For form FL-105 there is a protection of its own: see the page children.confidential_address.
 
     One more thing. Papers mailed to a Safe at Home address take longer, so the law adds days when a
     later paper is served there by mail.
@@ -74,8 +70,6 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                     "copy."
                 )
             )
-        if has_minor_children(case, on):
-            yield _children(on)
     elif told and mailing:
         yield _look_at_mailing(
             _("Your mailing address will stand on the first page, and the other side gets a copy.")
@@ -105,20 +99,4 @@ def _look_at_mailing(says: str) -> Found:
             "will do."
         ),
         facts=(DANGERS, MAILING),
-    )
-
-
-def _children(on: date) -> Found:
-    return Found(
-        Outcome.FOR_A_LAWYER,
-        Weight.GET_ADVICE,
-        _("Form FL-105 asks where the children have lived for the last {years} years.").format(
-            years=figure("children.address_history_years", on).value
-        ),
-        _(
-            "Where violence or child abuse is alleged, an address the other side does not know is "
-            "confidential. Use the box for that. If you do not want to allege it, talk to a lawyer before "
-            "you fill in the form."
-        ),
-        facts=(DANGERS,),
     )

@@ -1,0 +1,214 @@
+"""Where a child has lived: the stretch that a custody paper must cover, and the home state.
+
+A child's home state is a matter of where the child *was*, not of where anybody meant to stay
+(Ocegueda v. Perreira (2015) 232 Cal.App.4th 1079), so it is counted apart from a spouse's residence.
+Days told in part leave no gap where the told parts can meet.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from firstpaper.counting import MissingDay, add_months, days_after, short_date
+from firstpaper.counting.days import ONE_DAY
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.children import Home
+from firstpaper.facts.choices import Lives
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.children import ListedChild
+from firstpaper.locale import _
+
+CALIFORNIA = "CA"
+IN_CALIFORNIA = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY, Lives.CALIFORNIA})
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A stretch of days, both ends included."""
+
+    first: date
+    last: date
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """The homes of one child against the years that form FL-105 covers.
+
+    `since` is the first day to cover: so many years before the filing, or the birth. `gaps` are days with
+    no home told. `overlaps` are days with two homes, which is right for a child who lives in both.
+    """
+
+    since: date
+    until: date
+    gaps: tuple[Stretch, ...]
+    overlaps: tuple[Stretch, ...]
+
+    @property
+    def complete(self) -> bool:
+        """Whether every day is covered."""
+        return not self.gaps
+
+
+def homes(case: Case, child: ListedChild) -> tuple[Home, ...]:
+    """The homes told of one child, oldest first."""
+    told: tuple[Home, ...] = known(case.fact(f"{child.key}.homes")) or ()
+    return tuple(sorted(told, key=lambda home: home.start.earliest))
+
+
+def history_since(born: Day | None, on: date) -> date:
+    """The first day that the custody declaration covers, for a filing on the day `on` (Fam. Code 3429(a)).
+
+    So many years back, or the birth. A birth date told in part is taken at its last possible day.
+    """
+    years: int = figure("children.address_history_years", on).value
+    since = add_months(on, -12 * years, missing_day=MissingDay.LAST_DAY_OF_MONTH)
+    return max(since, min(born.latest, on)) if born else since
+
+
+def history(lived: Sequence[Home], born: Day | None, on: date) -> History:
+    """The homes, oldest first, against the days to cover."""
+    since = history_since(born, on)
+    return History(since, on, tuple(_gaps(lived, since, on)), tuple(_overlaps(lived, since, on)))
+
+
+def _gaps(lived: Sequence[Home], since: date, on: date) -> Iterator[Stretch]:
+    covered = since - ONE_DAY
+    for home in lived:
+        if home.start.earliest > covered + ONE_DAY:
+            yield Stretch(covered + ONE_DAY, min(home.start.earliest - ONE_DAY, on))
+        covered = max(covered, home.end.latest if home.end else on)
+        if covered >= on:
+            return
+    yield Stretch(covered + ONE_DAY, on)
+
+
+def _overlaps(lived: Sequence[Home], since: date, on: date) -> Iterator[Stretch]:
+    """Days surely in two homes. The day of a move may belong to both."""
+    covered: date | None = None
+    for home in lived:
+        end = home.end.earliest if home.end else on
+        if covered and max(home.start.latest, since) < min(covered, end):
+            yield Stretch(max(home.start.latest, since), min(covered, end))
+        covered = max(covered, end) if covered else end
+
+
+class Basis(StrEnum):
+    """How a child stands to California as the home state (Fam. Code 3402(g), 3421(a)(1))."""
+
+    HERE = "here"
+    SINCE_BIRTH = "since_birth"
+    LEFT_LATELY = "left_lately"
+    NOT_YET = "not_yet"
+    ELSEWHERE = "elsewhere"
+    UNCLEAR = "unclear"
+
+
+@dataclass(frozen=True, slots=True)
+class HomeState:
+    """Whether California is the home state of one child on one filing day.
+
+    `line` is the day on which the time is full (`HERE`, `NOT_YET`), or the last day on which a child who
+    left still counts (`LEFT_LATELY`, `ELSEWHERE`). On the line itself a person should look.
+    """
+
+    basis: Basis
+    line: date | None = None
+    on_the_line: bool = False
+    steps: tuple[str, ...] = ()
+
+
+def home_state(lived: Sequence[Home], born: Day | None, on: date, *, parent_here: bool | None) -> HomeState:
+    """The home state by the homes told, oldest first. `parent_here`: a parent lives in California."""
+    runs = tuple(_runs_here(lived))
+    if not lived or _two_states_at_once(lived, on):
+        return HomeState(Basis.UNCLEAR)
+    if not runs:
+        return HomeState(Basis.ELSEWHERE)
+    start, end = runs[-1]
+    if end is None or end.latest >= on:
+        return _lives_here(start, born, on)
+    return _has_left(start, end, born, on, parent_here)
+
+
+def parent_lives_here(case: Case) -> bool | None:
+    """Whether one of the two lives in California; None where that is not told of both."""
+    lives = (known(case.residence.petitioner.lives), known(case.residence.respondent.lives))
+    if any(each in IN_CALIFORNIA for each in lives):
+        return True
+    return None if None in lives else False
+
+
+def _runs_here(lived: Sequence[Home]) -> Iterator[tuple[Day, Day | None]]:
+    """Homes in California that follow on each other, as one stay each."""
+    start, end = None, None
+    for home in (home for home in lived if home.state == CALIFORNIA):
+        if start and (end is None or home.start.earliest <= days_after(end.latest, 1).day):
+            end = _later(end, home.end)
+        else:
+            if start:
+                yield start, end
+            start, end = home.start, home.end
+    if start:
+        yield start, end
+
+
+def _later(one: Day | None, other: Day | None) -> Day | None:
+    return max(one, other, key=lambda day: day.latest) if one and other else None
+
+
+def _two_states_at_once(lived: Sequence[Home], on: date) -> bool:
+    """Whether the child surely lived here and elsewhere at once within the months that count."""
+    since = add_months(on, -_months(on), missing_day=MissingDay.LAST_DAY_OF_MONTH)
+    here = [home for home in lived if home.state == CALIFORNIA]
+    away = [home for home in lived if home.state != CALIFORNIA]
+    return any(_together(one, other, since, on) for one in here for other in away)
+
+
+def _together(one: Home, other: Home, since: date, on: date) -> bool:
+    """Whether the two homes surely overlap after `since`, by more than the day of a move."""
+    begins = max(one.start.latest, other.start.latest, since)
+    ends = min(home.end.earliest if home.end else on for home in (one, other))
+    return begins < ends
+
+
+def _lives_here(start: Day, born: Day | None, on: date) -> HomeState:
+    line = _full(start.latest, on)
+    steps = (
+        _("{date}: the child came to live in California").format(date=short_date(start.latest)),
+        _("{date}: {months} months later").format(date=short_date(line), months=_months(on)),
+    )
+    if line <= on:
+        return HomeState(Basis.HERE, line, line == on, steps)
+    if _since_birth(start, born) and born and on < _full(born.latest, on):
+        return HomeState(Basis.SINCE_BIRTH)
+    unclear = _full(start.earliest, on) <= on
+    return HomeState(Basis.UNCLEAR if unclear else Basis.NOT_YET, line, steps=steps)
+
+
+def _has_left(start: Day, end: Day, born: Day | None, on: date, parent_here: bool | None) -> HomeState:
+    was_home = _full(start.latest, on) <= end.earliest or _since_birth(start, born)
+    until = _full(end.earliest, on)
+    steps = (
+        _("{date}: the child left California").format(date=short_date(end.earliest)),
+        _("{date}: {months} months later").format(date=short_date(until), months=_months(on)),
+    )
+    if not was_home or parent_here is False or _full(end.latest, on) < on:
+        return HomeState(Basis.ELSEWHERE, until, steps=steps)
+    if parent_here is None or until < on:
+        return HomeState(Basis.UNCLEAR, until, steps=steps)
+    return HomeState(Basis.LEFT_LATELY, until, until == on, steps)
+
+
+def _since_birth(start: Day, born: Day | None) -> bool:
+    """Whether the stay began with the birth, as far as the told parts go."""
+    return born is not None and start.earliest <= born.latest
+
+
+def _full(day: date, on: date) -> date:
+    return add_months(day, _months(on), missing_day=MissingDay.LAST_DAY_OF_MONTH)
+
+
+def _months(on: date) -> int:
+    months: int = figure("children.home_state_months", on).value
+    return months

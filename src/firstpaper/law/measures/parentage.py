@@ -1,0 +1,31 @@
+"""Until when a declaration of parentage can be taken back or fought (Fam. Code 7575, 7576)."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import days_after
+from firstpaper.facts import Day
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.due import Due, due, months_after
+
+
+@dataclass(frozen=True, slots=True)
+class DeclarationWindows:
+    """The two last days, counted from the first day that the later signature can be.
+
+    The time to fight it runs from the day the state has it on file, which is never before the signature;
+    so `challenge_by` is the earliest that this day can be.
+    """
+
+    rescind_by: Due
+    challenge_by: Due
+
+
+def declaration_windows(signed: Day, on: date) -> DeclarationWindows:
+    """The windows of a declaration whose later signature is of `signed`, by the law of the day `on`."""
+    first = signed.earliest
+    months = 12 * figure("children.parentage_challenge_years", on).value
+    return DeclarationWindows(
+        rescind_by=due(days_after(first, figure("children.parentage_rescind_days", on).value)),
+        challenge_by=due(months_after(first, months)),
+    )

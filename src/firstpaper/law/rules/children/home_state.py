@@ -1,0 +1,156 @@
+"""Whether a judge here can decide about a child."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import spell_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Family
+from firstpaper.law.figure import figure
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures import child_homes
+from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_lives_here
+from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
+from firstpaper.law.register import rule
+from firstpaper.law.words import child_words, help_first, spaced
+from firstpaper.locale import _
+
+FAMILY = "children.family"
+LIVES = ("residence.petitioner.lives", "residence.respondent.lives")
+
+
+@rule(
+    "Whether a judge here can decide about a child",
+    cite=(
+        "Fam. Code 3402(g)",
+        "Fam. Code 3421(a)-(c)",
+        "Fam. Code 3424",
+        "Ocegueda v. Perreira (2015) 232 Cal.App.4th 1079",
+        "Schneer v. Llaurado (2015) 242 Cal.App.4th 1276",
+    ),
+    since=date(2023, 1, 1),
+    not_modelled=(
+        "Orders from other states, trips that were more than trips, and the other ways in (3421(a)(2)-(4))."
+    ),
+)
+def home_state(case: Case, on: date) -> list[Found]:
+    """A judge here can make a first custody order where California is the home state of the child.
+
+    What the law says. The home state is the one where the child lived with a parent for at least six months
+    in a row just before the case began. For a baby under six months, it is the state where the baby has
+    lived since birth. A trip counts as time at home. A child who left within the last six months still
+    counts, if a parent lives here. Presence of the child is not needed otherwise, and it is not enough.
+
+    This is not the same as your own six months for a divorce. For a child it counts where the child *was*,
+    not where anybody meant to stay. So a child can be too new here while you are not. The divorce can go
+    on all the same. Only the orders on custody and visits may have to come from another state.
+
+    How we count, for a filing on November 25, 2026. Here since May 25: six months to the day, so it is met,
+    but look again. Here since May 26: not yet. Born here on September 1 and always here: met. Left on July 1
+    after five years, and a parent stayed: met, until January 1, 2027. Left on May 20: no longer.
+
+    If a child or a parent is in danger, a judge here can act for a while, whatever the home state is.
+
+    What to do. If another state may come first, talk to a lawyer before you file. Do not move a child to
+    make the count fit.
+    """
+    return list(_each(case, on)) if has_minor_children(case, on) else []
+
+
+def _each(case: Case, on: date) -> Iterator[Found]:
+    family = known(case.children.family)
+    children = listed_children(case, on)
+    told = [child for child in children if homes(case, child)]
+    yield from (_about(case, child, on) for child in told)
+    if family is None or len(told) == len(children):
+        return
+    if Family.NOT_ALWAYS_HERE not in family:
+        if not told:
+            yield _all_here(on)
+        return
+    yield from (_not_told(child) for child in children if child not in told)
+
+
+def _all_here(on: date) -> Found:
+    return Found(
+        Outcome.MET,
+        Weight.GOOD_TO_KNOW,
+        _(
+            "You told of no child who lived outside California in the last {months} months. Then a judge "
+            "here can decide about custody."
+        ).format(months=figure("children.home_state_months", on).value),
+        _("If a child did live elsewhere in that time, even for a while, change that answer."),
+        facts=(FAMILY,),
+    )
+
+
+def _not_told(child: ListedChild) -> Found:
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _("We need to know where {name} has lived, to tell whether a judge here can decide.").format(
+            name=child_words(child.number, child.name)
+        ),
+        _("List the homes of the last five years, with the days as near as you know."),
+        facts=(FAMILY, f"{child.key}.homes"),
+    )
+
+
+def _about(case: Case, child: ListedChild, on: date) -> Found:
+    name = child_words(child.number, child.name)
+    state = _state(case, child, on)
+    facts = (f"{child.key}.homes", f"{child.key}.born_on", *LIVES)
+    dates = {"line_on": state.line} if state.line else {}
+    says, outcome, do = _words(state, name, on)
+    surely = outcome is Outcome.MET
+    return Found(
+        outcome,
+        Weight.GOOD_TO_KNOW if surely else Weight.GET_ADVICE,
+        says,
+        do,
+        facts=facts,
+        dates=dates,
+        values={f"{child.key}.home_state": state.basis.value},
+        steps=state.steps,
+    )
+
+
+def _state(case: Case, child: ListedChild, on: date) -> HomeState:
+    return child_homes.home_state(homes(case, child), child.born, on, parent_here=parent_lives_here(case))
+
+
+def _words(state: HomeState, name: str, on: date) -> tuple[str, Outcome, str]:
+    """What is said, how it stands, and what to do."""
+    if state.on_the_line:
+        line = _("For {name}, the {months} months are full, or end, on the very day you plan to file: {on}.")
+        says, outcome, do = line, Outcome.CLOSE, help_first()
+    else:
+        says, outcome, do = _by_basis()[state.basis]
+    words = {
+        "name": name,
+        "on": spell_date(on),
+        "line": spell_date(state.line) if state.line else "",
+        "months": figure("children.home_state_months", on).value,
+    }
+    return says.format(**words), outcome, do
+
+
+def _by_basis() -> dict[Basis, tuple[str, Outcome, str]]:
+    goes_on = _("The case about the marriage can go on. {help}").format(help=help_first())
+    decide = _("So a judge here can decide about custody.")
+    lived = _("{name} has lived in California for {months} months.")
+    born = _("{name} has lived in California since birth.")
+    left = _("{name} left California less than {months} months ago, and a parent lives here.")
+    not_yet = _("{name} will have lived in California for {months} months on {line}.")
+    other_first = _("Before that, another state may have to decide about custody.")
+    elsewhere = _("By the homes you told, another state may have to decide about custody of {name}.")
+    unclear = _("By the homes you told, we cannot tell which state may decide about custody of {name}.")
+    by_then = _("That holds only if you file by {line}.")
+    return {
+        Basis.HERE: (spaced([lived, decide]), Outcome.MET, ""),
+        Basis.SINCE_BIRTH: (spaced([born, decide]), Outcome.MET, ""),
+        Basis.LEFT_LATELY: (spaced([left, decide, by_then]), Outcome.MET, _("File by that day if you can.")),
+        Basis.NOT_YET: (spaced([not_yet, other_first]), Outcome.NOT_MET, goes_on),
+        Basis.ELSEWHERE: (elsewhere, Outcome.NOT_MET, goes_on),
+        Basis.UNCLEAR: (unclear, Outcome.FOR_A_LAWYER, goes_on),
+    }

@@ -1,0 +1,88 @@
+"""How long child support lasts."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import anniversary, short_date, spell_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import Family
+from firstpaper.law.figure import figure
+from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.children import comes_of_age, listed_children
+from firstpaper.law.register import rule
+from firstpaper.law.words import child_words
+from firstpaper.locale import _
+
+FAMILY = "children.family"
+
+
+@rule(
+    "How long child support lasts",
+    cite=("Fam. Code 3901(a)", "Fam. Code 3910"),
+    since=date(2019, 1, 1),
+    not_modelled="How much. Children who marry, earn their own living or leave home early.",
+)
+def support_age(case: Case, on: date) -> list[Found]:
+    """Child support lasts to 18, or for a child still in high school to the end of 12th grade or to 19.
+
+    What the law says. The duty goes on for a child of 18 who is not married, goes to high school full time
+    and does not earn enough to live on. It ends with 12th grade or at 19, whichever comes first. A child
+    who cannot go full time because of an illness that a doctor has put on paper counts as going.
+
+    A child of any age who cannot earn a living and has too little money can have support for longer. A
+    court can order it paid to a special needs trust. Parents can also agree on more.
+
+    A grown child is not listed in the petition, and no custody order can be made. But ask about support if
+    the child is still in high school or cannot earn a living.
+
+    An example. A child born on June 10, 2009 turns 18 on June 10, 2027 and ends 12th grade on June 4,
+    2028. Support can last until June 4, 2028. The 19th birthday, June 10, comes later.
+
+    What to do. You need not ask for child support in the petition. If a child is near 18, ask the child
+    support agency or the self-help center early.
+    """
+    return list(_each(case, on))
+
+
+def _each(case: Case, on: date) -> Iterator[Found]:
+    end_age: int = figure("children.support_end_age", on).value
+    born = {
+        child: child.born_on for child in listed_children(case, on) if child.born_on and child.age is not None
+    }
+    if born:
+        youngest = max(born, key=lambda child: born[child])
+        grown_on = spell_date(comes_of_age(born[youngest], on))
+        dates = {}
+        for child, day in born.items():
+            dates[f"{child.key}.turns_18_on"] = comes_of_age(day, on)
+            dates[f"{child.key}.turns_19_on"] = anniversary(day, end_age)
+        yield Found(
+            Outcome.MET,
+            Weight.GOOD_TO_KNOW,
+            _("Child support can be ordered for each child until 18. {name} turns 18 on {day}.").format(
+                name=child_words(youngest.number, youngest.name), day=grown_on
+            ),
+            _(
+                "A child still in high school full time can have it to the end of 12th grade or to {age}, "
+                "whichever is first."
+            ).format(age=end_age),
+            facts=(FAMILY, *(f"{child.key}.born_on" for child in born)),
+            dates=dates,
+            steps=tuple(
+                _("{name}: 18 on {first}, {age} on {last}").format(
+                    name=child_words(child.number, child.name),
+                    first=short_date(comes_of_age(day, on)),
+                    age=end_age,
+                    last=short_date(anniversary(day, end_age)),
+                )
+                for child, day in born.items()
+            ),
+        )
+    if Family.GROWN in (known(case.children.family) or ()):
+        yield Found(
+            Outcome.FOR_A_LAWYER,
+            Weight.GOOD_TO_KNOW,
+            _("A child of 18 or older who is still in high school or cannot earn a living may have support."),
+            _("If that fits a child of yours, ask the self-help center. Item 4 does not list such a child."),
+            facts=(FAMILY,),
+        )

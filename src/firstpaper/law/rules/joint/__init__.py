@@ -1,0 +1,1 @@
+"""One petition for both."""

@@ -1,0 +1,1 @@
+"""What should not stand in papers that anybody can read."""
