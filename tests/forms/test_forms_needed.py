@@ -110,6 +110,20 @@ def test_wishes_that_differ_by_child_offer_the_courts_own_sheet(sheets: list[str
     assert "FL-311" not in {each.form for each in needed(**TWO)}
 
 
+@pytest.mark.parametrize(
+    ("facts", "asked_for"),
+    [
+        ({"waiver": {"wanted": True}}, True),
+        ({"shortcuts": {"look_at": ["fee_waiver"]}}, True),
+        ({"waiver": {"wanted": False}}, False),
+        ({}, False),
+    ],
+)
+def test_a_fee_waiver_that_is_wanted_is_part_of_the_filing(facts: dict[str, Any], asked_for: bool) -> None:
+    found = needed(**facts)
+    assert [bool(one(form, found).only_if) for form in ("FW-001", "FW-003")] == [not asked_for] * 2
+
+
 def test_a_copy_of_the_declaration_of_parentage_is_filed_where_there_is_one() -> None:
     child = {"name": "Ruth", "born_on": "2012-01-01", "declaration": "signed_with_copy"}
     found = needed(children={"family": ["minor_together"], "how_many": 1}, child=[child])

@@ -17,6 +17,7 @@ from firstpaper.facts.choices import (
     Declaration,
     Kind,
     SeparateHow,
+    Shortcut,
     Special,
 )
 from firstpaper.forms.attachments import attachments
@@ -209,7 +210,7 @@ def _court_and_fees(case: Case, on: date) -> Iterator[FormNeeded]:
         Goes.ASK,
         "Cal. Rules of Court 5.4",
     )
-    poor = _("Only if you cannot pay the filing fee.")
+    poor = "" if _wants_fee_waiver(case) else _("Only if you cannot pay the filing fee.")
     confidential = _("It asks to file without paying. It is private: keep it apart from the other papers.")
     law = "Gov. Code 68632-68634; Cal. Rules of Court 3.51"
     yield FormNeeded(
@@ -217,6 +218,10 @@ def _court_and_fees(case: Case, on: date) -> Iterator[FormNeeded]:
     )
     order = _("Fill in only the top. The judge does the rest.")
     yield FormNeeded("FW-003", _("Order on court fee waiver"), order, Goes.FILE, law, only_if=poor)
+
+
+def _wants_fee_waiver(case: Case) -> bool:
+    return known(case.waiver.wanted) is True or Shortcut.FEE_WAIVER in (known(case.shortcuts.look_at) or ())
 
 
 def _about_service() -> Iterator[FormNeeded]:
