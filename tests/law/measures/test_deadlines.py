@@ -243,6 +243,33 @@ def test_an_amended_petition_counts_from_the_first_one() -> None:
     assert not found["dismissal.serve_by"].planned
 
 
+@pytest.mark.parametrize(
+    ("amended", "first", "recorded", "serve_by"),
+    [
+        (True, "2026-03-02", "2026-03-05", date(2029, 3, 5)),
+        (True, "2014-03-02", None, None),
+        (True, "2026-12-02", None, None),
+        (False, "2026-03-02", None, date(2029, 11, 25)),
+        (None, "2026-03-02", "2026-03-05", date(2029, 3, 5)),
+    ],
+)
+def test_what_was_recorded_comes_first_and_an_earlier_case_only_where_this_one_amends_it(
+    amended: bool | None, first: str, recorded: str | None, serve_by: date | None
+) -> None:
+    facts = {
+        "matter": {"kind": "dissolution", "amended": amended, "first_filed_on": first},
+        "record": {"filed_on": recorded},
+    }
+    found = {each.key: each for each in deadlines(Case.model_validate(facts), date(2026, 11, 25))}
+    assert (found["dismissal.serve_by"].target if found else None) == serve_by
+
+
+@pytest.mark.parametrize(("filed", "counted"), [("2014", False), ("2014-12-31", False), ("2015", True)])
+def test_a_day_is_too_long_ago_only_where_all_of_it_is(filed: str, counted: bool) -> None:
+    case = Case.model_validate({"record": {"filed_on": filed}})
+    assert (happened(case, date(2026, 11, 25)).filed_on is not None) is counted
+
+
 def test_an_amended_petition_of_unknown_age_has_no_days() -> None:
     facts = {"matter": {"kind": "dissolution", "amended": True}}
     assert deadlines(Case.model_validate(facts), date(2026, 11, 25)) == ()

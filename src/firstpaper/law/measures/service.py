@@ -91,7 +91,7 @@ def acknowledgment_back_by(case: Case, on: date) -> Due | None:
 
 def service_open(case: Case, on: date) -> bool:
     """Whether the papers of a filed case are still to be served: nothing served, and nobody took part."""
-    begun = filed_on(case, on) is not None and not joint(case)
+    begun = filed_on(case, on) is not None
     return begun and service_complete(case, on) is None and not took_part(case, on)
 
 
@@ -156,9 +156,7 @@ def _counted(how: ServiceMethod, start: date) -> Counted:
     days = completion_law(how, start).value
     reached = days_after(start, days).day
     if days == 0:
-        return Counted(
-            reached, (_step(start, _begun(how)), _step(reached, _("service is complete that day")))
-        )
+        return Counted(reached, (_step(start, _begun(how)), _("Service is complete that day.")))
     number = days + 1 if how is ServiceMethod.PUBLICATION else days
     last = _("day {number}, service is complete").format(number=number)
     return Counted(reached, (_step(start, _begun(how)), _step(reached, last)))
