@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from firstpaper.facts import known
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -13,8 +14,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         yield Sheet(
             template="attachment.html",
             title=one.label,
-            running=_("{label} to Petition (FL-100)").format(label=one.label),
+            running=f"{one.label} to Petition (FL-100)",
             style="attachment",
             purpose=_("File this page behind FL-100. It continues item {item}.").format(item=one.item),
-            values={"attachment": one, "case_number": brief.case.matter.case_number},
+            values={"attachment": one, "case_number": known(brief.case.matter.case_number)},
         )
