@@ -1,0 +1,36 @@
+"""To whom a listed thing belongs and a debt falls, by date and manner: a presumption, never a ruling.
+
+`assets.py` and `debts.py` hold the tables, `looks.py` what they look at, `times.py` the ends of the
+marriage, `supposing.py` how a table is read where facts are missing, `flags.py` what else is to be known,
+`outcome.py` what comes out.
+"""
+
+from firstpaper.law.measures.character.outcome import (
+    Alternative,
+    Character,
+    Code,
+    Confidence,
+    Flag,
+    Point,
+    Reason,
+)
+from firstpaper.law.measures.character.reading import (
+    asset_character,
+    asset_characters,
+    debt_character,
+    debt_characters,
+)
+
+__all__ = [
+    "Alternative",
+    "Character",
+    "Code",
+    "Confidence",
+    "Flag",
+    "Point",
+    "Reason",
+    "asset_character",
+    "asset_characters",
+    "debt_character",
+    "debt_characters",
+]
