@@ -29,7 +29,7 @@ class CaseFile:
     Every answer is kept, also those whose question no longer applies: changing back brings them back.
     """
 
-    case: Case = field(default_factory=Case)
+    case: Case = field(default_factory=Case.nothing)
     passed: tuple[str, ...] = ()
 
     @classmethod
@@ -47,7 +47,7 @@ class CaseFile:
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
-            return cls(Case.model_validate(document["facts"]), _passed(document))
+            return cls(Case.told(document["facts"]), _passed(document))
         except ValidationError as error:
             keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
             reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
@@ -109,7 +109,7 @@ def _passed(document: dict[str, Any]) -> tuple[str, ...]:
 
 def _known(key: str) -> bool:
     try:
-        Case().fact(key)
+        Case.nothing().fact(key)
     except KeyError:
         return False
     return True

@@ -4,9 +4,10 @@ A key is the path of a fact: ``petitioner.name``, or ``child.2.name`` for the se
 question bank, fact files and findings all use the same keys.
 """
 
+from collections.abc import Mapping
 from typing import Annotated, Any, Self, get_args, get_origin
 
-from pydantic import BaseModel, Field
+from pydantic import BaseModel, Field, ValidationError
 
 from firstpaper.facts.children import Child, Children, Custody
 from firstpaper.facts.income import Income
@@ -24,31 +25,46 @@ _Listed = Field(max_length=MOST_LISTED)
 class Case(Facts):
     """What the filer told us. No law, and no default that decides anything."""
 
-    safety: Safety = Safety()
-    matter: Matter = Matter()
-    petitioner: Petitioner = Petitioner()
-    respondent: Respondent = Respondent()
-    people: People = People()
-    court: Court = Court()
-    dates: Dates = Dates()
-    residence: Residences = Residences()
-    children: Children = Children()
+    safety: Safety = Safety.nothing()
+    matter: Matter = Matter.nothing()
+    petitioner: Petitioner = Petitioner.nothing()
+    respondent: Respondent = Respondent.nothing()
+    people: People = People.nothing()
+    court: Court = Court.nothing()
+    dates: Dates = Dates.nothing()
+    residence: Residences = Residences.nothing()
+    children: Children = Children.nothing()
     child: tuple[Child, ...] = ()
-    grounds: Grounds = Grounds()
-    custody: Custody = Custody()
-    support: Support = Support()
-    income: Income = Income()
-    property: Property = Property()
-    schedule: Schedule = Schedule()
+    grounds: Grounds = Grounds.nothing()
+    custody: Custody = Custody.nothing()
+    support: Support = Support.nothing()
+    income: Income = Income.nothing()
+    property: Property = Property.nothing()
+    schedule: Schedule = Schedule.nothing()
     asset: Annotated[tuple[Asset, ...], _Listed] = ()
     debt: Annotated[tuple[Debt, ...], _Listed] = ()
-    requests: Requests = Requests()
-    signing: Signing = Signing()
-    shortcuts: Shortcuts = Shortcuts()
-    joint: Joint = Joint()
-    summary: Summary = Summary()
-    waiver: FeeWaiver = FeeWaiver()
-    record: Record = Record()
+    requests: Requests = Requests.nothing()
+    signing: Signing = Signing.nothing()
+    shortcuts: Shortcuts = Shortcuts.nothing()
+    joint: Joint = Joint.nothing()
+    summary: Summary = Summary.nothing()
+    waiver: FeeWaiver = FeeWaiver.nothing()
+    record: Record = Record.nothing()
+
+    @classmethod
+    def told(cls, facts: Mapping[str, Any]) -> Self:
+        """A case from stored facts, checked group by group, so that a group not told costs nothing.
+
+        Raises pydantic.ValidationError for facts that do not fit or that no model knows.
+        """
+        groups = {name: group for name in cls.model_fields if (group := _group_model(cls, name))}
+        try:
+            checked: dict[str, Any] = {
+                name: groups[name].model_validate(told) for name, told in facts.items()
+            }
+        except (KeyError, AttributeError, ValidationError):  # rows, no facts at all, or one that does not fit
+            return cls.model_validate(facts)
+        return cls.model_construct(_fields_set=set(checked), **checked)
 
     def fact(self, key: str) -> Any:
         """The fact at `key`; None where its place does not exist yet. KeyError for an unknown key."""
@@ -79,13 +95,18 @@ def _replaced(here: Any, path: list[str], value: Any, key: str) -> Any:
     part, rest = path[0], path[1:]
     if not isinstance(here, BaseModel) or part not in type(here).model_fields:
         raise KeyError(key)
-    model, inner = type(here), value
-    if rest:
-        row = row_model(model, part)
-        told = getattr(here, part)
-        inner = _with_row(told, row, rest, value, key) if row else _replaced(told, rest, value, key)
+    if not rest:
+        return _checked(here, part, value)
+    row = row_model(type(here), part)
+    told = getattr(here, part)
+    inner = _with_row(told, row, rest, value, key) if row else _replaced(told, rest, value, key)
+    return _checked(here, part, inner) if row else here.model_copy(update={part: inner})
+
+
+def _checked(here: BaseModel, part: str, value: Any) -> BaseModel:
+    """The facts with one replaced, checked by their model; groups of facts around it need no check."""
     shallow = {name: getattr(here, name) for name in here.model_fields_set}
-    return model.model_validate({**shallow, part: inner})
+    return type(here).model_validate({**shallow, part: value})
 
 
 def _with_row(rows: tuple[Facts, ...], row: type[Facts], path: list[str], value: Any, key: str) -> Any:
@@ -101,6 +122,11 @@ def row_model(model: type[BaseModel], name: str) -> type[Facts] | None:
     annotation = model.model_fields[name].annotation
     row = get_args(annotation)[0] if get_origin(annotation) is tuple else None
     return row if isinstance(row, type) and issubclass(row, Facts) else None
+
+
+def _group_model(model: type[BaseModel], name: str) -> type[Facts] | None:
+    group = model.model_fields[name].annotation
+    return group if isinstance(group, type) and issubclass(group, Facts) else None
 
 
 def _index(part: str) -> int:

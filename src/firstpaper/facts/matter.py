@@ -57,7 +57,7 @@ class Residence(Facts):
     lives: Told[Lives] = None
     state_since: Told[Day] = None
     county_since: Told[Day] = None
-    previous_county: Told[County] = None
+    previous_county: Told[CountyOrNone] = None
     previous_county_until: Told[Day] = None
     absences: Told[tuple[Period, ...]] = None
     intends_to_stay: Told[bool] = None
@@ -75,6 +75,6 @@ class SameSexRoute(Facts):
 class Residences(Facts):
     """Residence of both spouses, and the one exception."""
 
-    petitioner: Residence = Residence()
-    respondent: Residence = Residence()
-    exception: SameSexRoute = SameSexRoute()
+    petitioner: Residence = Residence.nothing()
+    respondent: Residence = Residence.nothing()
+    exception: SameSexRoute = SameSexRoute.nothing()

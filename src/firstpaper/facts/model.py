@@ -1,5 +1,7 @@
 """The base of every fact model: frozen, and closed to keys nobody knows."""
 
+from typing import Self
+
 from pydantic import BaseModel, ConfigDict
 
 
@@ -7,3 +9,8 @@ class Facts(BaseModel):
     """A group of facts. Unknown keys are an error, so that a misspelt key is never lost."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, validate_default=False)
+
+    @classmethod
+    def nothing(cls) -> Self:
+        """The group with nothing told. Needs no validator, so that a group nobody asks about costs nothing."""
+        return cls.model_construct()

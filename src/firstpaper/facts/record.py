@@ -52,7 +52,7 @@ class Record(Facts):
     fee: Told[FeeState] = None
     waiver_filed_on: Told[Day] = None
     waiver_denied_on: Told[Day] = None
-    service: Service = Service()
+    service: Service = Service.nothing()
     response_filed_on: Told[Day] = None
     appeared_on: Told[Day] = None
     default_asked_on: Told[Day] = None

@@ -114,7 +114,7 @@ class Asset(Facts):
     living_apart: Told[bool] = None
     hurt_by_spouse: Told[bool] = None
     contributions: Told[tuple[Contribution, ...]] = None
-    house: House = House()
+    house: House = House.nothing()
     value: Told[Amount] = None
     valued_on: Told[Day] = None
     value_how: Told[Line] = None

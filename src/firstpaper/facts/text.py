@@ -103,10 +103,10 @@ CaseLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_LINE), _NO_SOCI
 Paragraph = Annotated[str, _CLEAN, _no_longer_than(LONGEST_PARAGRAPH), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER]
 """Free text over several lines; empty means that the person answered "nothing"."""
 
-AddressLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(200)]
+AddressLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(200), _NO_SOCIAL_SECURITY]
 """One line of an address: long box and ZIP numbers are expected."""
 
-Number = Annotated[str, _CLEAN, _LINE, _no_longer_than(100)]
+Number = Annotated[str, _CLEAN, _LINE, _no_longer_than(100), _NO_SOCIAL_SECURITY]
 """A telephone number, a case number or an e-mail address: text in which digits are expected."""
 
 LastFour = Annotated[str, _CLEAN, _LINE, AfterValidator(_last_four)]

@@ -22,6 +22,7 @@ class Command(StrEnum):
     DONT_KNOW = "don't know"
     REVIEW = "review"
     CHANGE = "change"
+    UNDO = "undo"
     HELP = "help"
     LEAVE = "leave"
 
@@ -46,6 +47,7 @@ _ENGLISH = {
     ),
     Command.REVIEW: ("review",),
     Command.CHANGE: ("change",),
+    Command.UNDO: ("undo",),
     Command.HELP: ("help",),
     Command.LEAVE: ("leave", "quit", "exit"),
 }
@@ -72,6 +74,7 @@ def _translated() -> dict[Command, str]:
         Command.DONT_KNOW: _("don't know"),
         Command.REVIEW: _("review"),
         Command.CHANGE: _("change"),
+        Command.UNDO: _("undo"),
         Command.HELP: _("help"),
         Command.LEAVE: _("leave"),
     }

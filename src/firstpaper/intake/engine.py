@@ -34,7 +34,7 @@ class Asked:
     key: str
     topic: Topic
     child: int | None = None
-    case: Case = field(default_factory=Case, repr=False, compare=False)
+    case: Case = field(default_factory=Case.nothing, repr=False, compare=False)
 
     @property
     def kind(self) -> AnswerKind:

@@ -47,7 +47,7 @@ def facts_from(
 
     With any problem the case comes back as it was: nothing is half taken.
     """
-    start = Case() if onto is None else onto
+    start = Case.nothing() if onto is None else onto
     reader = _FactFile(start, today)
     try:
         root = _tree(source)

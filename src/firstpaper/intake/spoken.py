@@ -21,7 +21,7 @@ from firstpaper.locale import _
 def echo(asked: Asked | str, value: Any) -> str:
     """The answer `value` in plain words. A key may stand for the question."""
     if isinstance(asked, str):
-        found = asking(asked, Case())
+        found = asking(asked, Case.nothing())
         if found is None:
             raise KeyError(asked)
         asked = found

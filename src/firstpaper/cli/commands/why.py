@@ -42,7 +42,7 @@ def _why(name: str, day: date) -> Result:
 
     if rule := all_rules().get(name):
         return Result(data=rule_data(rule), text=rule_page(rule))
-    if question := asking(name, Case()):
+    if question := asking(name, Case.nothing()):
         return Result(
             data=question_data(question, day), text=f"{question.ask}\n\n{question_page(question, day)}"
         )

@@ -77,6 +77,8 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     facts = tuple(residence_key(spouse.who, name) for name in ("previous_county", "previous_county_until"))
     if previous is None:
         return _old_county_not_known(spouse, facts) if spouse.county else None
+    if not previous:  # they said: not in California
+        return None
     if previous == filing:
         return _same_county_twice(previous, facts)
     if spouse.county is None:
