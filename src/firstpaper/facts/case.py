@@ -5,7 +5,7 @@ question bank, fact files and findings all use the same keys.
 """
 
 from collections.abc import Mapping
-from typing import Annotated, Any, Self, get_args, get_origin
+from typing import Annotated, Any, Self, cast, get_args, get_origin
 
 from pydantic import BaseModel, Field, ValidationError
 
@@ -64,7 +64,7 @@ class Case(Facts):
             }
         except (KeyError, AttributeError, ValidationError):  # rows, no facts at all, or one that does not fit
             return cls.model_validate(facts)
-        return cls.model_construct(_fields_set=set(checked), **checked)
+        return cast(Self, cls.model_construct(_fields_set=set(checked), **checked))
 
     def fact(self, key: str) -> Any:
         """The fact at `key`; None where its place does not exist yet. KeyError for an unknown key."""
