@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from datetime import date, timedelta
+from decimal import Decimal
 from enum import StrEnum
 from pathlib import Path
 from types import UnionType
@@ -15,6 +16,8 @@ from pydantic import BaseModel
 import firstpaper.law.rules
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.children import Child
+from firstpaper.facts.schedule import Asset, Debt
+from firstpaper.facts.text import LastFour
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import Check, Rule, all_rules, findings
@@ -142,7 +145,7 @@ def _facts_of(
 def _field(kind: Any, fact: Callable[[Any], st.SearchStrategy[Any]]) -> st.SearchStrategy[Any]:
     if isinstance(kind, type) and issubclass(kind, BaseModel):
         return _facts_of(kind, fact)
-    if get_origin(kind) is tuple:  # the children
+    if get_origin(kind) is tuple:  # the children, and what is owned and owed
         return st.lists(_field(get_args(kind)[0], fact), max_size=3)
     kinds = [each for each in get_args(kind) if each not in (type(None), type(DONT_KNOW))]
     return fact(kinds[0])
@@ -151,6 +154,10 @@ def _field(kind: Any, fact: Callable[[Any], st.SearchStrategy[Any]]) -> st.Searc
 def _value(kind: Any) -> st.SearchStrategy[Any]:
     """Any value of a kind of fact."""
     origin = get_origin(kind)
+    if kind == LastFour:
+        return st.just("4821")
+    if origin is Annotated and get_args(kind)[0] is not str:
+        return _value(get_args(kind)[0])
     if origin is Annotated or kind is str:
         return st.sampled_from(["Fresno", "Alameda", "San Francisco"])  # fit for a person and for a county
     if origin is tuple:
@@ -160,8 +167,8 @@ def _value(kind: Any) -> st.SearchStrategy[Any]:
         return st.one_of(*(_value(each) for each in get_args(kind) if each is not type(None)))
     if kind is bool:
         return st.booleans()
-    if kind is int:
-        return st.integers(0, 12)
+    if kind in (int, Decimal):
+        return st.integers(1, 12)  # as no answer to a number is less than one
     if kind is Day:
         return st.builds(_day, st.dates(date(1975, 1, 1), date(2028, 1, 1)), st.integers(0, 5))
     if issubclass(kind, StrEnum):
@@ -190,7 +197,10 @@ def _all_unknown(model: type[BaseModel]) -> dict[str, Any]:
     }
 
 
-UNKNOWN = Case.model_validate({**_all_unknown(Case), "child": [_all_unknown(Child)]})
+ROWS = {"child": Child, "asset": Asset, "debt": Debt}
+UNKNOWN = Case.model_validate(
+    {**_all_unknown(Case), **{name: [_all_unknown(row)] for name, row in ROWS.items()}}
+)
 FULL = Case.model_validate(
     {
         "matter": {"kind": "dissolution", "unions": ["marriage"]},
