@@ -52,6 +52,10 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     ),
     "check": (["check", "home.case"], ["on", "findings", "values", "open_questions"]),
     "items": (["items", "home.case"], ["on", "items"]),
+    "undo": (["undo", "home.case"], ["changed", "mended"]),
+    "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
+    "unseal": (["unseal", "home.case"], ["sealed"]),
+    "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
     "packet": (["packet", "home.case"], ["on", "pdf", "html", "warnings", "stops"]),
     "why": (
         ["why", "residence.state"],
@@ -76,10 +80,23 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "enter": (["enter", "new.case", "letter.txt"], "facts_refused"),
     "check": (["check", "gone.case"], "case_file_missing"),
     "items": (["items", "damaged.case"], "case_file_damaged"),
+    "undo": (["undo", "gone.case"], "case_file_missing"),
+    "seal": (["seal", "home.case"], "passphrase_needed"),
+    "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
+    "erase": (["erase", "home.case"], "not_confirmed"),
     "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
     "why": (["why", "residence.stat"], "no_such_page"),
     "demo": (["demo", "nobody"], "no_such_household"),
 }
+
+
+WITHOUT_A_DAY = {"undo", "seal", "unseal", "erase"}
+"""Commands that only look after the file, and ask no law."""
+
+
+def dated(command: str) -> list[str]:
+    """The filing day as an option, for a command that takes one."""
+    return [] if command in WITHOUT_A_DAY else ["--on", ON]
 
 
 @pytest.fixture(autouse=True)
@@ -92,7 +109,7 @@ def folder(tmp_path: Path, home: Path) -> Path:
 @pytest.mark.parametrize("command", WORKS)
 def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None:
     arguments, keys = WORKS[command]
-    ran = run(*arguments, "--on", ON, "--json")
+    ran = run(*arguments, *dated(command), "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["firstpaper"] == 1
     assert ran.envelope["command"] == command
@@ -104,7 +121,7 @@ def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None
 @pytest.mark.parametrize("command", FAILS)
 def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run, command: str) -> None:
     arguments, code = FAILS[command]
-    ran = run(*arguments, "--on", ON, "--json")
+    ran = run(*arguments, *dated(command), "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["command"] == command
     assert ran.envelope["exit"] == ran.exit == 2
@@ -112,7 +129,7 @@ def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run
     [error] = ran.envelope["errors"]
     assert list(error) == ["code", "message"]
     assert error["code"] == code
-    in_words = run(*arguments, "--on", ON)
+    in_words = run(*arguments, *dated(command))
     assert in_words.exit == 2
     assert in_words.out == ""
     assert " ".join(error["message"].split()) == in_words.said

@@ -10,11 +10,13 @@ import os
 from collections.abc import Iterable
 from contextlib import suppress
 from pathlib import Path
+from typing import Self
 
 from firstpaper.casefile.erasing import wipe
 from firstpaper.casefile.saving import OWNER_ONLY, real
 
 KEPT = 10
+ENDING = ".copies"
 _DIGITS = 6
 
 
@@ -23,13 +25,18 @@ class Copies:
 
     def __init__(self, path: Path) -> None:
         target = real(path)
-        self.folder = target.with_name(target.name + ".copies")
+        self.folder = target.with_name(target.name + ENDING)
+
+    @classmethod
+    def in_folder(cls, folder: Path) -> Self:
+        """The copies in a folder that is named as one."""
+        return cls(folder.with_name(folder.name.removesuffix(ENDING)))
 
     def newest_first(self) -> list[Path]:
         """The copies there are."""
-        if self.folder.is_symlink() or not self.folder.is_dir():
-            return []
         with suppress(OSError):
+            if self.folder.is_symlink():
+                return []
             names = (one for one in self.folder.iterdir() if _is_number(one.name) and not one.is_symlink())
             return sorted(names, reverse=True)
         return []

@@ -37,10 +37,17 @@ def save(path: Path, data: bytes) -> None:
 
 def sweep(path: Path) -> None:
     """Remove what a killed save of this file left behind. Files of other cases are not touched."""
+    with suppress(OSError):
+        for left in rests(path):
+            left.unlink(missing_ok=True)
+
+
+def rests(path: Path) -> list[Path]:
+    """What a killed save of this file left behind."""
     target = real(path)
     with suppress(OSError):
-        for left in target.parent.glob(_prefix(target) + "*"):
-            left.unlink(missing_ok=True)
+        return sorted(target.parent.glob(_prefix(target) + "*"))
+    return []
 
 
 def real(path: Path) -> Path:

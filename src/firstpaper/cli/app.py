@@ -10,8 +10,13 @@ from firstpaper.cli.commands.change import change
 from firstpaper.cli.commands.check import check
 from firstpaper.cli.commands.demo import demo
 from firstpaper.cli.commands.enter import enter
+from firstpaper.cli.commands.erase import erase
 from firstpaper.cli.commands.items import items
 from firstpaper.cli.commands.packet import packet
+from firstpaper.cli.commands.paper import paper
+from firstpaper.cli.commands.seal import seal
+from firstpaper.cli.commands.undo import undo
+from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
 from firstpaper.locale import _
 
@@ -36,6 +41,11 @@ for _command, _help in (
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of the petition (FL-100).")),
     (packet, _("Draft the packet of papers as a PDF.")),
+    (undo, _("Take back the last answer, or mend a damaged case file.")),
+    (seal, _("Lock the case file with a passphrase.")),
+    (unseal, _("Take the passphrase off the case file.")),
+    (erase, _("Remove the case file, its copies and its drafts.")),
+    (paper, _("Print the questions on blank sheets, to answer them by hand.")),
     (why, _("Read what a rule says, or why a question is asked.")),
     (demo, _("Draft the packet of an invented household.")),
 ):

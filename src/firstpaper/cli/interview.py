@@ -11,6 +11,7 @@ from typing import Any, NamedTuple, Self
 
 from firstpaper.casefile import CaseFile, OpenCase
 from firstpaper.casefile.errors import NotSaved
+from firstpaper.cli.offering import offer_to_seal
 from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import DONT_KNOW, Case, known
@@ -63,6 +64,7 @@ class Interview:
             Command.SKIP: self._skip,
             Command.REVIEW: self._review,
             Command.CHANGE: self._change,
+            Command.UNDO: self._undo,
             Command.HELP: self._help,
             Command.LEAVE: self._leave,
         }
@@ -152,6 +154,7 @@ class Interview:
     def _answer(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
         self._refuse_to_go_on(after)
+        offer_to_seal(self._terminal, self._opened, after)
         self._put_off.discard(one.key)
         passed = tuple(key for key in self._opened.file.passed if key != one.key)
         self._opened.keep(CaseFile(after, passed))
@@ -164,6 +167,7 @@ class Interview:
     def _refuse_to_go_on(self, case: Case) -> None:
         if known(case.safety.here) is SafeHere.NOT_SAFE:
             self._opened.forget()
+            self._terminal.clear()
             self._terminal.say(*_not_safe_words(self._today))
             if not self._opened.new:
                 self._terminal.say(_("The answers you saved before are still in the case file."))
@@ -260,6 +264,15 @@ class Interview:
         self._terminal.line()
         return choices.get(small_number(typed), one)
 
+    def _undo(self, one: Asked) -> Asked:
+        """Take back the last saved change, and show the question that it was about."""
+        from firstpaper.cli.mending import take_back
+
+        keys, said = take_back(self._opened)
+        self._put_off = set(self._opened.file.passed)
+        self._terminal.say(said)
+        return next(filter(None, map(self._applying, keys)), one)
+
     def _help(self, one: Asked) -> Asked:
         self._terminal.say(help_words())
         return one
@@ -308,6 +321,7 @@ def help_words() -> str:
             "  " + _("don't know: say so; it is a good answer"),
             "  " + _("review: read all your answers so far"),
             "  " + _("change: pick an answer from that list and change it"),
+            "  " + _("undo: take back the last answer that was saved"),
             "  " + _("help: read this list again"),
             "  " + _("leave: stop now; every answer is saved already"),
         ]

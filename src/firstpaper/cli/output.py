@@ -4,9 +4,12 @@ from pathlib import Path
 
 from firstpaper.casefile import save, sweep
 from firstpaper.casefile.errors import CaseFileUnreadable, NotOurOutput
+from firstpaper.casefile.saving import rests
 
 PDF = b"%PDF-"
 HTML = b"<!doctype html"
+DRAFTS = {".pdf": PDF, ".html": HTML}
+"""The endings of the files drafted beside a case file, and how each kind begins."""
 
 
 def write_output(path: Path, data: bytes, begins: bytes) -> None:
@@ -17,6 +20,25 @@ def write_output(path: Path, data: bytes, begins: bytes) -> None:
     _refuse_other_files(path, begins)
     sweep(path)
     save(path, data)
+
+
+def drafts_beside(case: Path) -> list[Path]:
+    """Drafts under the name of a case file, beside it, and what a killed drafting left."""
+    found: list[Path] = []
+    for ending, begins in DRAFTS.items():
+        draft = case.with_suffix(ending)
+        if draft != case and draft.is_file() and _begins(draft, begins):
+            found.append(draft)
+        found += rests(draft)
+    return found
+
+
+def _begins(path: Path, begins: bytes) -> bool:
+    try:
+        with path.open("rb") as file:
+            return file.read(len(begins)).lower() == begins.lower()
+    except OSError:
+        return False
 
 
 def _refuse_other_files(path: Path, begins: bytes) -> None:

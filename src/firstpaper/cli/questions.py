@@ -13,7 +13,7 @@ SEVERAL_LINES = frozenset(
 )
 Read = Callable[[str], Any]
 
-_ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.LEAVE})
+_ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.UNDO, Command.LEAVE})
 
 
 @dataclass(frozen=True, slots=True)

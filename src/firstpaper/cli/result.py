@@ -16,7 +16,7 @@ from typing import NoReturn
 
 import typer
 
-from firstpaper.cli.terminal import Terminal
+from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.locale import _
 
@@ -80,7 +80,7 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
         return work(terminal)
     except UserError as error:
         return Result(errors=(error,), exit=error.exit_code)
-    except KeyboardInterrupt:
+    except (KeyboardInterrupt, InputEnded):
         terminal.say("", _("Stopped."))
         return Result(exit=Exit.INTERRUPTED)
     except Exception as error:  # a fault of ours must reach a person as words, with nothing of theirs in it

@@ -2,7 +2,8 @@
 
 Results go to stdout; prompts and everything said on the way go to stderr. Lines are only ever added:
 no colour, no cursor movement, no repainting, so that a screen reader, a pipe and a test all get the
-same words. Nothing that a person typed can send a control character back to the screen.
+same words. Nothing that a person typed can send a control character back to the screen. The one
+exception is `clear`: it wipes what was said off the screen of somebody who leaves.
 """
 
 import io
@@ -18,6 +19,8 @@ from firstpaper.locale import _
 WIDEST = 80
 _JOINERS = "\u200c\u200d"
 _UNREADABLE = "\ufffd"
+_CLEARED = "\x1b[H\x1b[2J\x1b[3J"
+"""Cursor to the top, screen empty, scrollback empty (ECMA-48; the last as the common terminals take it)."""
 
 
 class InputEnded(Exception):
@@ -102,6 +105,26 @@ class Terminal:
                 return line
             self.say(_("Some of those letters did not arrive as letters. Please type the line again."))
 
+    def read_unseen(self, prompt: str) -> str:
+        """One line that does not show while it is typed. Only for a person at a terminal."""
+        from getpass import getpass
+
+        while True:
+            try:
+                return getpass(plain(prompt))
+            except UnicodeDecodeError:
+                self.say(_("Some of those letters did not arrive as letters. Please type the line again."))
+            except (EOFError, OSError) as error:
+                self._line("")
+                raise InputEnded from error
+
+    def clear(self) -> None:
+        """Empty the screen and what can be scrolled back to, where the terminal knows how; else nothing."""
+        if self.interactive and _is_terminal(sys.stderr) and _knows_escapes():
+            with suppress(OSError):
+                sys.stderr.write(_CLEARED)
+                sys.stderr.flush()
+
     def _read(self, prompt: str) -> str:
         sys.stdout.flush()
         try:
@@ -132,6 +155,13 @@ def _replace_missing_streams() -> None:
     sys.stdin = sys.stdin or io.StringIO()
     sys.stdout = sys.stdout or io.StringIO()
     sys.stderr = sys.stderr or io.StringIO()
+
+
+def _knows_escapes() -> bool:
+    """Whether the terminal obeys escape sequences; a terminal that says nothing about itself may not."""
+    if os.name == "nt":
+        return "WT_SESSION" in os.environ
+    return os.environ.get("TERM", "dumb") not in ("", "dumb", "unknown")
 
 
 def _is_terminal(stream: object) -> bool:

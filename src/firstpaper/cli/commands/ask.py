@@ -1,10 +1,12 @@
 """`firstpaper ask`: the interview. The case file is begun with the first answer."""
 
+from datetime import date
 from pathlib import Path
 from shlex import quote
 from typing import TYPE_CHECKING
 
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.locale import _, _n
@@ -16,18 +18,38 @@ if TYPE_CHECKING:
     from firstpaper.facts import Case
 
 
-def ask(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+def ask(
+    case: CaseArgument,
+    seal: SealOption = False,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """Answer the questions, one at a time."""
-    deliver("ask", as_json, lambda terminal: _ask(terminal, case, on))
+    deliver("ask", as_json, lambda terminal: _ask(terminal, case, on, seal, passphrase_from))
 
 
-def _ask(terminal: Terminal, path: Path, on: str | None) -> Result:
+def _ask(terminal: Terminal, path: Path, on: str | None, seal: bool, passphrase_from: str | None) -> Result:
+    from firstpaper.casefile.errors import CopyKept
+    from firstpaper.cli.mending import goes_on_from_copy
+
+    day = filing_day(on)
+    passphrases = Passphrases(terminal, passphrase_from)
+    try:
+        return _sit_down(terminal, path, day, seal, passphrases)
+    except CopyKept as kept:
+        if not goes_on_from_copy(terminal, path, kept):
+            raise
+    return _sit_down(terminal, path, day, seal, passphrases)
+
+
+def _sit_down(terminal: Terminal, path: Path, day: date, seal: bool, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.interview import Interview
     from firstpaper.intake import next_question
 
-    day = filing_day(on)
-    with OpenCase(path, begin=True) as opened:
+    with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
+        lock_if_wanted(opened, passphrases, seal)
         if next_question(opened.case):
             _greet(terminal, opened)
         return sit(terminal, opened, Interview(terminal, opened, day).run)
@@ -43,6 +65,7 @@ def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]")
     except NothingKept:
         return Result()
     except Left:
+        terminal.clear()
         _say_saved(terminal, opened)
     except InputEnded:
         terminal.say(_("There is nothing more to read, so we stop here."))

@@ -7,6 +7,7 @@ import typer
 
 from firstpaper.cli.commands.ask import sit
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -35,17 +36,23 @@ class NothingToChange(UserError):
     code = "nothing_to_change"
 
 
-def change(case: CaseArgument, what: WhatArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+def change(
+    case: CaseArgument,
+    what: WhatArgument,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """Change one answer, or go through a topic again."""
-    deliver("change", as_json, lambda terminal: _change(terminal, case, what, on))
+    deliver("change", as_json, lambda terminal: _change(terminal, case, what, on, passphrase_from))
 
 
-def _change(terminal: Terminal, path: Path, what: str, on: str | None) -> Result:
+def _change(terminal: Terminal, path: Path, what: str, on: str | None, passphrase_from: str | None) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.interview import Interview
 
     day = filing_day(on)
-    with OpenCase(path) as opened:
+    with OpenCase(path, passphrases=Passphrases(terminal, passphrase_from).tries(path)) as opened:
         keys = _keys(opened.case, what.strip().lower())
         if not keys:
             raise NothingToChange(what=what, close=_close(opened.case, what), path=path)

@@ -2,25 +2,31 @@
 
 from pathlib import Path
 
+from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.locale import _, _n
 
 
-def check(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+def check(
+    case: CaseArgument,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """Check the case against every rule."""
-    deliver("check", as_json, lambda _terminal: _check(case, on))
+    deliver("check", as_json, lambda terminal: _check(case, on, Passphrases(terminal, passphrase_from)))
 
 
-def _check(path: Path, on: str | None) -> Result:
-    from firstpaper.casefile import CaseFile
+def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
     from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
     from firstpaper.counting import spell_date
     from firstpaper.intake import asked, standing
     from firstpaper.law.register import findings
 
     day = filing_day(on)
-    case = standing(CaseFile.load(path).case)
+    case = standing(case_at(path, passphrases))
     found = findings(case, day)
     stopping = stops(found)
     still_open = [one.key for one in asked(case) if case.fact(one.key) is None]

@@ -8,13 +8,18 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
     from firstpaper.facts import Case
     from firstpaper.intake import Problem
+
+MOST_TEXT = 2_000_000
+"""Characters read of a file: more than any file of facts may have, so that a larger one is refused."""
 
 FactsArgument = Annotated[
     Path, typer.Argument(metavar="FACTS.yaml", help=_("The file of facts to take in."), show_default=False)
@@ -49,18 +54,31 @@ class FactsRefused(UserError):
         return "\n".join([super().message, *(f"  - {_problem(one)}" for one in self.problems)])
 
 
-def enter(case: CaseArgument, facts: FactsArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+def enter(
+    case: CaseArgument,
+    facts: FactsArgument,
+    seal: SealOption = False,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """Take in answers from a YAML file of facts."""
-    deliver("enter", as_json, lambda _terminal: _enter(case, facts, filing_day(on)))
+
+    def work(terminal: Terminal) -> Result:
+        return _enter(case, facts, filing_day(on), seal, Passphrases(terminal, passphrase_from))
+
+    deliver("enter", as_json, work)
 
 
-def _enter(path: Path, facts: Path, day: date) -> Result:
+def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import OpenCase
+    from firstpaper.cli.offering import risky
     from firstpaper.cli.reviewing import answered, still_open
     from firstpaper.intake import set_aside
 
-    with OpenCase(path, begin=True) as opened:
+    with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
         case = read_facts(facts, day, opened.case)
+        lock_if_wanted(opened, passphrases, seal)
         opened.keep(opened.file.with_case(case))
     taken, left, aside = answered(case), still_open(case), set_aside(case)
     lines = [
@@ -70,6 +88,10 @@ def _enter(path: Path, facts: Path, day: date) -> Result:
         ),
         _n("{count} is still open.", "{count} are still open.", len(left)).format(count=len(left)),
     ]
+    if risky(case) and not opened.sealed:
+        lines.append(
+            _("Somebody else may find this file. To lock it with a passphrase, use: firstpaper seal")
+        )
     if aside:
         lines.append(
             _("These answers do not fit this kind of case and are set aside: {keys}").format(
@@ -100,7 +122,8 @@ def _text(path: Path) -> str:
     try:
         if path.exists() and not path.is_file():
             raise FactsUnreadable(path=path, reason=_("it is not a file"))
-        return path.read_text(encoding="utf-8-sig")
+        with path.open(encoding="utf-8-sig") as file:
+            return file.read(MOST_TEXT)
     except UnicodeDecodeError as error:
         raise FactsUnreadable(path=path, reason=_("it is not plain text")) from error
     except OSError as error:

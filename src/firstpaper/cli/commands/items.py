@@ -5,7 +5,9 @@ from itertools import groupby
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.locale import _
 
@@ -13,19 +15,23 @@ if TYPE_CHECKING:
     from firstpaper.forms import ItemAnswer
 
 
-def items(case: CaseArgument, on: OnOption = None, as_json: JsonOption = False) -> None:
+def items(
+    case: CaseArgument,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """Show what to mark and write in each item of the petition (FL-100)."""
-    deliver("items", as_json, lambda _terminal: _items(case, on))
+    deliver("items", as_json, lambda terminal: _items(case, on, Passphrases(terminal, passphrase_from)))
 
 
-def _items(path: Path, on: str | None) -> Result:
-    from firstpaper.casefile import CaseFile
+def _items(path: Path, on: str | None, passphrases: Passphrases) -> Result:
     from firstpaper.cli.law_day import law_as_of
     from firstpaper.forms import petition
     from firstpaper.intake import standing
 
     day = filing_day(on)
-    case = standing(CaseFile.load(path).case)
+    case = standing(case_at(path, passphrases))
     with law_as_of(day):
         answers = petition(case, day)
     return Result(data={"on": day, "items": [_data(one) for one in answers]}, text=_text(answers))

@@ -6,12 +6,20 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from firstpaper.facts import Case
+
+    Lock = Callable[[bytes], bytes]
 
 PdfOption = Annotated[
     Path | None,
@@ -22,30 +30,54 @@ PdfOption = Annotated[
         help=_("Where to put the PDF. Without it: beside the case file, under the same name."),
     ),
 ]
+SealPdfOption = Annotated[
+    bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
+]
 HtmlOption = Annotated[
     Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
 ]
+
+
+class OnlyPdfLocked(UserError):
+    """A version for the screen cannot be locked, so nothing was drafted.
+
+    Leave out either --seal or --html. A locked PDF can be read on a screen too.
+    """
+
+    code = "only_pdf_locked"
 
 
 def packet(
     case: CaseArgument,
     output: PdfOption = None,
     html: HtmlOption = None,
+    seal: SealPdfOption = False,
     on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Draft the packet: what to mark and write on each form, and what to do next."""
-    deliver("packet", as_json, lambda _terminal: _packet(case, output, html, on))
+
+    def work(terminal: Terminal) -> Result:
+        if seal and html:
+            raise OnlyPdfLocked
+        passphrases = Passphrases(terminal, passphrase_from)
+        facts = case_at(case, passphrases)
+        lock = _lock(passphrases, facts) if seal else None
+        return draft(facts, filing_day(on), output or case.with_suffix(".pdf"), html, lock)
+
+    deliver("packet", as_json, work)
 
 
-def _packet(path: Path, output: Path | None, html: Path | None, on: str | None) -> Result:
-    from firstpaper.casefile import CaseFile
+def _lock(passphrases: Passphrases, case: "Case") -> "Lock | None":
+    """What locks the finished PDF with a passphrase chosen for it; None where the person wants none."""
+    from firstpaper.packet.locked import locked
 
-    case = CaseFile.load(path).case
-    return draft(case, filing_day(on), output or path.with_suffix(".pdf"), html)
+    passphrase = passphrases.choose(case)
+    return (lambda pdf: locked(pdf, passphrase)) if passphrase else None
 
 
-def draft(case: "Case", day: date, pdf: Path, html: Path | None = None) -> Result:
+def draft(case: "Case", day: date, pdf: Path, html: Path | None = None, lock: "Lock | None" = None) -> Result:
     """Draft the packet of a case into files. Findings that stop a filing do not stop the drafting."""
     from firstpaper.cli.findings import stops
     from firstpaper.cli.output import HTML, PDF, write_output
@@ -54,12 +86,13 @@ def draft(case: "Case", day: date, pdf: Path, html: Path | None = None) -> Resul
     from firstpaper.packet import build
 
     drafted = build(case, day)
-    write_output(pdf, drafted.pdf(), PDF)
+    drawn = drafted.pdf()
+    write_output(pdf, lock(drawn) if lock else drawn, PDF)
     if html:
         write_output(html, drafted.html().encode(), HTML)
     stopping = stops(findings(standing(case), day))
     lines = [
-        _("The packet is in {path}. Only your account on this computer can open it.").format(path=pdf),
+        _where(lock is not None).format(path=pdf),
         *([_("The version for the screen is in {path}.").format(path=html)] if html else []),
         *drafted.warnings,
         *_stop_lines([one.title for one in stopping]),
@@ -75,6 +108,12 @@ def draft(case: "Case", day: date, pdf: Path, html: Path | None = None) -> Resul
         text="\n\n".join(lines),
         exit=Exit.STOPS if stopping else Exit.FINE,
     )
+
+
+def _where(locked: bool) -> str:
+    if locked:
+        return _("The packet is in {path}, locked with its passphrase. Do not send the two together.")
+    return _("The packet is in {path}. Only your account on this computer can open it.")
 
 
 def _stop_lines(titles: list[str]) -> list[str]:

@@ -1,0 +1,32 @@
+"""`firstpaper undo`: take back the last saved answer, or mend a damaged file from its last whole copy."""
+
+from pathlib import Path
+
+from firstpaper.cli.mending import take_back
+from firstpaper.cli.options import CaseArgument, JsonOption
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
+from firstpaper.locale import _
+
+
+def undo(case: CaseArgument, passphrase_from: PassphraseOption = None, as_json: JsonOption = False) -> None:
+    """Take back the last answer, or mend a damaged case file."""
+    deliver("undo", as_json, lambda terminal: _undo(terminal, case, Passphrases(terminal, passphrase_from)))
+
+
+def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
+    from firstpaper.casefile import OpenCase, bring_back
+    from firstpaper.casefile.errors import CopyKept
+
+    try:
+        with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+            keys, said = take_back(opened)
+            return Result(data={"changed": list(keys), "mended": False}, text=said)
+    except CopyKept as kept:
+        terminal.say(kept.message)
+        bring_back(path)
+    return Result(
+        data={"changed": [], "mended": True},
+        text=_("The copy is in place now. To go on from it, type: firstpaper ask"),
+    )

@@ -1,0 +1,50 @@
+"""The offer to lock the case file, made when a safety answer says that others may find it.
+
+It is made before that very answer is saved, so nothing that could give a person away is on the disk in the
+open. Nobody is made to take it.
+"""
+
+from shlex import quote
+
+from firstpaper.casefile import OpenCase
+from firstpaper.cli.passphrases import Passphrases, new_seal
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import SafeHere
+from firstpaper.locale import _
+
+
+def offer_to_seal(terminal: Terminal, opened: OpenCase, after: Case) -> None:
+    """Offer a passphrase where `after`, about to be saved, tells of a danger that was not told before."""
+    if opened.sealed or not terminal.interactive or not _risks(after) - _risks(opened.case):
+        return
+    terminal.say(
+        _(
+            "Somebody else could open your case file. You can lock it with a passphrase now, before this "
+            "answer is saved."
+        )
+    )
+    chosen = Passphrases(terminal, None).choose(after)
+    if not chosen:
+        terminal.say(
+            _("All right, the file stays as it is. To lock it later, type:")
+            + f"\n  firstpaper seal {quote(str(opened.path))}"
+        )
+        return
+    try:
+        opened.seal_with(new_seal(chosen))
+    except UserError as error:
+        terminal.say(error.message)
+    else:
+        terminal.say(_("The case file is locked from now on. You will be asked for the passphrase."))
+
+
+def risky(case: Case) -> bool:
+    """Whether the safety answers say that somebody else may find the case file, or must not."""
+    return bool(_risks(case))
+
+
+def _risks(case: Case) -> frozenset[str]:
+    shared = case.safety.here is DONT_KNOW or known(case.safety.here) is SafeHere.SHARED_COMPUTER
+    return frozenset([*(known(case.safety.dangers) or ()), *(["shared"] if shared else [])])

@@ -1,0 +1,178 @@
+"""Where passphrases come from, and how a new one is chosen.
+
+A person types them unseen at the terminal. A script names a file or a pipe with an option of its own; a
+passphrase is never an argument and never an environment variable, because other programs can read those.
+"""
+
+import re
+from collections.abc import Iterator
+from itertools import islice
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from firstpaper.cli.terminal import InputEnded, Terminal
+from firstpaper.errors import UserError
+from firstpaper.locale import _
+
+if TYPE_CHECKING:
+    from firstpaper.casefile import OpenCase
+    from firstpaper.casefile.passphrase import Strength
+    from firstpaper.casefile.sealing import Seal
+    from firstpaper.facts import Case
+
+TRIES = 3
+PIPE = "-"
+_LONGEST_SOURCE = 10_000
+
+PassphraseOption = Annotated[
+    str | None,
+    typer.Option(
+        "--passphrase-from",
+        metavar="FILE",
+        help=_("For scripts: the file whose first line is the passphrase, or - for the first line piped in."),
+    ),
+]
+SealOption = Annotated[
+    bool, typer.Option("--seal", help=_("Lock the case file with a passphrase from this save on."))
+]
+
+
+class PassphraseUnreadable(UserError):
+    """No passphrase could be read from {path}: {reason}.
+
+    Nothing was changed. The first line of that file must be the passphrase, and nothing else.
+    """
+
+    code = "passphrase_unreadable"
+
+
+class PassphraseNeeded(UserError):
+    """A new passphrase is needed to lock this file, and there is nobody here to ask for it.
+
+    Nothing was changed. Type the command yourself in a terminal window. For a script there is the option
+    --passphrase-from.
+    """
+
+    code = "passphrase_needed"
+
+
+class Passphrases:
+    """The person at the terminal, or the lines of a file or pipe, one after another."""
+
+    def __init__(self, terminal: Terminal, source: str | None) -> None:
+        self._terminal = terminal
+        self._lines = self._lines_of(source) if source is not None else None
+
+    def tries(self, path: Path) -> Iterator[str]:
+        """Passphrases to open the file at `path` with, until one fits."""
+        if self._lines is not None:
+            yield from islice(self._lines, 1)
+        elif self._terminal.interactive:
+            prompt = _("Passphrase for {path} (it does not show while you type): ").format(path=path)
+            yield self._terminal.read_unseen(prompt)
+            for _more in range(TRIES - 1):
+                self._terminal.say(
+                    _(
+                        "That is not the passphrase. Look at the Caps Lock key and the language of your "
+                        "keyboard, and try again."
+                    )
+                )
+                yield self._terminal.read_unseen(prompt)
+
+    def choose(self, known: "Case") -> str:
+        """A new passphrase, chosen with care; empty where the person decides against one.
+
+        Raises PassphraseNeeded where nobody is there. Words of the case count as easy to guess.
+        """
+        if self._lines is not None:
+            if chosen := next(self._lines, ""):
+                return chosen
+        elif self._terminal.interactive:
+            self._terminal.say(how_to_choose())
+            return self._chosen(words_of(known))
+        raise PassphraseNeeded
+
+    def _chosen(self, known: frozenset[str]) -> str:
+        from firstpaper.casefile.passphrase import prepared, strength
+
+        while first := self._terminal.read_unseen(_("New passphrase, or just Enter for none: ")):
+            again = self._terminal.read_unseen(_("The same once more: "))
+            if prepared(again) != prepared(first):
+                self._terminal.say(_("The two were not the same. Please try again."))
+                continue
+            how_strong = strength(first, known)
+            self._terminal.say(strength_words(how_strong))
+            if how_strong != "weak" or self._keeps_weak():
+                return first
+        return ""
+
+    def _keeps_weak(self) -> bool:
+        typed = self._terminal.read(_("Type use to take it all the same, or just Enter to choose another: "))
+        self._terminal.line()
+        return typed.strip().casefold() in ("use", _("use"))
+
+    def _lines_of(self, source: str) -> Iterator[str] | None:
+        if source != PIPE:
+            return iter(_read_lines(Path(source)))
+        return None if self._terminal.interactive else self._piped()
+
+    def _piped(self) -> Iterator[str]:
+        while True:
+            try:
+                yield self._terminal.read("")
+            except InputEnded as error:
+                reason = _("nothing more was piped in")
+                raise PassphraseUnreadable(path=PIPE, reason=reason) from error
+
+
+def lock_if_wanted(opened: "OpenCase", passphrases: Passphrases, wanted: bool) -> None:
+    """Do what --seal asks for: lock a file that is not locked yet. Nothing on disk is changed before."""
+    if wanted and not opened.sealed and (chosen := passphrases.choose(opened.case)):
+        opened.seal_with(new_seal(chosen))
+
+
+def new_seal(passphrase: str) -> "Seal":
+    """The seal made from a new passphrase."""
+    from firstpaper.casefile.sealing import Seal
+
+    return Seal.new(passphrase)
+
+
+def how_to_choose() -> str:
+    """What to know before choosing a passphrase."""
+    return _(
+        "Choose four words or more that have nothing to do with each other, and remember them. Leave out "
+        "names, birthdays and anything the other person could guess. If you forget the passphrase, nobody "
+        "can open the file any more. We cannot either."
+    )
+
+
+def strength_words(strength: "Strength") -> str:
+    """How strong a passphrase is, in plain words."""
+    return {
+        "weak": _(
+            "This passphrase is weak. Somebody who knows you, or a computer that tries many, could guess it."
+        ),
+        "fair": _("This passphrase is fair. One more word would make it a strong one."),
+        "strong": _("This passphrase is strong. Guessing it would take fast computers many years."),
+    }[strength]
+
+
+def words_of(case: "Case") -> frozenset[str]:
+    """The names, places and numbers in a case: what somebody who knows the filer would try first."""
+    text = case.model_dump_json(exclude_unset=True)
+    return frozenset(re.findall(r"[^\W\d_]{3,}|\d{2,}", text))
+
+
+def _read_lines(path: Path) -> list[str]:
+    try:
+        with path.open(encoding="utf-8-sig", newline=None) as file:
+            lines = file.read(_LONGEST_SOURCE).split("\n")
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) else None
+        raise PassphraseUnreadable(path=path, reason=reason or _("it is not plain text")) from error
+    if not lines[0]:
+        raise PassphraseUnreadable(path=path, reason=_("its first line is empty"))
+    return lines
