@@ -43,6 +43,7 @@ def a_rule(check: Check, **changes: Any) -> Rule:
         "since": date(2020, 1, 1),
         "until": None,
         "not_modelled": "Much.",
+        "checked_on": TODAY,
     }
     return Rule(**{**shape, **changes})
 

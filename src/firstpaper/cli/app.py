@@ -12,6 +12,7 @@ from firstpaper.cli.commands.demo import demo
 from firstpaper.cli.commands.enter import enter
 from firstpaper.cli.commands.erase import erase
 from firstpaper.cli.commands.items import items
+from firstpaper.cli.commands.law import law
 from firstpaper.cli.commands.packet import packet
 from firstpaper.cli.commands.paper import paper
 from firstpaper.cli.commands.seal import seal
@@ -47,6 +48,7 @@ for _command, _help in (
     (erase, _("Remove the case file, its copies and its drafts.")),
     (paper, _("Print the questions on blank sheets, to answer them by hand.")),
     (why, _("Read what a rule says, or why a question is asked.")),
+    (law, _("List every number and rule of law, the oldest check first.")),
     (demo, _("Draft the packet of an invented household.")),
 ):
     app.command(help=_help)(_command)

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.counting import short_date
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
 from firstpaper.intake import Asked
+from firstpaper.law.authority import Certainty
 from firstpaper.law.register import Rule, all_rules
 from firstpaper.locale import _
 
@@ -52,18 +53,28 @@ def rule_data(rule: Rule) -> dict[str, object]:
 
 def _about(rule: Rule) -> Iterator[str]:
     yield _("Source: {sources}").format(sources="; ".join(rule.authority))
-    if rule.certainty.confirmed:
-        yield _("We have read these words in the law or the court rule itself.")
-    else:
-        yield _("We have not confirmed this in the law itself. Ask the self-help center.")
+    yield _how_sure(rule.certainty)
     if rule.until:
         yield _("In force from {since} to {until}").format(
             since=short_date(rule.since), until=short_date(rule.until)
         )
     else:
         yield _("In force since {since} or earlier").format(since=short_date(rule.since))
+    yield _("Last checked on {day}").format(day=short_date(rule.checked_on))
     if rule.not_modelled:
         yield _("What we do not check: {words}").format(words=_(rule.not_modelled))
+
+
+def _how_sure(certainty: Certainty) -> str:
+    return {
+        Certainty.STATUTE: _("We have read these words in the law itself."),
+        Certainty.COURT: _("We have read this in a court rule, in a ruling, or on a court's own page."),
+        Certainty.SECONDARY: _(
+            "We have only read about this, and have not confirmed it in the law itself. Ask the self-help "
+            "center."
+        ),
+        Certainty.UNCONFIRMED: _("We have not confirmed this in the law itself. Ask the self-help center."),
+    }[certainty]
 
 
 def _feeds(asked: Asked, on: date) -> Iterator[str]:

@@ -19,13 +19,16 @@ from firstpaper.locale import _
 
 Check = Callable[[Case, date], Found | Sequence[Found] | None]
 
+ALL_CHECKED_ON = date(2026, 11, 25)
+"""The day on which all rules were last held against their sources. A rule checked again later says so."""
+
 
 @dataclass(frozen=True, slots=True)
 class Rule:
     """One rule: a function, and what a reader must know before trusting it.
 
     `since` and `until` are the first and last day the law was in force as modelled here;
-    outside them the rule is silent.
+    outside them the rule is silent. `checked_on` is the day it was last held against its sources.
     """
 
     id: str
@@ -36,6 +39,7 @@ class Rule:
     since: date
     until: date | None
     not_modelled: str
+    checked_on: date
 
     @property
     def page(self) -> str:
@@ -89,6 +93,7 @@ def rule(
     until: date | None = None,
     certainty: Certainty = Certainty.STATUTE,
     not_modelled: str = "",
+    checked_on: date = ALL_CHECKED_ON,
 ) -> Callable[[Check], Check]:
     """Declare the rule of a file in `law/rules/`.
 
@@ -107,6 +112,7 @@ def rule(
             since=since,
             until=until,
             not_modelled=not_modelled,
+            checked_on=checked_on,
         )
         return check
 

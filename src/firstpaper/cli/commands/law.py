@@ -1,0 +1,66 @@
+"""`firstpaper law`: every number and rule of law, and when somebody last checked it."""
+
+from datetime import date
+from typing import Annotated
+
+import typer
+
+from firstpaper.cli.options import JsonOption, filing_day
+from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.locale import _, _n
+
+LawDayOption = Annotated[
+    str | None,
+    typer.Option("--on", metavar="DATE", help=_("The day to look at, as 2026-11-30. Without it: today.")),
+]
+StaleOption = Annotated[
+    int | None,
+    typer.Option(
+        "--stale",
+        metavar="DAYS",
+        min=0,
+        help=_("Show only checks more than DAYS days old. If there are any, the exit status is 1."),
+    ),
+]
+
+
+def law(on: LawDayOption = None, stale: StaleOption = None, as_json: JsonOption = False) -> None:
+    """List the law, the oldest check first."""
+    deliver("law", as_json, lambda _terminal: _law(filing_day(on), stale))
+
+
+def _law(day: date, stale: int | None) -> Result:
+    from firstpaper.cli.law_list import checked_law, law_data, law_text
+
+    found = checked_law(day)
+    shown = found if stale is None else tuple(one for one in found if one.stale(stale))
+    head = _listed(len(shown), day) if stale is None else _stale(len(shown), stale, day)
+    return Result(
+        data={"on": day, "oldest_check": found[0].checked_on, "law": [law_data(one) for one in shown]},
+        text="\n\n".join(filter(None, (head, law_text(shown, day)))),
+        exit=Exit.STOPS if shown and stale is not None else Exit.FINE,
+    )
+
+
+def _listed(count: int, day: date) -> str:
+    from firstpaper.counting import spell_date
+
+    return _n(
+        "{count} number or rule of law, as of {day}. The oldest check comes first.",
+        "{count} numbers and rules of law, as of {day}. The oldest check comes first.",
+        count,
+    ).format(count=count, day=spell_date(day))
+
+
+def _stale(count: int, days: int, day: date) -> str:
+    from firstpaper.counting import spell_date
+
+    if not count:
+        return _("Every number and rule was checked within {days} days before {day}.").format(
+            days=days, day=spell_date(day)
+        )
+    return _n(
+        "{count} was last checked more than {days} days before {day}.",
+        "{count} were last checked more than {days} days before {day}.",
+        count,
+    ).format(count=count, days=days, day=spell_date(day))

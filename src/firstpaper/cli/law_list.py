@@ -1,0 +1,120 @@
+"""Every figure and rule of law with the day it was last checked, oldest check first."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import short_date
+from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import FigureValue, all_figures
+from firstpaper.law.register import Rule, all_rules
+from firstpaper.locale import _
+
+LONGEST_VALUE = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """One value of a figure, or one rule, as it stands on a day or begins later."""
+
+    kind: str
+    name: str
+    what: str
+    value: str
+    authority: tuple[str, ...]
+    certainty: Certainty
+    since: date
+    until: date | None
+    checked_on: date
+    age_days: int
+
+    def stale(self, days: int) -> bool:
+        """Whether the last check is more than so many days old."""
+        return self.age_days > days
+
+
+def checked_law(on: date) -> tuple[Checked, ...]:
+    """What is in force on the day or begins later, the oldest check first. Law of the past is left out."""
+    values = (value for figure in all_figures() for value in figure.values)
+    found = [_of_value(value, on) for value in values if _still_matters(value.until, on)]
+    found += [_of_rule(rule, on) for rule in all_rules().values() if _still_matters(rule.until, on)]
+    return tuple(sorted(found, key=lambda one: (one.checked_on, one.kind, one.name, one.since)))
+
+
+def law_text(entries: Iterable[Checked], on: date) -> str:
+    """One paragraph an entry: what it is, where it comes from, how sure and when it was checked."""
+    return "\n\n".join("\n".join(_lines(one, on)) for one in entries)
+
+
+def law_data(one: Checked) -> dict[str, object]:
+    """One entry for programs."""
+    return {
+        "kind": one.kind,
+        "name": one.name,
+        "what": one.what,
+        "value": one.value,
+        "authority": list(one.authority),
+        "certainty": one.certainty,
+        "since": one.since,
+        "until": one.until,
+        "checked_on": one.checked_on,
+        "age_days": one.age_days,
+    }
+
+
+def certainty_words(certainty: Certainty) -> str:
+    """How sure we are, in two or three words."""
+    return {
+        Certainty.STATUTE: _("read in the law"),
+        Certainty.COURT: _("read in a court source"),
+        Certainty.SECONDARY: _("read about"),
+        Certainty.UNCONFIRMED: _("not confirmed"),
+    }[certainty]
+
+
+def _still_matters(until: date | None, on: date) -> bool:
+    return until is None or until >= on
+
+
+def _of_value(value: FigureValue, on: date) -> Checked:
+    return Checked(
+        kind="figure",
+        name=value.name,
+        what=_(value.what),
+        value=value.in_words,
+        authority=(value.authority,),
+        certainty=value.certainty,
+        since=value.since,
+        until=value.until,
+        checked_on=value.checked_on,
+        age_days=(on - value.checked_on).days,
+    )
+
+
+def _of_rule(rule: Rule, on: date) -> Checked:
+    return Checked(
+        kind="rule",
+        name=rule.id,
+        what=_(rule.title),
+        value="",
+        authority=rule.authority,
+        certainty=rule.certainty,
+        since=rule.since,
+        until=rule.until,
+        checked_on=rule.checked_on,
+        age_days=(on - rule.checked_on).days,
+    )
+
+
+def _lines(one: Checked, on: date) -> Iterator[str]:
+    yield f"{one.name}: {one.what}"
+    if one.value and len(one.value) <= LONGEST_VALUE:
+        yield "  " + _("Value: {value}").format(value=one.value)
+    yield "  " + _("Source: {sources} ({how_sure})").format(
+        sources="; ".join(one.authority), how_sure=certainty_words(one.certainty)
+    )
+    if one.since > on:
+        yield "  " + _("Begins on {day}").format(day=short_date(one.since))
+    elif one.until:
+        yield "  " + _("Ends with {day}").format(day=short_date(one.until))
+    yield "  " + _("Last checked on {day}").format(day=short_date(one.checked_on))
