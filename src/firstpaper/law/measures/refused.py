@@ -1,0 +1,12 @@
+"""A sum that is not worked out, and why."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Refused:
+    """What stands in the way, each in one plain sentence. `missing` are the keys of facts not known."""
+
+    why: tuple[str, ...]
+    missing: tuple[str, ...] = ()
+    cite: tuple[str, ...] = ()
