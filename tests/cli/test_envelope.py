@@ -26,6 +26,7 @@ FINDING = [
     "authority",
     "certainty",
 ]
+CHANGE = ["on", "rule", "title", "says", "heavier", "lighter", "before", "after"]
 ITEM = [
     "form",
     "edition",
@@ -50,7 +51,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
         ["answered", "open_questions", "set_aside"],
     ),
-    "check": (["check", "home.case"], ["on", "findings", "values", "open_questions"]),
+    "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions"]),
     "items": (["items", "home.case"], ["on", "items"]),
     "undo": (["undo", "home.case"], ["changed", "mended"]),
     "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
@@ -72,6 +73,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
             "not_modelled",
         ],
     ),
+    "law": (["law"], ["on", "oldest_check", "law"]),
     "demo": (["demo"], ["on", "pdf", "html", "warnings", "stops"]),
 }
 FAILS: dict[str, tuple[list[str], str]] = {
@@ -86,6 +88,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "erase": (["erase", "home.case"], "not_confirmed"),
     "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
     "why": (["why", "residence.stat"], "no_such_page"),
+    "law": (["law", "--on", "soon"], "not_a_day"),
     "demo": (["demo", "nobody"], "no_such_household"),
 }
 
@@ -94,9 +97,9 @@ WITHOUT_A_DAY = {"undo", "seal", "unseal", "erase"}
 """Commands that only look after the file, and ask no law."""
 
 
-def dated(command: str) -> list[str]:
-    """The filing day as an option, for a command that takes one."""
-    return [] if command in WITHOUT_A_DAY else ["--on", ON]
+def dated(command: str, arguments: list[str]) -> list[str]:
+    """The filing day as an option, for a command that takes one and has none yet."""
+    return [] if command in WITHOUT_A_DAY or "--on" in arguments else ["--on", ON]
 
 
 @pytest.fixture(autouse=True)
@@ -109,7 +112,7 @@ def folder(tmp_path: Path, home: Path) -> Path:
 @pytest.mark.parametrize("command", WORKS)
 def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None:
     arguments, keys = WORKS[command]
-    ran = run(*arguments, *dated(command), "--json")
+    ran = run(*arguments, *dated(command, arguments), "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["firstpaper"] == 1
     assert ran.envelope["command"] == command
@@ -121,7 +124,7 @@ def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None
 @pytest.mark.parametrize("command", FAILS)
 def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run, command: str) -> None:
     arguments, code = FAILS[command]
-    ran = run(*arguments, *dated(command), "--json")
+    ran = run(*arguments, *dated(command, arguments), "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["command"] == command
     assert ran.envelope["exit"] == ran.exit == 2
@@ -152,6 +155,16 @@ def test_findings_and_values_have_their_names(run: Run) -> None:
         "look_again",
         "good_to_know",
     }
+
+
+def test_what_changes_soon_has_its_names(run: Run, tmp_path: Path) -> None:
+    written(tmp_path, "separation-now-divorce-later")
+    changes = run("check", "home.case", "--on", "2026-11-25", "--json").envelope["data"]["changes"]
+    assert all(list(change) == CHANGE for change in changes)
+    assert {"residence.separation_first", "requests.intent_to_amend"} <= {
+        change["rule"] for change in changes
+    }
+    assert all("2026-11-25" < change["on"] <= "2027-01-24" for change in changes)
 
 
 def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) -> None:

@@ -93,13 +93,12 @@ def test_a_last_day_is_announced_on_the_day_after_it() -> None:
     assert "It has passed" in passed.says
 
 
-def test_a_rule_that_falls_silent_is_announced_by_its_title() -> None:
+def test_a_rule_that_falls_silent_is_announced_too() -> None:
     silent = announced(PLAIN)["residence.separation_first", date(2026, 12, 17)]
     assert silent.after == ()
     assert silent.lighter
-    assert silent.says == (
-        "From Thursday, December 17, 2026: Nothing more on this: Legal separation first, divorce later."
-    )
+    assert silent.title == "Legal separation first, divorce later"
+    assert silent.says == "From Thursday, December 17, 2026: There is nothing more to watch here."
 
 
 @pytest.mark.parametrize(

@@ -51,7 +51,7 @@ class Change:
     def says(self) -> str:
         """The change in one sentence or two: "From Friday, January 1, 2027: ..."."""
         new = [one.says for one in self.after if one.says not in {old.says for old in self.before}]
-        words = " ".join(new or [_("Nothing more on this: {title}.").format(title=self.title)])
+        words = " ".join(new or [_("There is nothing more to watch here.")])
         return _("From {day}: {words}").format(day=spell_date(self.on), words=words)
 
 

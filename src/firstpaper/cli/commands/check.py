@@ -20,14 +20,17 @@ def check(
 
 
 def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
+    from firstpaper.cli.changing import change_data, changes_text
     from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
     from firstpaper.counting import spell_date
     from firstpaper.intake import asked, standing
+    from firstpaper.law.changes import changes
     from firstpaper.law.register import findings
 
     day = filing_day(on)
     case = standing(case_at(path, passphrases))
     found = findings(case, day)
+    soon = changes(case, day)
     stopping = stops(found)
     still_open = [one.key for one in asked(case) if case.fact(one.key) is None]
     head = _("Checked for a filing on {date}.").format(date=spell_date(day))
@@ -35,11 +38,18 @@ def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
         data={
             "on": day,
             "findings": [finding_data(one) for one in found],
+            "changes": [change_data(one) for one in soon],
             "values": computed_values(found),
             "open_questions": still_open,
         },
         text="\n\n".join(
-            [head, _stop_line(len(stopping)), *_open_line(len(still_open)), findings_text(found)]
+            [
+                head,
+                _stop_line(len(stopping)),
+                *_open_line(len(still_open)),
+                findings_text(found),
+                *changes_text(soon),
+            ]
         ),
         exit=Exit.STOPS if stopping else Exit.FINE,
     )
