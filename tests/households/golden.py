@@ -59,7 +59,8 @@ def texts(household: Household) -> dict[str, str]:
     return {
         "items.txt": "\n".join(_items(packet.brief)) + "\n",
         "findings.txt": "\n".join(_findings(packet.brief)) + "\n",
-        "packet.txt": "\n".join(_words(render(s.template, s.values)) for s in packet.sheets) + "\n",
+        "packet.txt": "\n\n".join("\n".join(blocks(render(s.template, s.values))) for s in packet.sheets)
+        + "\n",
     }
 
 
@@ -96,10 +97,11 @@ class _Words(HTMLParser):
         self.lines[-1] += data
 
 
-def _words(markup: str) -> str:
+def blocks(markup: str) -> list[str]:
+    """The blocks of words of a sheet, each on one line."""
     reader = _Words()
     reader.feed(markup)
-    return "\n".join(line for line in (" ".join(line.split()) for line in reader.lines) if line)
+    return [line for line in (" ".join(line.split()) for line in reader.lines) if line]
 
 
 def write() -> None:

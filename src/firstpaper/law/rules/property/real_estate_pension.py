@@ -28,7 +28,7 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
 
     A pension or retirement plan. What was earned at work during the marriage is community, even if only
     one of you worked and even if it is paid in twenty years. A court order does not bind most plans
-    until the plan is made a party to the case, which has its own forms. Missing this can cost more than
+    until the plan is brought into the case, which has its own forms. Missing this can cost more than
     the house.
 
     A business. Its value, its debts and who keeps it need somebody who knows.
@@ -53,7 +53,7 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
         if CommunityKind.RETIREMENT not in told
         else _(
             "Talk to a lawyer or the self-help center before you sign anything about it. Most plans must be "
-            "made a party to the case before an order binds them."
+            "brought into the case before an order binds them."
         ),
         facts=(KINDS,),
     )
