@@ -9,6 +9,8 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
+MOST_NAMED = 5
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -26,6 +28,13 @@ class Row:
     authority: str
     continues: str
     note: str
+
+    @property
+    def named(self) -> str:
+        """The items by their labels; a long run by its first and last."""
+        if len(self.labels) > MOST_NAMED:
+            return _("all from “{first}” to “{last}”").format(first=self.labels[0], last=self.labels[-1])
+        return "; ".join(self.labels)
 
 
 @dataclass(frozen=True, slots=True)
