@@ -13,10 +13,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.locale import _, language
+from firstpaper.locale import _
 from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.contents import sheets
-from firstpaper.packet.templates import render
+from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views.sheet import Sheet
 
 __all__ = ["Packet", "build"]
@@ -41,13 +41,7 @@ class Packet:
 
     def pdf(self) -> bytes:
         """The packet as one PDF. The same case and day give the same bytes."""
-        from firstpaper.packet.paper import SheetSource, draw  # noqa: PLC0415  (slow to import)
-
-        sources = [
-            SheetSource(sheet.title, render(sheet.template, sheet.values), sheet.style, sheet.running)
-            for sheet in self.sheets
-        ]
-        return draw(sources, title=self.title, lang=language(), on=self.brief.on)
+        return drawn(self.sheets, self.title, self.brief.on)
 
     def html(self) -> str:
         """The packet as one page for a screen, with nothing to fetch."""

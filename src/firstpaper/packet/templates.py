@@ -20,7 +20,10 @@ PACKAGE = Path(__file__).resolve().parents[1]
 
 
 class TemplatesMissing(UserError):
-    """The sheet templates are not where they should be. Install Firstpaper again; your answers are safe."""
+    """The sheet templates are not where they should be.
+
+    Your answers are safe. Install Firstpaper again.
+    """
 
     code = "templates_missing"
 

@@ -1,0 +1,157 @@
+"""When a question applies, in plain words: for paper and for files, where nothing can be worked out.
+
+One phrase for each predicate, to stand after "Only if". It may ask one person too many, never one too few:
+an answer that is not needed is set aside when it is typed in.
+"""
+
+from collections.abc import Mapping
+
+from firstpaper.locale import _
+
+
+def only_if(predicate: str) -> str:
+    """The condition that the predicate of this name tests, as words to stand after "Only if"."""
+    return _phrases()[predicate]
+
+
+def _phrases() -> Mapping[str, str]:
+    return {
+        "is_married": _("you two are married"),
+        "is_registered": _("you two registered as partners, here or elsewhere"),
+        "wants_legal_separation": _("you ask for a legal separation"),
+        "wants_nullity": _("you ask for a nullity"),
+        "wants_divorce_or_separation": _("you ask for a divorce or a legal separation"),
+        "wants_divorce_or_nullity": _("you ask for a divorce or a nullity"),
+        "amends_a_petition": _("this petition replaces an earlier one"),
+        "turns_separation_into_divorce": _(
+            "the earlier petition asked for a separation, and now you ask for a divorce"
+        ),
+        "has_another_case": _("there is another court case about you two or your children"),
+        "needs_interpreter": _("somebody needs an interpreter in court"),
+        **_where_the_two_live(),
+        **_children(),
+        **_homes_of_the_children(),
+        **_nullity(),
+        "gives_up_own_support": _("you chose to end your own right to support"),
+        "asks_for_support": _("you ask for support for one of you"),
+        "lists_separate_property": _("you chose to list each thing that is separate"),
+        "lists_community_property": _("you chose to list each thing that you own together"),
+        "wants_former_name_back": _("you want a former name back"),
+        **_shorter_ways(),
+    }
+
+
+def _where_the_two_live() -> Mapping[str, str]:
+    return {
+        "petitioner_lives_in_california": _("you live in California, and you do not ask for a nullity"),
+        "petitioner_lives_in_this_county": _(
+            "you live in the county where you file, and you do not ask for a nullity"
+        ),
+        "petitioner_moved_county_lately": _(
+            "you moved here from another county, less than a year before you parted or later"
+        ),
+        "respondent_lives_in_california": _(
+            "your spouse or partner lives in California, and you do not ask for a nullity"
+        ),
+        "respondent_lives_in_this_county": _(
+            "your spouse or partner lives in the county where you file, and you do not ask for a nullity"
+        ),
+        "case_may_rest_on_respondents_stay": _(
+            "your spouse or partner lives in the county where you file, and your own time here is short, "
+            "broken off or may end"
+        ),
+        "only_respondents_stay_can_count": _(
+            "your spouse or partner lives in the county where you file, and you do not"
+        ),
+        "respondent_moved_county_lately": _(
+            "your spouse or partner moved here from another county, less than a year before you parted "
+            "or later"
+        ),
+        "married_and_both_live_elsewhere": _("you two are married, and neither of you lives in California"),
+        "same_sex_and_both_live_elsewhere": _(
+            "you are a married couple of the same sex, and neither of you lives in California"
+        ),
+        "same_sex_wedding_was_in_california": _(
+            "you are a couple of the same sex who married in California, and neither of you lives here now"
+        ),
+        "cannot_divorce_at_home": _(
+            "you married in California as a couple of the same sex, and no place where you live will "
+            "end the marriage"
+        ),
+    }
+
+
+def _children() -> Mapping[str, str]:
+    return {
+        "has_minor_children_together": _("you have children together who are under 18"),
+        "has_children_together": _("you have a child under 18 together, or one on the way"),
+        "has_several_children": _("you have more than one child under 18, counting one on the way"),
+        "children_are_treated_alike": _("you have children together, and want the same for all of them"),
+        "children_are_treated_differently": _("you do not want the same for all of your children"),
+        "is_listed_child": _("you have this child, and the child is under 18"),
+        "may_be_born_before_the_union": _(
+            "this child was born to you both before you married or registered, or you are not sure"
+        ),
+        "signed_a_declaration": _("you both signed a declaration of parentage for this child"),
+        "custody_goes_to_somebody_else": _('you chose "something else" for custody or visits'),
+        "adds_own_custody_page": _("you want to add a page in your own words"),
+    }
+
+
+def _homes_of_the_children() -> Mapping[str, str]:
+    return {
+        "fills_in_the_declaration": _("you want to get form FL-105 ready now"),
+        "fills_in_the_declaration_in_danger": _("you want to get form FL-105 ready now, and told of danger"),
+        "is_in_the_declaration": _("you want to get form FL-105 ready now, and this child is on it"),
+        "may_have_the_same_homes": _("there is a child before this one"),
+        "tells_the_homes": _(
+            "this is the first child, or has not lived in just the same places as the first"
+        ),
+        "may_tell_the_address": _("the address of this child need not stay secret"),
+        "knows_of_a_case_about_the_children": _("you know of another court case about one of the children"),
+        "knows_of_a_protective_order": _("you know of a restraining order that holds now"),
+    }
+
+
+def _nullity() -> Mapping[str, str]:
+    return {
+        "claims_under_age": _("you ask for a nullity because one of you was under 18"),
+        "claims_earlier_marriage": _(
+            "you ask for a nullity because one of you had an earlier spouse or partner"
+        ),
+        "claims_ground_that_ends_with_a_life": _(
+            "you ask for a nullity because of an earlier spouse or partner, or an unsound mind"
+        ),
+        "claims_unsound_mind": _("you ask for a nullity because of an unsound mind"),
+        "claims_fraud": _("you ask for a nullity because one of you was tricked"),
+        "claims_force": _("you ask for a nullity because one of you was forced"),
+        "claims_physical_incapacity": _("you ask for a nullity because one of you cannot have sex"),
+        "filer_believed_union_valid": _(
+            "you ask for a nullity, and you believed that the marriage or partnership was valid"
+        ),
+    }
+
+
+def _shorter_ways() -> Mapping[str, str]:
+    return {
+        "may_take_a_shorter_way": _(
+            "you told of no danger, and this is the first petition for a divorce or a separation"
+        ),
+        "looks_at_filing_together": _("you want to know about filing together"),
+        "is_free_to_file_together": _(
+            "you want to know about filing together, and nobody is pushing you to it"
+        ),
+        "both_would_sign_together": _("both of you would sign one petition"),
+        "both_mean_to_agree": _("both of you would sign, and mean to settle all of it by agreement"),
+        "looks_at_the_small_way": _(
+            "you want to know about the short kind of divorce, and you have no children together"
+        ),
+        "has_a_lease_with_an_end": _("one of you rents a home, and the lease ends on a set day"),
+        "may_ask_about_fees_alone": _(
+            "this is a first petition, and you skipped the part on ways to save time or money"
+        ),
+        "looks_at_a_fee_waiver": _("it is hard for you to pay the court's fees"),
+        "gets_none_of_the_benefits": _(
+            "it is hard for you to pay the court's fees, and you get none of these benefits"
+        ),
+    }

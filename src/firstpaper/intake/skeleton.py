@@ -1,0 +1,97 @@
+"""A file of facts to be filled in: every question as remarks, and below it its key, waiting for a value.
+
+Nothing in it counts until somebody takes a # away. Examples stand in remarks only, so that an invented
+name can never be taken for an answer.
+"""
+
+from collections.abc import Iterator, Sequence
+from textwrap import wrap
+
+import yaml
+
+from firstpaper.intake.blank import Group, groups
+from firstpaper.intake.engine import Asked
+from firstpaper.intake.kinds import AnswerKind
+from firstpaper.intake.question import Topic
+from firstpaper.locale import _
+
+BEGINS = "# Firstpaper: a file of facts\n"
+EXAMPLE = "#     "
+"""How a remark begins that shows a line of facts, ready to be copied."""
+
+_BARE = (AnswerKind.DATE, AnswerKind.NUMBER, AnswerKind.MONEY)
+_LISTS = (AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES)
+
+WIDTH = 100
+LONGEST = 10_000
+
+
+def skeleton(topics: Sequence[Topic], children: int, first_words: Sequence[str] = ()) -> str:
+    """The file, with a block for each of so many children, and `first_words` as remarks near its top."""
+    return BEGINS + "\n".join([*_remarks(*first_words, *_how_to()), *_body(topics, children)]) + "\n"
+
+
+def _how_to() -> tuple[str, ...]:
+    return (
+        _("To give an answer, take away the # in front of its name and write the answer after the colon."),
+        _("Leave all other lines as they are. What you leave out stays open, and nothing is lost."),
+        _("Answers may be: don't know. Where nothing is an answer, write: none"),
+        _("Put several answers in a list, like this: [one, two]"),
+        _("Leave out Social Security numbers. Of an account, give the last four digits."),
+        _("When it is done, type: firstpaper enter home.case, and after it the name of this file."),
+    )
+
+
+def _body(topics: Sequence[Topic], children: int) -> Iterator[str]:
+    for topic in topics:
+        yield from ("", "", f"# ===== {_(topic.title)} =====")
+        yield from _remarks(_(topic.opening) if topic.opening else "")
+        for group in groups(topic, children):
+            for asked in group.questions:
+                yield from ("", *_question(group, asked))
+
+
+def _question(group: Group, asked: Asked) -> Iterator[str]:
+    yield from _remarks(*asked.notice)
+    if group.only_if:
+        yield from _remarks(_("Only if {condition}:").format(condition=group.only_if))
+    yield from _remarks(asked.ask, asked.hint or "")
+    for value, words in _values(asked):
+        yield from _remarks(f"- {value}: {words}")
+    yield f"{EXAMPLE}{asked.key}: {_example(asked)}"
+    yield f"#{asked.key}:"
+
+
+def _values(asked: Asked) -> Iterator[tuple[str, str]]:
+    """What can be written for the choices, each with its words."""
+    yield from asked.choices
+    if asked.none:
+        yield "none", asked.none
+
+
+def _example(asked: Asked) -> str:
+    """A value that could stand at the question, as it is written in the file."""
+    examples = asked.question.examples
+    if asked.kind is AnswerKind.YES_NO:
+        return "yes"
+    if asked.kind is AnswerKind.SEVERAL:
+        return f"[{', '.join(choice.value for choice in asked.choices[:2])}]"
+    if asked.choices:
+        return asked.choices[0].value
+    if not examples:
+        return "none" if asked.none else "don't know"
+    if asked.kind in _BARE:
+        return examples[0]
+    return _in_yaml(list(examples) if asked.kind in _LISTS else examples[0])
+
+
+def _in_yaml(value: object) -> str:
+    text: str = yaml.safe_dump(value, default_flow_style=True, allow_unicode=True, width=LONGEST)
+    return text.removesuffix("...\n").strip()
+
+
+def _remarks(*paragraphs: str) -> Iterator[str]:
+    for paragraph in paragraphs:
+        hanging = "  " if paragraph.startswith("- ") else ""
+        for line in wrap(paragraph, WIDTH, subsequent_indent=hanging, break_on_hyphens=False):
+            yield f"# {line}"

@@ -1,0 +1,29 @@
+"""The questions on paper and as a file of facts, for an interview away from the computer."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from firstpaper.intake import Topic
+from firstpaper.intake.skeleton import skeleton
+from firstpaper.law.figure import figure
+from firstpaper.locale import _
+from firstpaper.packet.drawing import drawn
+from firstpaper.packet.views import question_sheets
+
+
+def blank_sheets(topics: Sequence[Topic], children: int, on: date) -> bytes:
+    """Blank question sheets as a PDF, with so many blocks for a child, as of the day `on`."""
+    return drawn(question_sheets.sheets(topics, children, on), _("Question sheets"), on)
+
+
+def blank_facts(topics: Sequence[Topic], children: int, on: date) -> str:
+    """A file of facts in which every answer is still to be written, as of the day `on`."""
+    return skeleton(topics, children, first_words=[_safety(on)])
+
+
+def _safety(on: date) -> str:
+    words = _(
+        "In danger now? Call 911. The National Domestic Violence Hotline is free, day and night: {phone}. "
+        "Keep this file where the other person in the case cannot find it."
+    )
+    return words.format(phone=figure("help.domestic_violence_hotline", on).value)
