@@ -35,10 +35,8 @@ from firstpaper.law.measures.character.assets import ASSETS
 from firstpaper.law.measures.character.debts import DEBTS
 from tests.law.rule_cases import laid_over
 
-TABLE = yaml.safe_load(
-    (Path(__file__).parent / "character.yaml").read_text("utf-8").replace("\non:", "\n'on':")
-)
-ON: date = TABLE["on"]
+TABLE = yaml.safe_load((Path(__file__).parent / "character.yaml").read_text("utf-8"))
+ON: date = TABLE["day"]
 TAGS = {"statute", "opinion", "secondary", "derived", "memory"}
 MARRIED, PARTED = date(2010, 6, 1), date(2024, 6, 1)
 ONE_DAY = timedelta(days=1)
