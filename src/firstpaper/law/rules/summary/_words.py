@@ -1,6 +1,6 @@
 """The shared conditions in words: what stands in the way, what is still open, and how amounts compare."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
 from firstpaper.facts import Case, known
@@ -17,14 +17,22 @@ def wants_to_look(case: Case) -> bool:
     return Shortcut.SMALL in (known(case.shortcuts.look_at) or ()) and not dangers
 
 
-def in_the_way(found: Iterable[Condition]) -> str:
-    """What is not met, in a row."""
-    return in_a_row([_reason(one) for one in found if one.met is False])
+MOST_NAMED = 3
 
 
-def still_open(found: Iterable[Condition]) -> str:
-    """What is not told or not sure yet, in a row; the amounts that nobody knows are left to the rule."""
-    return in_a_row([_open(one.subject) for one in found if one.met is None and not one.limit_unknown])
+def in_the_way(found: Iterable[Condition]) -> list[str]:
+    """What is not met."""
+    return [_reason(one) for one in found if one.met is False]
+
+
+def still_open(found: Iterable[Condition]) -> list[str]:
+    """What is not told or not sure yet; the amounts that nobody knows are left to the rule."""
+    return [_open(one.subject) for one in found if one.met is None and not one.limit_unknown]
+
+
+def the_first_few(parts: Sequence[str]) -> str:
+    """The first parts in a row, and "more" where there are many."""
+    return in_a_row(parts if len(parts) <= MOST_NAMED else [*parts[:MOST_NAMED], _("more")])
 
 
 def _reason(one: Condition) -> str:

@@ -14,8 +14,13 @@ from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, s
 from firstpaper.law.measures.short_way import Condition, conditions, limits_known
 from firstpaper.law.register import rule
 from firstpaper.law.rules.marriage._unions import length_keys, unions_to_count
-from firstpaper.law.rules.summary._words import in_the_way, money_steps, still_open, wants_to_look
-from firstpaper.law.words import in_a_row
+from firstpaper.law.rules.summary._words import (
+    in_the_way,
+    money_steps,
+    still_open,
+    the_first_few,
+    wants_to_look,
+)
 from firstpaper.locale import _
 
 KIND, LOOK = "matter.kind", "shortcuts.look_at"
@@ -90,7 +95,7 @@ class _Looked:
     @property
     def open_parts(self) -> list[str]:
         """What is not known yet, other than the limits of the law."""
-        parts = [still_open(self.shared)] if still_open(self.shared) else []
+        parts = still_open(self.shared)
         if self.in_time is None:
             parts.append(_("how long it lasted"))
         if self.lived_here is None:
@@ -100,7 +105,7 @@ class _Looked:
     @property
     def reasons(self) -> list[str]:
         """What stands in the way."""
-        reasons = [in_the_way(self.shared)] if in_the_way(self.shared) else []
+        reasons = in_the_way(self.shared)
         if self.in_time is False:
             reasons.append(_("it lasted more than {years} years").format(years=self.years))
         if self.lived_here is False:
@@ -162,14 +167,14 @@ def _does_not_fit(looked: _Looked) -> Found:
         return looked.found(
             Outcome.NOT_MET,
             Weight.LOOK_AGAIN,
-            says.format(reasons=in_a_row(looked.reasons)),
+            says.format(reasons=the_first_few(looked.reasons)),
             _("We know these amounts only at second hand. Look at the numbers printed on form FL-800."),
             Certainty.SECONDARY,
         )
     return looked.found(
         Outcome.NOT_MET,
         Weight.GOOD_TO_KNOW,
-        says.format(reasons=in_a_row(looked.reasons)),
+        says.format(reasons=the_first_few(looked.reasons)),
         _("Go on with this petition. It asks for the same divorce."),
     )
 
@@ -179,7 +184,7 @@ def _open(looked: _Looked) -> Found:
     return looked.found(
         Outcome.NEED_TO_KNOW,
         Weight.LOOK_AGAIN,
-        says.format(parts=in_a_row(looked.open_parts)),
+        says.format(parts=the_first_few(looked.open_parts)),
         _("Find that out, or ask the court's self-help center."),
     )
 

@@ -12,8 +12,13 @@ from firstpaper.law.measures.due import months_after
 from firstpaper.law.measures.marriage import union_began
 from firstpaper.law.measures.short_way import conditions, limits_known
 from firstpaper.law.register import rule
-from firstpaper.law.rules.summary._words import in_the_way, money_steps, still_open, wants_to_look
-from firstpaper.law.words import in_a_row
+from firstpaper.law.rules.summary._words import (
+    in_the_way,
+    money_steps,
+    still_open,
+    the_first_few,
+    wants_to_look,
+)
 from firstpaper.locale import _
 
 REGISTERED, UNIONS, LOOK = "dates.registered_on", "matter.unions", "shortcuts.look_at"
@@ -78,8 +83,7 @@ def _partners_only(case: Case, on: date) -> Found:
             day=short_date(line), years=years
         )
         steps = (last, *steps)
-    reasons = [in_the_way(shared)] if in_the_way(shared) else []
-    parts = [still_open(shared)] if still_open(shared) else []
+    reasons, parts = in_the_way(shared), still_open(shared)
     if line is None:
         parts.append(_("the day you registered"))
     elif line < on:
@@ -89,7 +93,7 @@ def _partners_only(case: Case, on: date) -> Found:
             Outcome.NOT_MET,
             Weight.GOOD_TO_KNOW,
             _("A notice to the state cannot end your partnership: {reasons}.").format(
-                reasons=in_a_row(reasons)
+                reasons=the_first_few(reasons)
             ),
             _("Go on with this petition. Limits on money are known to us only at second hand."),
             facts=keys,
@@ -100,7 +104,7 @@ def _partners_only(case: Case, on: date) -> Found:
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,
             _("A notice to the state may be enough to end your partnership. Not known yet: {parts}.").format(
-                parts=in_a_row(parts)
+                parts=the_first_few(parts)
             ),
             _("Find that out, or ask the court's self-help center."),
             facts=keys,

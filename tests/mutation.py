@@ -1,0 +1,254 @@
+"""Change the code in small ways, one at a time, and see whether a test notices.
+
+    python tests/mutation.py src/firstpaper/counting src/firstpaper/law/rules/joint
+    python tests/mutation.py --part 0/2 src/firstpaper/law/measures
+
+A script for a developer's machine, not part of the test run. The changes are those of cosmic-ray (in
+the dev extra): a comparison, a number, a condition, an "and", a sign. Each is tried in a forked child
+that reads the changed module in place of the real one; nothing on disk is touched. For a rule the cases
+of all rules run, for anything else the tests of counting and law as well. A change that nobody notices
+is shown, unless `docs/explanation/mutation.md` explains it. Ends with 1 where one is left unexplained.
+"""
+
+import argparse
+import ast
+import importlib
+import importlib.machinery
+import importlib.util
+import os
+import signal
+import sys
+from collections import Counter
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import redirect_stderr, redirect_stdout
+from dataclasses import dataclass
+from pathlib import Path
+from types import CodeType
+
+import hypothesis
+import numpy  # noqa: F401  (loaded once here, and not in each child)
+import pydantic  # noqa: F401
+import pytest
+from cosmic_ray.mutating import mutate_code
+from cosmic_ray.plugins import get_operator
+
+ROOT = Path(__file__).parents[1]
+SOURCE = ROOT / "src"
+EXPLAINED = ROOT / "docs" / "explanation" / "mutation.md"
+RULES = SOURCE / "firstpaper" / "law" / "rules"
+READ_ANEW = ("firstpaper.counting", "firstpaper.law", "firstpaper.intake", "firstpaper.forms", "tests")
+LONGEST = 120
+"""Seconds after which a change that loops counts as noticed."""
+
+SLOW = ("--deselect", "tests/law/test_rule_cases.py", "--ignore", "tests/law/test_changes.py")
+
+PAIRS = {
+    "Comparison": (
+        "Lt_LtE Lt_GtE LtE_Lt LtE_Gt Gt_GtE Gt_LtE GtE_Gt GtE_Lt Eq_NotEq NotEq_Eq Is_IsNot IsNot_Is"
+    ),
+    "Binary": (
+        "Add_Sub Sub_Add Mul_FloorDiv FloorDiv_Mul Mul_Add Mod_Mul BitAnd_BitOr BitOr_BitAnd BitXor_BitAnd"
+    ),
+    "Unary": "Delete_Not Delete_USub USub_UAdd",
+}
+OPERATORS = (
+    *(f"core/Replace{kind}Operator_{pair}" for kind, pairs in PAIRS.items() for pair in pairs.split()),
+    "core/AddNot",
+    "core/NumberReplacer",
+    "core/ReplaceAndWithOr",
+    "core/ReplaceOrWithAnd",
+    "core/ReplaceTrueWithFalse",
+    "core/ReplaceFalseWithTrue",
+    "core/ReplaceBreakWithContinue",
+    "core/ReplaceContinueWithBreak",
+    "core/ExceptionReplacer",
+    "core/ZeroIterationForLoop",
+    "core/RemoveDecorator",
+)
+
+
+@dataclass(frozen=True)
+class Mutant:
+    """One small change to one file."""
+
+    path: Path
+    operator: str
+    line: int
+    old: str
+    new: str
+    code: str
+
+    @property
+    def module(self) -> str:
+        return ".".join(self.path.relative_to(SOURCE).with_suffix("").parts)
+
+    @property
+    def explained(self) -> bool:
+        """Whether the page on survivors shows this change, old and new, under this file."""
+        place = self.path.relative_to(SOURCE / "firstpaper").as_posix()
+        return f"`{place}`: `{self.old}` -> `{self.new}`" in EXPLAINED.read_text("utf-8")
+
+    def __str__(self) -> str:
+        place = self.path.relative_to(SOURCE / "firstpaper").as_posix()
+        return f"`{place}`: `{self.old}` -> `{self.new}` (line {self.line}, {self.operator})"
+
+
+def mutants(path: Path) -> Iterator[Mutant]:
+    """Every change to a file that still is Python, but to what is declared about a rule and to types."""
+    source = path.read_text("utf-8")
+    left_out = set(_declared_lines(source))
+    for name in OPERATORS:
+        operator, number = get_operator(name)(), 0
+        while (changed := mutate_code(source, operator, number)) is not None:
+            number += 1
+            if (line := _changed_line(source, changed)) not in left_out and _is_python(changed):
+                old, new = source.splitlines()[line - 1 : line], changed.splitlines()[line - 1 : line]
+                yield Mutant(
+                    path, name.removeprefix("core/"), line, *(one[0].strip() for one in (old, new)), changed
+                )
+
+
+def _declared_lines(source: str) -> Iterator[int]:
+    """Lines of `@rule(...)`, which are data as figures are, and of the types in a signature."""
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.FunctionDef):
+            calls = [each for each in node.decorator_list if isinstance(each, ast.Call)]
+            rules = [each for each in calls if isinstance(each.func, ast.Name) and each.func.id == "rule"]
+            for each in (*rules, node.args, *([node.returns] if node.returns else [])):
+                if hasattr(each, "lineno"):
+                    yield from range(each.lineno, (each.end_lineno or each.lineno) + 1)
+            yield from range(node.lineno, node.body[0].lineno)
+        elif isinstance(node, ast.AnnAssign) and node.value is None:
+            yield node.lineno
+
+
+def _changed_line(source: str, changed: str) -> int:
+    before, after = source.splitlines(), changed.splitlines()
+    pairs = enumerate(zip(before, after, strict=False), 1)
+    return next((number for number, (old, new) in pairs if old != new), len(before))
+
+
+def _is_python(code: str) -> bool:
+    try:
+        ast.parse(code)
+    except SyntaxError:
+        return False
+    return True
+
+
+def noticed(mutant: Mutant) -> bool:
+    """Whether any test fails with the change, in a child of this process."""
+    child = os.fork()
+    if child == 0:
+        signal.alarm(LONGEST)
+        try:
+            with Path(os.devnull).open("w") as nowhere, redirect_stdout(nowhere), redirect_stderr(nowhere):
+                failed = _fails(mutant)
+        except BaseException:  # whatever breaks has noticed the change
+            failed = True
+        os._exit(int(failed))
+    _pid, status = os.waitpid(child, 0)
+    return status != 0
+
+
+def _fails(mutant: Mutant) -> bool:
+    for name in [name for name in sys.modules if name.startswith(READ_ANEW)]:
+        del sys.modules[name]
+    sys.meta_path.insert(0, _Changed(mutant))
+    rule = mutant.path.is_relative_to(RULES)
+    tests: Sequence[Callable[[], bool]] = (
+        (lambda: _rule_cases_fail(mutant), _pytest_fails)
+        if rule
+        else (_pytest_fails, lambda: _rule_cases_fail(mutant))
+    )
+    return any(test() for test in tests[: 1 if rule else 2])
+
+
+def _rule_cases_fail(mutant: Mutant) -> bool:
+    from tests.law.rule_cases import RULE_CASES  # noqa: PLC0415  (read anew in each child)
+    from tests.law.test_rule_cases import (  # noqa: PLC0415
+        test_the_rule_says_what_the_case_expects,
+    )
+
+    topic = mutant.path.parent.name
+    try:
+        for case in sorted(RULE_CASES, key=lambda each: not each.rule.startswith(f"{topic}.")):
+            test_the_rule_says_what_the_case_expects(case)
+    except BaseException:
+        return True
+    return False
+
+
+def _pytest_fails() -> bool:
+    return pytest.main(["-x", *SLOW, "tests/counting", "tests/law"]) != 0
+
+
+class _Changed(importlib.machinery.PathFinder):
+    """Finds the changed module, and reads the change in place of its file."""
+
+    def __init__(self, mutant: Mutant) -> None:
+        self._mutant = mutant
+
+    def find_spec(self, name, path=None, target=None):  # type: ignore[no-untyped-def,override]
+        if name != self._mutant.module:
+            return None
+        spec = importlib.machinery.PathFinder.find_spec(name, path, target)
+        assert spec is not None
+        assert spec.origin is not None
+        spec.loader = _ChangedLoader(name, spec.origin, self._mutant.code)
+        return spec
+
+
+class _ChangedLoader(importlib.machinery.SourceFileLoader):
+    def __init__(self, name: str, path: str, code: str) -> None:
+        super().__init__(name, path)
+        self._code = code
+
+    def get_code(self, fullname: str) -> CodeType:
+        return compile(self._code, self.path, "exec")
+
+
+def _survivors(paths: Sequence[Path], part: int, parts: int, tell: Callable[[Mutant, bool], None]) -> None:
+    """Try every `parts`-th change, from the `part`-th on. The file as it is must pass first."""
+    for path in paths:
+        if noticed(Mutant(path, "nothing", 0, "", "", path.read_text("utf-8"))):
+            sys.exit(f"{path}: the tests fail without any change")
+        for number, mutant in enumerate(mutants(path)):
+            if number % parts == part:
+                tell(mutant, noticed(mutant))
+
+
+def main() -> int:
+    """Try the changes to the files named; see the top of this file."""
+    parser = argparse.ArgumentParser(
+        description="Change the code in small ways, and see whether a test notices."
+    )
+    parser.add_argument("paths", nargs="+", type=Path)
+    parser.add_argument("--part", default="0/1", help="only one part of the work, as 0/2 and 1/2")
+    chosen = parser.parse_args()
+    os.environ["PYTEST_DISABLE_PLUGIN_AUTOLOAD"] = "1"
+    os.chdir(ROOT)
+    sys.path.insert(0, str(ROOT))
+    hypothesis.settings.register_profile(
+        "steady", derandomize=True, deadline=None, max_examples=60, database=None
+    )
+    hypothesis.settings.load_profile("steady")
+    part, parts = map(int, chosen.part.split("/"))
+    count: Counter[str] = Counter()
+
+    def tell(mutant: Mutant, seen: bool) -> None:
+        outcome = "noticed" if seen else "explained" if mutant.explained else "survived"
+        count[outcome] += 1
+        if outcome == "survived":
+            print(mutant, flush=True)
+
+    files = [
+        file for path in chosen.paths for file in (sorted(path.rglob("*.py")) if path.is_dir() else [path])
+    ]
+    _survivors([file.resolve() for file in files if file.name != "__init__.py"], part, parts, tell)
+    print(", ".join(f"{number} {outcome}" for outcome, number in count.items()), file=sys.stderr)
+    return 1 if count["survived"] else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
