@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from firstpaper.facts import Case, Day
 from firstpaper.law.finding import Weight
 from firstpaper.law.register import findings
-from firstpaper.law.rules.dates.record_order import ORDER
+from firstpaper.law.rules.dates.record_order import ORDER, REVOKED
 
 LATE = date(2036, 12, 31)
 DAYS = st.dates(date(2026, 1, 1), date(2035, 12, 31))
@@ -21,7 +21,7 @@ def stopped(case: Case) -> list[tuple[str, ...]]:
 
 
 def recorded(pair: tuple[str, str], first: date, second: date) -> Case:
-    case = Case().with_fact("record.joint", True)  # so that a revocation is in place
+    case = Case().with_fact("record.joint", REVOKED in pair)  # only a joint petition can be revoked
     return case.with_fact(pair[0], Day.of(first)).with_fact(pair[1], Day.of(second))
 
 

@@ -119,7 +119,7 @@ def _impossible(first: str, first_day: Day, second: str, second_day: Day) -> Fou
 def _response_first(case: Case) -> Iterator[Found]:
     days = dict(recorded_days(case.record))
     response, served = days.get(RESPONSE), days.get(SERVED) or days.get(MAILED)
-    if response and served and not joint(case) and response.latest < served.earliest:
+    if response and served and response.latest < served.earliest:
         yield Found(
             Outcome.CLOSE,
             Weight.LOOK_AGAIN,

@@ -60,7 +60,7 @@ def amended(case: Case, on: date) -> Found | None:
     if newest is None:
         return None
     owed = response_due(case, on)
-    if owed is None or owed.paper is Paper.PETITION:
+    if owed is None:
         return Found(
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,

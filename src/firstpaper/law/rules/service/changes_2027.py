@@ -149,7 +149,7 @@ def _found(says: str, do: str, begins: date) -> Found:
 def _begins(on: date) -> date:
     """The first day of the newer text, seen from either side of it."""
     value = figure("service.photographs", on)
-    return value.since if value.value or value.until is None else days_after(value.until, 1).day
+    return days_after(value.until, 1).day if value.until else value.since
 
 
 def _near(begins: date, on: date) -> bool:
