@@ -16,6 +16,7 @@ from firstpaper.cli.commands.law import law
 from firstpaper.cli.commands.packet import packet
 from firstpaper.cli.commands.paper import paper
 from firstpaper.cli.commands.seal import seal
+from firstpaper.cli.commands.shelf import shelf
 from firstpaper.cli.commands.undo import undo
 from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
@@ -46,6 +47,7 @@ for _command, _help in (
     (seal, _("Lock the case file with a passphrase.")),
     (unseal, _("Take the passphrase off the case file.")),
     (erase, _("Remove the case file, its copies and its drafts.")),
+    (shelf, _("See how every case file in a folder stands, what is due first at the top.")),
     (paper, _("Print the questions on blank sheets, to answer them by hand.")),
     (why, _("Read what a rule says, or why a question is asked.")),
     (law, _("List every number and rule of law, the oldest check first.")),
