@@ -52,6 +52,14 @@ class Copies:
             _write_new(self.folder / f"{number:0{_DIGITS}}", data)
             drop(kept[KEPT - 1 :])
 
+    def include(self, path: Path) -> None:
+        """Keep the file as it is now, where the newest copy does not hold it, so that it can come back."""
+        with suppress(OSError):
+            data = path.read_bytes()
+            kept = self.newest_first()
+            if not kept or kept[0].read_bytes() != data:
+                self.add(data)
+
     def clear(self) -> None:
         """Remove every copy and the folder; what else somebody put there stays."""
         for copy in self.newest_first():

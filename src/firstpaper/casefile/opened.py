@@ -39,6 +39,7 @@ class OpenCase:
         self.path = path
         self.file = CaseFile()
         self.new = False
+        self._saved = False
         self._begin = begin
         self._passphrases = passphrases
         self._seal: Seal | None = None
@@ -72,6 +73,12 @@ class OpenCase:
         return self._lock.recovered
 
     @property
+    def copies(self) -> Path | None:
+        """The folder with the copies of the last saves, where there is one."""
+        there = self._copies.newest_first()
+        return self.path.with_name(there[0].parent.name) if there else None
+
+    @property
     def sealed(self) -> bool:
         """Whether the next save is sealed."""
         return self._seal is not None
@@ -79,10 +86,12 @@ class OpenCase:
     def keep(self, file: CaseFile) -> None:
         """Save `file` and go on with it. Where saving fails, the file on disk and here stay as they were."""
         self._lock.check()
+        if not self._saved:
+            self._copies.include(self.path)
         data = self._written(file)
         save(self.path, data)
         self._copies.add(data)
-        self.file = file
+        self.file, self._saved = file, True
 
     def seal_with(self, seal: "Seal | None") -> None:
         """Seal the file from now on, or with None keep it plain, and let nothing of the other kind stay.

@@ -37,7 +37,10 @@ def take_back(opened: "OpenCase") -> tuple[tuple[str, ...], str]:
     keys = tuple(_changed(before.case, after.case))
     if not keys:
         return (), _("Taken back: the question you skipped is open again.")
-    lines = [_("Taken back. Your answers are again:"), *(f"  - {one}" for one in _answers(after.case, keys))]
+    lines = [
+        _("Taken back. It stands again as before:"),
+        *(f"  - {one}" for one in _answers(after.case, keys)),
+    ]
     return keys, "\n".join(lines)
 
 

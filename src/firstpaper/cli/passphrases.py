@@ -145,7 +145,7 @@ def how_to_choose() -> str:
     return _(
         "Choose four words or more that have nothing to do with each other, and remember them. Leave out "
         "names, birthdays and anything the other person could guess. If you forget the passphrase, nobody "
-        "can open the file any more. We cannot either."
+        "can open the file any more. We cannot either. Nothing shows while you type it."
     )
 
 

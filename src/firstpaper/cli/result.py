@@ -9,6 +9,7 @@ import signal
 import sys
 import traceback
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass, field
 from enum import IntEnum
 from pathlib import Path
@@ -47,6 +48,7 @@ class Result:
 
 def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> NoReturn:
     """Run a command's work, show its result, and end the program with its exit status."""
+    _leave_no_memory_image()
     signal.signal(signal.SIGTERM, _end)
     if hasattr(signal, "SIGHUP"):
         signal.signal(signal.SIGHUP, _end)
@@ -102,6 +104,16 @@ def _fault(error: Exception) -> str:
         if Path(frame.filename).is_relative_to(PACKAGE)
     ]
     return " ".join([type(error).__name__, *ours[-1:]])
+
+
+def _leave_no_memory_image() -> None:
+    """Tell the system not to write the answers to the disk should the program crash."""
+    try:
+        import resource
+    except ImportError:  # a system that has no such limit
+        return
+    with suppress(OSError, ValueError):
+        resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
 
 def _end(number: int, _frame: object) -> NoReturn:

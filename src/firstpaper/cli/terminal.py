@@ -132,7 +132,7 @@ class Terminal:
                 return input(prompt)
             sys.stderr.write(prompt)
             sys.stderr.flush()
-            line = input()
+            line = input().removesuffix("\r")
             if not self.interactive:
                 self._line("")
             return line

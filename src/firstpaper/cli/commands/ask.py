@@ -93,11 +93,17 @@ def _greet(terminal: Terminal, opened: "OpenCase") -> None:
 
 
 def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
+    copies = opened.copies
     if not opened.path.exists():
         terminal.say(_("Nothing was saved, because nothing was answered yet."))
         return
     terminal.say(
-        _("Your answers are saved in {path}.").format(path=opened.path),
+        " ".join(
+            [
+                _("Your answers are saved in {path}.").format(path=opened.path),
+                *([_("Copies of the last saves are in {path}.").format(path=copies)] if copies else []),
+            ]
+        ),
         _to_type(_("To go on later, type:"), "ask", opened.path),
     )
 

@@ -1,0 +1,192 @@
+"""Erasing, leaving, taking back and mending, as a person meets them."""
+
+import stat
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from firstpaper.casefile import CaseFile
+from tests.cli.person import ON, Ran, Sitting, flat, without
+
+Run = Callable[..., Ran]
+Begin = Callable[..., Sitting]
+
+CLEARED = "\x1b[H\x1b[2J\x1b[3J"
+ASKED = "or just Enter to change nothing: "
+
+
+def names(folder: Path) -> list[str]:
+    return sorted(one.name for one in folder.iterdir())
+
+
+def heard_after(sitting: Sitting) -> str:
+    """What stands on the screen after it was emptied."""
+    return flat(sitting.heard.rpartition(CLEARED)[2])
+
+
+# --- erase ------------------------------------------------------------------------------------------
+
+
+def test_erase_shows_what_goes_and_removes_it_all(run: Run, home: Path, tmp_path: Path) -> None:
+    run("packet", "home.case", "--html", "home.html", "--on", ON)
+    (tmp_path / "facts.yaml").write_text("court.branch: Annex\n", "utf-8")
+    run("enter", "home.case", "facts.yaml")
+    (tmp_path / "home.txt").write_text("a letter of the same name")
+    sitting = Sitting(home, "erase", "home.case")
+    shown = sitting.wait(ASKED)
+    for name in ("home.case", "home.case.copies", "home.pdf", "home.html"):
+        assert f"- {name}" in shown
+    sitting.child.sendline("erase")
+    assert sitting.end() == 0
+    assert "No program can promise that nothing is left." in flat(sitting.heard)
+    assert names(tmp_path) == ["facts.yaml", "home.txt"]
+
+
+def test_anything_but_the_word_changes_nothing(home: Path) -> None:
+    run_before = names(home.parent)
+    for typed in ("", "yes", "no", "erase it"):
+        sitting = Sitting(home, "erase", "home.case")
+        sitting.wait(ASKED)
+        sitting.child.sendline(typed)
+        assert sitting.end() == 0
+        assert "Nothing was removed." in flat(sitting.heard)
+    assert names(home.parent) == run_before
+
+
+def test_a_pdf_of_the_same_name_that_is_no_pdf_stays(run: Run, home: Path) -> None:
+    home.with_name("home.pdf").write_text("notes")
+    assert run("erase", "home.case", "--yes").exit == 0
+    assert names(home.parent) == ["home.pdf"]
+
+
+def test_drafts_left_behind_by_a_file_deleted_by_hand_are_found(run: Run, home: Path) -> None:
+    run("packet", "home.case", "--on", ON)
+    home.unlink()
+    assert run("erase", "home.case", "--yes").exit == 0
+    assert names(home.parent) == []
+    assert run("erase", "home.case", "--yes").exit == 2
+
+
+def test_a_file_that_is_open_in_another_window_is_not_erased(run: Run, sit: Begin, home: Path) -> None:
+    without(home, "court.branch")
+    sitting = sit()
+    sitting.wait()
+    assert "open in another window" in run("erase", "home.case", "--yes").said
+    assert home.exists()
+
+
+# --- leave ------------------------------------------------------------------------------------------
+
+
+def test_leaving_empties_the_screen_and_then_says_where_the_answers_are(sit: Begin, home: Path) -> None:
+    without(home, "court.branch")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("review")
+    sitting.child.sendline("leave")
+    assert sitting.end() == 0
+    assert sitting.heard.count(CLEARED) == 1
+    left = heard_after(sitting)
+    assert "Your answers are saved in home.case." in left
+    assert "Okafor" not in left
+
+
+def test_somebody_who_is_not_safe_leaves_an_empty_screen_with_the_hotline(sit: Begin) -> None:
+    sitting = sit()
+    sitting.wait()
+    sitting.type("yes")
+    sitting.child.sendline("3")
+    assert sitting.end() == 0
+    assert "1-800-799-7233" in heard_after(sitting)
+    assert "Question" not in heard_after(sitting)
+
+
+@pytest.mark.parametrize("terminal", ["dumb", "", "unknown"])
+def test_a_terminal_that_knows_no_escapes_gets_none(sit: Begin, home: Path, terminal: str) -> None:
+    without(home, "court.branch")
+    sitting = sit(TERM=terminal)
+    sitting.wait()
+    sitting.child.sendline("leave")
+    assert sitting.end() == 0
+    assert "\x1b" not in sitting.heard
+
+
+def test_a_pipe_gets_no_escapes(run: Run, home: Path) -> None:
+    without(home, "court.branch")
+    assert run("ask", "home.case", "--on", ON, typed="leave\n").exit == 0
+
+
+# --- undo -------------------------------------------------------------------------------------------
+
+
+def test_the_word_takes_back_the_last_answers_and_asks_again(sit: Begin, home: Path) -> None:
+    without(home, "court.branch", "court.address", "petitioner.phone")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("555-0100")
+    sitting.child.sendline("9 Elm Road, Fresno, CA 93701")
+    sitting.wait()
+    assert sitting.file.case.court.address is not None
+    back = sitting.type("undo")
+    assert "Taken back." in back
+    assert "courthouse" in back.split("Question")[-1]
+    assert sitting.file.case.court.address is None
+    assert "At what phone number" in sitting.type("undo").split("Question")[-1]
+    assert sitting.file.case.petitioner.phone is None
+    assert "nothing left to take back" in sitting.type("undo")
+
+
+def test_a_skip_can_be_taken_back_too(sit: Begin, home: Path) -> None:
+    without(home, "court.branch", "petitioner.phone")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("555-0100")
+    sitting.type("skip")
+    assert sitting.file.passed == ("court.branch",)
+    assert "skipped is open again" in sitting.type("undo")
+    assert sitting.file.passed == ()
+
+
+def test_the_command_takes_back_what_a_file_of_facts_changed(run: Run, home: Path, tmp_path: Path) -> None:
+    for branch in ("Annex", "North"):
+        (tmp_path / "facts.yaml").write_text(f"court.branch: {branch}\n", "utf-8")
+        run("enter", "home.case", "facts.yaml")
+    ran = run("undo", "home.case", "--json")
+    assert ran.envelope["data"] == {"changed": ["court.branch"], "mended": False}
+    assert CaseFile.load(home).case.court.branch == "Annex"
+    assert stat.S_IMODE(home.stat().st_mode) == 0o600
+
+
+# --- damage -----------------------------------------------------------------------------------------
+
+
+def test_a_damaged_file_is_mended_where_the_person_says_yes(sit: Begin, home: Path, run: Run) -> None:
+    run("change", "home.case", "court.branch", "--on", ON, typed="Annex\n")
+    whole = home.read_bytes()
+    home.write_bytes(whole[:200])
+    sitting = sit()
+    assert "it breaks off" in sitting.wait(ASKED)
+    sitting.child.sendline("")
+    assert sitting.end() == 2
+    assert home.read_bytes() == whole[:200]
+
+    without_a_person = run("ask", "home.case")
+    assert without_a_person.exit == 2
+    assert "firstpaper undo home.case" in without_a_person.said
+
+    sitting = sit()
+    sitting.wait(ASKED)
+    sitting.child.sendline("yes")
+    assert sitting.end() == 0
+    assert home.read_bytes() == whole
+    assert home.with_name("home.case.damaged").read_bytes() == whole[:200]
+
+
+def test_undo_mends_a_damaged_file(run: Run, home: Path) -> None:
+    run("change", "home.case", "court.branch", "--on", ON, typed="Annex\n")
+    whole = home.read_bytes()
+    home.write_bytes(b"")
+    ran = run("undo", "home.case", "--json")
+    assert ran.envelope["data"] == {"changed": [], "mended": True}
+    assert home.read_bytes() == whole

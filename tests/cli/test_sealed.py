@@ -1,0 +1,340 @@
+"""A case file that is locked: at a real terminal, from a script, and in every command."""
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pexpect
+import pytest
+
+from firstpaper.casefile import CaseFile, OpenCase
+from firstpaper.casefile.reading import is_sealed
+from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.facts import Case
+from firstpaper.facts.choices import Danger, SafeHere
+from tests.cli.person import ON, PROMPT, Ran, Sitting, flat
+
+Run = Callable[..., Ran]
+Begin = Callable[..., Sitting]
+
+PASSPHRASE = "marble otter seven violins"
+NEW = "New passphrase, or just Enter for none: "
+AGAIN = "The same once more: "
+OPEN = "(it does not show while you type): "
+QUICK = Cost(memory_kib=8 * 1024, passes=1, lanes=1)
+
+
+@pytest.fixture
+def sealed(home: Path) -> Path:
+    """The case file of the plain childless household, locked."""
+    with OpenCase(home) as opened:
+        opened.seal_with(Seal.new(PASSPHRASE, QUICK))
+    (home.parent / "words").write_text(f"{PASSPHRASE}\nanother lantern over water\n", "utf-8")
+    return home
+
+
+@pytest.fixture
+def at(tmp_path: Path) -> Iterator[Callable[..., Sitting]]:
+    """Begin a sitting of any command."""
+    begun: list[Sitting] = []
+
+    def begin(*arguments: str, **more: str) -> Sitting:
+        begun.append(Sitting(tmp_path / "home.case", *arguments, **more))
+        return begun[-1]
+
+    yield begin
+    for sitting in begun:
+        sitting.stop()
+
+
+def answers_on_disk(folder: Path) -> bytes:
+    """Every byte of every file in a folder and below."""
+    return b"".join(one.read_bytes() for one in folder.rglob("*") if one.is_file())
+
+
+# --- locking at the terminal ------------------------------------------------------------------------
+
+
+def test_the_offer_comes_before_the_answer_that_gives_the_reason_is_on_the_disk(
+    sit: Begin, tmp_path: Path
+) -> None:
+    sitting = sit()
+    sitting.wait()
+    sitting.type("yes")
+    offer = sitting.type("2", then=NEW)
+    assert "lock it with a passphrase now, before this answer is saved" in offer
+    assert "If you forget the passphrase, nobody can open the file any more" in offer
+    assert sitting.file.case.safety.here is None
+
+    assert sitting.type("violin", then=AGAIN) == ""
+    assert "not the same" in sitting.type("violins", then=NEW)
+    sitting.type("violin", then=AGAIN)
+    weak = sitting.type("violin", then="choose another: ")
+    assert "This passphrase is weak" in weak
+    sitting.type("", then=NEW)
+    sitting.type(PASSPHRASE, then=AGAIN)
+    assert "This passphrase is strong" in sitting.type(PASSPHRASE)
+
+    sitting.type("1,5")
+    sitting.child.sendline("leave")
+    assert sitting.end() == 0
+    assert PASSPHRASE not in sitting.heard
+    assert "shared_computer" not in answers_on_disk(tmp_path).decode("latin-1")
+    case = CaseFile.load(sitting.path, [PASSPHRASE]).case
+    assert case.safety.here is SafeHere.SHARED_COMPUTER
+    assert case.safety.dangers == (Danger.AFRAID, Danger.HIDE_ADDRESS)
+
+
+def test_nobody_is_made_to_lock_and_a_new_danger_is_a_new_offer(sit: Begin) -> None:
+    sitting = sit()
+    sitting.wait()
+    sitting.type("yes")
+    sitting.type("2", then=NEW)
+    declined = sitting.type("")
+    assert "the file stays as it is" in declined
+    assert "firstpaper seal home.case" in declined
+    sitting.type("5", then=NEW)
+    sitting.type("")
+    assert sitting.file.case.safety.dangers == (Danger.HIDE_ADDRESS,)
+    sitting.type("back")
+    assert NEW not in sitting.type("5")
+
+
+def test_a_safe_place_without_danger_brings_no_offer(sit: Begin) -> None:
+    sitting = sit()
+    sitting.wait()
+    for line in ("yes", "1", "none"):
+        assert "passphrase" not in sitting.type(line)
+
+
+def test_sealing_asks_twice_and_shows_nothing_of_it(at: Begin, home: Path) -> None:
+    sitting = at("seal", "home.case")
+    sitting.wait(NEW)
+    sitting.type(PASSPHRASE, then=AGAIN)
+    sitting.child.sendline(PASSPHRASE)
+    assert sitting.end() == 0
+    said = flat(sitting.heard)
+    assert "home.case is locked now, and so are its copies" in said
+    assert PASSPHRASE not in said
+    assert CaseFile.load(home, [PASSPHRASE]).case.petitioner.name == "Dana Marie Okafor"
+    assert b"Okafor" not in answers_on_disk(home.parent)
+
+
+def test_a_name_from_the_case_makes_a_weak_passphrase(at: Begin, home: Path) -> None:
+    sitting = at("seal", "home.case")
+    sitting.wait(NEW)
+    sitting.type("dana okafor fresno 2022", then=AGAIN)
+    assert "weak" in sitting.type("dana okafor fresno 2022", then="choose another: ")
+    sitting.type("", then=NEW)
+    sitting.child.sendline("")
+    assert sitting.end() == 0
+    assert "Nothing was changed." in flat(sitting.heard)
+    assert not is_sealed(home.read_bytes())
+
+
+def test_a_weak_passphrase_is_taken_from_somebody_who_insists(at: Begin, home: Path) -> None:
+    sitting = at("seal", "home.case")
+    sitting.wait(NEW)
+    sitting.type("violin", then=AGAIN)
+    sitting.type("violin", then="choose another: ")
+    sitting.child.sendline("use")
+    assert sitting.end() == 0
+    assert CaseFile.load(home, ["violin"]).case.petitioner.name
+
+
+def test_ctrl_c_at_a_passphrase_changes_nothing_and_gives_the_terminal_back(at: Begin, home: Path) -> None:
+    before = home.read_bytes()
+    for stop in ("sendintr", "sendeof"):
+        sitting = at("seal", "home.case")
+        sitting.wait(NEW)
+        getattr(sitting.child, stop)()
+        assert sitting.end() == 130
+        assert home.read_bytes() == before
+        assert [one.name for one in home.parent.iterdir()] == ["home.case"]
+
+
+def test_the_terminal_shows_what_is_typed_again_after_a_passphrase(tmp_path: Path, home: Path) -> None:
+    shell = pexpect.spawn(
+        "/bin/sh", cwd=str(tmp_path), encoding="utf-8", timeout=20, env={**os.environ, "PS1": "$ "}
+    )
+    shell.setecho(True)
+    shell.sendline(f"{sys.executable} -m firstpaper seal home.case")
+    shell.expect_exact(NEW)
+    assert not shell.getecho()
+    shell.sendintr()
+    shell.expect_exact("Stopped.")
+    shell.expect_exact("$ ")
+    assert shell.getecho()
+    shell.close(force=True)
+
+
+# --- opening at the terminal ------------------------------------------------------------------------
+
+
+def test_three_tries_and_then_an_honest_word(at: Begin, sealed: Path) -> None:
+    sitting = at("check", "home.case", "--on", ON)
+    sitting.wait(OPEN)
+    for _try in range(2):
+        assert "That is not the passphrase." in sitting.type("wrong", then=OPEN)
+    sitting.child.sendline("wrong")
+    assert sitting.end() == 2
+    assert "Without the passphrase nobody can open the file" in flat(sitting.heard)
+
+
+def test_a_wrong_one_and_then_the_right_one_goes_on(sit: Begin, sealed: Path) -> None:
+    sitting = sit("change", "court.branch")
+    sitting.wait(OPEN)
+    sitting.type("wrong", then=OPEN)
+    assert "Your answer now: Family Courthouse" in sitting.type(PASSPHRASE)
+    sitting.child.sendline("Annex")
+    assert sitting.end() == 0
+    assert CaseFile.load(sealed, [PASSPHRASE]).case.court.branch == "Annex"
+    assert PASSPHRASE not in sitting.heard
+
+
+def test_damage_is_told_before_a_passphrase_is_asked(at: Begin, sealed: Path) -> None:
+    sealed.write_bytes(sealed.read_bytes()[:-1])
+    sitting = at("check", "home.case")
+    assert sitting.end() == 2
+    assert OPEN not in sitting.heard
+    assert "firstpaper undo home.case" in flat(sitting.heard)
+
+
+# --- scripts ----------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("command", ["check", "items", "packet", "change", "undo", "unseal"])
+def test_every_command_that_opens_a_case_opens_a_locked_one(run: Run, sealed: Path, command: str) -> None:
+    more = ["court.branch"] if command == "change" else []
+    day = [] if command in ("undo", "unseal") else ["--on", ON]
+    assert run(command, "home.case", *more, *day).said.count("locked with a passphrase") == 1
+    for source, typed in (("words", ""), ("-", PASSPHRASE + "\nAnnex\n")):
+        ran = run(command, "home.case", *more, *day, "--passphrase-from", source, typed=typed)
+        assert ran.exit == 0
+        assert PASSPHRASE not in ran.out + ran.err
+
+
+def test_ask_and_enter_go_on_with_a_locked_case(run: Run, sealed: Path, tmp_path: Path) -> None:
+    (tmp_path / "facts.yaml").write_text("court.branch: Annex\n", "utf-8")
+    assert run("enter", "home.case", "facts.yaml", "--passphrase-from", "words").exit == 0
+    assert run("ask", "home.case", "--passphrase-from", "-", typed=PASSPHRASE + "\n").exit == 0
+    assert is_sealed(sealed.read_bytes())
+    assert CaseFile.load(sealed, [PASSPHRASE]).case.court.branch == "Annex"
+
+
+def test_a_script_can_begin_a_case_that_is_locked_from_its_first_save(run: Run, tmp_path: Path) -> None:
+    ran = run("ask", "home.case", "--seal", "--passphrase-from", "-", typed=f"{PASSPHRASE}\nyes\n2\n5\n")
+    assert ran.exit == 0
+    file = CaseFile.load(tmp_path / "home.case", [PASSPHRASE])
+    assert file.case.safety.dangers == (Danger.HIDE_ADDRESS,)
+    assert b"hide_address" not in answers_on_disk(tmp_path)
+    ran = run("ask", "new.case", "--seal", typed="yes\n")
+    assert "A new passphrase is needed" in ran.said
+    assert not (tmp_path / "new.case").exists()
+
+
+def test_entered_facts_that_tell_of_danger_point_to_locking(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "facts.yaml").write_text("safety.dangers: [hide_address]\n", "utf-8")
+    assert "firstpaper seal" in flat(run("enter", "home.case", "facts.yaml").out)
+    (tmp_path / "words").write_text(PASSPHRASE)
+    sealing = ("--seal", "--passphrase-from", "words")
+    assert "firstpaper seal" not in flat(run("enter", "two.case", "facts.yaml", *sealing).out)
+    assert b"hide_address" not in (tmp_path / "two.case").read_bytes()
+
+
+def test_the_passphrase_can_be_changed_by_a_script(run: Run, sealed: Path) -> None:
+    assert run("seal", "home.case", "--passphrase-from", "words").exit == 0
+    assert CaseFile.load(sealed, ["another lantern over water"]).case.petitioner.name
+
+
+@pytest.mark.parametrize("content", [b"", b"\n", b"\nnot on the first line", b"\xff\xfe\x00"])
+def test_a_file_without_a_passphrase_in_it_is_told(run: Run, home: Path, content: bytes) -> None:
+    (home.parent / "words").write_bytes(content)
+    before = home.read_bytes()
+    ran = run("seal", "home.case", "--passphrase-from", "words")
+    assert ran.exit == 2
+    assert "No passphrase could be read from words" in ran.said
+    assert home.read_bytes() == before
+    assert run("seal", "home.case", "--passphrase-from", "gone").exit == 2
+    assert run("seal", "home.case", "--passphrase-from", "-").exit == 2
+
+
+def test_windows_line_ends_are_no_part_of_a_passphrase(run: Run, sealed: Path) -> None:
+    (sealed.parent / "words").write_bytes(PASSPHRASE.encode() + b"\r\n")
+    assert run("check", "home.case", "--on", ON, "--passphrase-from", "words").exit == 0
+    typed = PASSPHRASE.encode() + b"\r\n"
+    assert run("check", "home.case", "--on", ON, "--passphrase-from", "-", typed=typed).exit == 0
+
+
+def test_no_environment_variable_is_read_for_a_passphrase(run: Run, sealed: Path) -> None:
+    names = ("FIRSTPAPER_PASSPHRASE", "FIRSTPAPER_PASSPHRASE_FROM", "PASSPHRASE", "CHECK_PASSPHRASE_FROM")
+    ran = run("check", "home.case", **dict.fromkeys(names, PASSPHRASE))
+    assert "nobody here to ask" in ran.said
+
+
+def test_the_process_list_shows_no_passphrase_and_no_answer(at: Begin, sealed: Path) -> None:
+    sitting = at("ask", "home.case", "--on", ON)
+    sitting.wait(OPEN)
+    process = Path(f"/proc/{sitting.child.pid}")
+    sitting.child.sendline(PASSPHRASE)
+    sitting.child.expect_exact([PROMPT, pexpect.EOF])
+    shown = process.joinpath("cmdline").read_bytes() if process.exists() else b""
+    assert PASSPHRASE.encode() not in shown
+    assert b"Okafor" not in shown
+
+
+# --- a locked packet --------------------------------------------------------------------------------
+
+
+def test_a_packet_can_be_locked_and_another_reader_opens_it(run: Run, home: Path) -> None:
+    """Read back with poppler, which has nothing to do with the library that locked it."""
+    (home.parent / "words").write_text("copper ladder moss evening", "utf-8")
+    ran = run("packet", "home.case", "--seal", "--passphrase-from", "words", "--on", ON)
+    assert ran.exit == 0
+    assert "locked with its passphrase" in flat(ran.out)
+    pdf = home.with_name("home.pdf")
+    assert b"Okafor" not in pdf.read_bytes()
+    refused = subprocess.run(["pdftotext", pdf, "-"], capture_output=True, check=False)
+    assert b"Okafor" not in refused.stdout
+    opened = subprocess.run(
+        ["pdfinfo", "-upw", "copper ladder moss evening", pdf], capture_output=True, text=True, check=True
+    ).stdout
+    assert "AES-256" in opened
+    assert "Tagged:" in opened
+    assert "Tagged:          yes" in opened
+    assert "copy:yes" in opened
+
+
+def test_a_locked_packet_of_a_locked_case_takes_two_passphrases(run: Run, sealed: Path) -> None:
+    ran = run("packet", "home.case", "--seal", "--passphrase-from", "words", "--on", ON)
+    assert ran.exit == 0
+    asked = subprocess.run(
+        ["pdftotext", "-upw", "another lantern over water", sealed.with_name("home.pdf"), "-"],
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert "Okafor" in asked.stdout
+
+
+def test_a_screen_version_is_not_claimed_to_be_locked(run: Run, home: Path) -> None:
+    ran = run("packet", "home.case", "--seal", "--html", "home.html", "--on", ON)
+    assert ran.exit == 2
+    assert "cannot be locked" in ran.said
+    assert not home.with_name("home.html").exists()
+    assert not home.with_name("home.pdf").exists()
+
+
+def test_the_json_of_a_locked_case_says_no_passphrase(run: Run, sealed: Path) -> None:
+    ran = run("items", "home.case", "--json", "--on", ON, "--passphrase-from", "words")
+    assert PASSPHRASE not in json.dumps(ran.envelope)
+    assert "Dana Marie Okafor" in ran.out
+
+
+def test_an_empty_case_can_be_sealed(run: Run, tmp_path: Path) -> None:
+    CaseFile(Case()).save(tmp_path / "home.case")
+    (tmp_path / "words").write_text(PASSPHRASE)
+    assert run("seal", "home.case", "--passphrase-from", "words").exit == 0
