@@ -1,10 +1,13 @@
 """One writer at a time: a small file beside the case file says who has it open.
 
-The lock file is made in one step that only one process can win. It names the process and the moment
-that process started, so a lock left behind by a crash is told apart from a living one, even where
-the process number has been given out again. It says nothing about the people in the case.
+The system's own file lock on that file decides, where it has one: of many processes exactly one gets it,
+and it is let go with the process, however that ends. So a lock file left behind by a crash is told from a
+living one without guessing. What is written in the file names the process and the computer: for the message,
+for writers on other computers that share the folder, and for systems without such a lock. It says nothing
+about the people in the case.
 """
 
+import errno
 import json
 import os
 import platform
@@ -17,8 +20,15 @@ from typing import NamedTuple, Self
 from firstpaper.casefile.errors import CaseFileInUse, FolderMissing, LockLost
 from firstpaper.casefile.saving import OWNER_ONLY, explained, real
 
+try:
+    import fcntl
+except ImportError:  # Windows
+    fcntl = None  # type: ignore[assignment]
+
 _BEING_WRITTEN = 0.05
 """Seconds that another process may need to write its name into a new lock file."""
+
+_NO_SUCH_LOCK = frozenset({errno.ENOLCK, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS})
 
 
 class Holder(NamedTuple):
@@ -54,16 +64,11 @@ class Lock:
         self.file = _lock_file(path)
         self.recovered = False
         self._holder = Holder.here()
+        self._handle: int | None = None
 
     def __enter__(self) -> Self:
-        if not self._create():
-            holder = _read(self.file) or _read_again(self.file)
-            if holder is not None and not holder.gone:
-                raise self._in_use(holder)
-            self.file.unlink(missing_ok=True)
-            self.recovered = True
-            if not self._create():
-                raise self._in_use(_read(self.file) or self._holder)
+        while not self._taken():
+            pass  # the lock file went away between opening and locking it
         return self
 
     def __exit__(
@@ -72,6 +77,7 @@ class Lock:
         if self.ours:
             with suppress(OSError):
                 self.file.unlink(missing_ok=True)
+        self._close()
 
     @property
     def ours(self) -> bool:
@@ -85,20 +91,62 @@ class Lock:
         if not self.ours:
             raise LockLost(path=self.path)
 
-    def _create(self) -> bool:
+    def _taken(self) -> bool:
+        """Whether the lock file is ours now; CaseFileInUse where another living writer has it."""
+        created = self._open()
         try:
-            handle = os.open(self.file, os.O_WRONLY | os.O_CREAT | os.O_EXCL, OWNER_ONLY)
-        except FileExistsError:
-            return False
+            locked = _locked(self._handle)
+            if locked is False:
+                raise self._in_use(_read(self.file) or _read_again(self.file) or self._holder)
+            if locked and not _is_the_same(self._handle, self.file):
+                self._close()
+                return False
+            if not created:
+                self._refuse_a_living_writer(certainly_gone_here=bool(locked))
+            self._write()
+        except BaseException:
+            self._close()
+            raise
+        if not locked:
+            self._close()
+        return True
+
+    def _open(self) -> bool:
+        """Open the lock file; whether it was not there before."""
+        flags = os.O_RDWR | os.O_CREAT
+        try:
+            with suppress(FileExistsError):
+                self._handle = os.open(self.file, flags | os.O_EXCL, OWNER_ONLY)
+                return True
+            self._handle = os.open(self.file, flags, OWNER_ONLY)
         except OSError as error:
             raise explained(error, self.path) from error
+        return False
+
+    def _refuse_a_living_writer(self, *, certainly_gone_here: bool) -> None:
+        """Take over what a crash left; a writer on another computer is never taken for dead."""
+        holder = _read(self.file)
+        if holder is None and not certainly_gone_here:
+            holder = _read_again(self.file)
+        here = holder is not None and holder.host == self._holder.host
+        if holder is not None and not (here and certainly_gone_here) and not holder.gone:
+            raise self._in_use(holder)
+        self.recovered = True
+
+    def _write(self) -> None:
+        assert self._handle is not None
         try:
-            with os.fdopen(handle, "w", encoding="utf-8") as file:
+            os.ftruncate(self._handle, 0)
+            with os.fdopen(os.dup(self._handle), "w", encoding="utf-8") as file:
                 json.dump(self._holder._asdict(), file)
         except OSError as error:
             self.file.unlink(missing_ok=True)
             raise explained(error, self.path) from error
-        return True
+
+    def _close(self) -> None:
+        if self._handle is not None:
+            os.close(self._handle)
+            self._handle = None
 
     def _in_use(self, holder: Holder) -> CaseFileInUse:
         return CaseFileInUse(path=self.path, process=holder.process, host=holder.host, lock=self.file)
@@ -107,6 +155,24 @@ class Lock:
 def _lock_file(path: Path) -> Path:
     target = real(path)
     return target.with_name(target.name + ".lock")
+
+
+def _locked(handle: int | None) -> bool | None:
+    """Whether the system's lock on an open file is ours now; None where the system has no such lock."""
+    if fcntl is None or handle is None:
+        return None
+    try:
+        fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError as error:
+        return None if error.errno in _NO_SUCH_LOCK else False
+    return True
+
+
+def _is_the_same(handle: int | None, file: Path) -> bool:
+    """Whether an open file still has its name: the writer before may have removed it meanwhile."""
+    with suppress(FileNotFoundError):
+        return handle is not None and os.path.samestat(os.fstat(handle), file.stat())
+    return False
 
 
 def _read(file: Path) -> Holder | None:
