@@ -13,6 +13,9 @@ from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.question_sheets import sheets
 from tests.packet.paper.pages_read_back import Drawn
+from tests.words.reading import barred_words, grade, longest_sentence
+from tests.words.reading import words as words_of
+from tests.words.test_sheet_words import sentences_of
 
 ON = date(2026, 11, 30)
 HOTLINE = figure("help.domestic_violence_hotline", ON).value
@@ -167,3 +170,11 @@ def test_letters_are_12_points_or_more_and_all_is_black_or_grey() -> None:
 
 def test_the_same_day_gives_the_same_bytes() -> None:
     assert blank_sheets(TOPICS[:2], 1, ON) == blank_sheets(TOPICS[:2], 1, ON)
+
+
+def test_the_page_on_how_to_use_them_reads_easily() -> None:
+    own = sentences_of(next(sheets(TOPICS, 2, ON)))
+    assert len(own) > 10
+    assert grade(own) <= 7.0
+    assert max(len(words_of(longest_sentence(text))) for text in own) <= 25
+    assert [word for text in own for word in barred_words(text)] == []
