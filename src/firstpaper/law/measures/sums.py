@@ -286,8 +286,9 @@ def equalizing(case: Case, on: date) -> Equalizing | Refused:
     Left out: separate, mixed and unknown things, things without a known value, and injury money, which
     is not divided in half (Fam. Code 2603). Refused where more is owed than owned (Fam. Code 2622(b)).
     """
-    community = [line for line in lines(case, on) if line.code.shared and not _is_injury_money(line)]
-    if totals_of(community).community_estate.net < NOTHING:
+    whole = [line for line in lines(case, on) if line.code.shared]
+    community = [line for line in whole if not _is_injury_money(line)]
+    if totals_of(whole).community_estate.net < NOTHING:
         return Refused(
             (
                 _(
