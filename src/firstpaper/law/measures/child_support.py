@@ -206,8 +206,8 @@ def _low_income(net: Decimal, exact: Decimal, on: date) -> LowIncome | Refused |
         return Refused(
             (
                 _(
-                    "We do not know the minimum wage of {day}, so we cannot say if the payer's income is low "
-                    "enough for a lower amount, nor how much lower."
+                    "We do not know the minimum wage of {day}. So we cannot say if the payer earns little "
+                    "enough for a lower amount, or how much lower."
                 ).format(day=short_date(on)),
                 str(unknown),
             ),

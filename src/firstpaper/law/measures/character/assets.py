@@ -29,10 +29,10 @@ def marriage_was_not_valid(look: AssetLook) -> Verdict | None:
     if not look.nullity:
         return None
     return _unknown(
-        _("In a nullity there was no marriage, so nothing is community property just so."),
+        _("In a nullity there was no marriage. Nothing is community property just so."),
         _(
-            "If the judge finds that one of you believed in good faith that the marriage was good, and that "
-            "person asks, the judge divides what you got as if you had been married."
+            "If one of you honestly believed that the marriage was good, and asks for it, the judge can "
+            "divide what you got as if you had been married."
         ),
     )
 

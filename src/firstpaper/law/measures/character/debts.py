@@ -18,7 +18,7 @@ def marriage_was_not_valid(look: DebtLook) -> Verdict | None:
     if not look.nullity:
         return None
     return _unknown(
-        _("In a nullity there was no marriage, so no debt is a community debt just so."),
+        _("In a nullity there was no marriage. No debt is a debt of you both just so."),
         _("If property is divided because one of you believed in good faith, debts follow it."),
     )
 

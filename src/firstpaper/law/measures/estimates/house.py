@@ -122,8 +122,8 @@ def _in_the_way(case: Case, number: int, on: date) -> Iterator[str]:
     rows = {reason.row for reason in asset_character(case, number, on).reasons}
     if known(asset.kind) is not AssetKind.REAL_ESTATE or rows != {"own_but_community_paid"}:
         yield _(
-            "It works only for a house that one of you bought before the wedding, that is still in that "
-            "person's name, and that money of you both helped to pay."
+            "It works only for a house that one of you bought before the wedding. It must still be in that "
+            "name, and money of you both must have helped to pay for it."
         )
     if known(asset.house.refinanced):
         yield _("There was a new loan on it. Then it is no longer clear whose credit and money paid.")

@@ -37,7 +37,7 @@ def duties(case: Case, on: date) -> Found | None:
     before selling or pledging most of it.
 
     What it costs to hide. If one of you hides a thing or moves it away, the court can give the other half of
-    its worth, at its highest value, and lawyer's fees. If it was done with malice or fraud, the whole of it.
+    its worth, and lawyer's fees. The worth is the highest it had. With malice or fraud it is the whole.
 
     An example. He left a savings account of $20,000 off the list. It came out two years later. She can be
     given $10,000 or all of it, and her lawyer's fees.
