@@ -13,8 +13,9 @@ from hypothesis import strategies as st
 from pydantic import TypeAdapter, ValidationError
 
 from firstpaper.facts import Day
+from firstpaper.facts.day import FIRST_YEAR, LAST_YEAR
 
-whole_days = st.dates(date(1, 1, 1), date(9999, 12, 31))
+whole_days = st.dates(date(FIRST_YEAR, 1, 1), date(LAST_YEAR, 12, 31))
 
 
 @st.composite
@@ -46,6 +47,13 @@ def test_earliest_and_latest_hold_the_day_between_them(day: Day) -> None:
 def test_only_a_whole_day_without_doubt_is_sure(day: Day) -> None:
     assert day.sure == (None if day.unsure else day.whole)
     assert (day.whole is None) is (day.day is None)
+
+
+@pytest.mark.parametrize("year", [0, 1, FIRST_YEAR - 1, LAST_YEAR + 1, 9999])
+def test_a_year_that_nobody_lives_in_is_no_day(year: int) -> None:
+    for text in (f"{year:04}", f"{year:04}-12", f"{year:04}-12-31?"):
+        with pytest.raises(ValueError, match=r"year|day"):
+            Day.parse(text)
 
 
 @given(whole_days, st.booleans())

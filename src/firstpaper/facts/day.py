@@ -13,6 +13,9 @@ from typing import Any, Self
 
 from pydantic_core import core_schema
 
+FIRST_YEAR, LAST_YEAR = 1800, 2199
+"""No household tells of other years. Counting may go a long way from a day and still meet a calendar."""
+
 _NOTATION = re.compile(r"(?P<year>\d{4})(-(?P<month>\d{2})(-(?P<day>\d{2}))?)?(?P<unsure>\?)?")
 
 
@@ -20,7 +23,7 @@ _NOTATION = re.compile(r"(?P<year>\d{4})(-(?P<month>\d{2})(-(?P<day>\d{2}))?)?(?
 class Day:
     """A day, a month or a year, with a mark for "not sure".
 
-    Raises ValueError for a day that no calendar has, such as 31 February.
+    Raises ValueError for a day that no calendar has, such as 31 February, or of a year nobody lives in.
     """
 
     year: int
@@ -31,6 +34,8 @@ class Day:
     def __post_init__(self) -> None:
         if self.month is None and self.day is not None:
             raise ValueError("a day without its month")
+        if not FIRST_YEAR <= self.year <= LAST_YEAR:
+            raise ValueError("a year out of reach")
         date(self.year, 1 if self.month is None else self.month, 1 if self.day is None else self.day)
 
     @classmethod

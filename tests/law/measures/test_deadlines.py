@@ -216,10 +216,10 @@ def test_a_first_day_is_never_missed() -> None:
 
 def test_an_impossibly_late_day_breaks_nothing() -> None:
     facts: dict[str, Any] = {
-        "filed_on": "9999-12-31",
-        "waiver_filed_on": "9999-12-31",
+        "filed_on": "2199-12-31",
+        "waiver_filed_on": "2199-12-31",
         "fee": "waiver_asked",
-        "service": {"method": "abroad", "complete_on": "9999-12-31"},
+        "service": {"method": "abroad", "complete_on": "2199-12-31"},
     }
     case = Case.model_validate({"matter": {"kind": "dissolution"}, "record": facts})
     on = date(2026, 11, 25)

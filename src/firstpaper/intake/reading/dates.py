@@ -12,6 +12,7 @@ from datetime import date, timedelta
 
 from firstpaper.counting.dates import month_name, spell_date
 from firstpaper.facts import Day
+from firstpaper.facts.day import LAST_YEAR
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
@@ -172,6 +173,8 @@ def _day(year_typed: str, month: int | None, day: int | None) -> Day:
                 year=year_typed
             )
         )
+    if year > LAST_YEAR:
+        raise AnswerRefused(_too_far_ahead(year))
     if month is not None and day is not None:
         _check_day(year, month, day)
     return Day(year, month, day)
@@ -219,11 +222,11 @@ def _check_day(year: int, month: int, day: int) -> None:
 
 def _check_range(day: Day, today: date) -> None:
     if day.year > today.year + YEARS_AHEAD:
-        raise AnswerRefused(
-            _("The year {year} is too far ahead to be right here. Please check the year.").format(
-                year=day.year
-            )
-        )
+        raise AnswerRefused(_too_far_ahead(day.year))
+
+
+def _too_far_ahead(year: int) -> str:
+    return _("The year {year} is too far ahead to be right here. Please check the year.").format(year=year)
 
 
 def _still_to_come(day: Day, today: date) -> str:
