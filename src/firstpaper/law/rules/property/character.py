@@ -49,8 +49,8 @@ def character(case: Case, on: date) -> Found | None:
     both names is taken to be community, even if one of you paid. That one can ask for the money back.
 
     An example. Married in June 2010, separated in June 2024. A car bought in 2018 from pay, in his name:
-    community. Her aunt left her $40,000 in 2015, and it stayed in her own account: separate. She added
-    her pay to it each month and kept no records: now it is taken to be community.
+    community. Her aunt left her $40,000 in 2015, and it stayed in her own account: separate. If she adds
+    her pay to it each month and keeps no records, all of it is taken to be community.
 
     What to do. Keep the papers that show where separate money came from. Ask a lawyer about what is mixed.
     """

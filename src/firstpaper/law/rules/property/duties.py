@@ -40,7 +40,7 @@ def duties(case: Case, on: date) -> Found | None:
     its worth, and lawyer's fees. The worth is the highest it had. With malice or fraud it is the whole.
 
     An example. He left a savings account of $20,000 off the list. It came out two years later. She can be
-    given $10,000 or all of it, and her lawyer's fees.
+    given $10,000 and her lawyer's fees, or all of it if he meant to cheat her.
 
     What to do. List everything, even what you think is yours alone. If you find something later, say so.
     """
