@@ -58,6 +58,8 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "unseal": (["unseal", "home.case"], ["sealed"]),
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
     "packet": (["packet", "home.case"], ["on", "pdf", "html", "warnings", "stops"]),
+    "shelf": (["shelf"], ["on", "folder", "cases", "unread"]),
+    "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children"]),
     "why": (
         ["why", "residence.state"],
         [
@@ -87,14 +89,16 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
     "erase": (["erase", "home.case"], "not_confirmed"),
     "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
+    "shelf": (["shelf", "nowhere"], "no_such_folder"),
+    "paper": (["paper", "--facts", "letter.txt"], "facts_there"),
     "why": (["why", "residence.stat"], "no_such_page"),
     "law": (["law", "--on", "soon"], "not_a_day"),
     "demo": (["demo", "nobody"], "no_such_household"),
 }
 
 
-WITHOUT_A_DAY = {"undo", "seal", "unseal", "erase"}
-"""Commands that only look after the file, and ask no law."""
+WITHOUT_A_DAY = {"undo", "seal", "unseal", "erase", "paper"}
+"""Commands that ask no law about a case."""
 
 
 def dated(command: str, arguments: list[str]) -> list[str]:
@@ -132,7 +136,7 @@ def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run
     [error] = ran.envelope["errors"]
     assert list(error) == ["code", "message"]
     assert error["code"] == code
-    in_words = run(*arguments, *dated(command))
+    in_words = run(*arguments, *dated(command, arguments))
     assert in_words.exit == 2
     assert in_words.out == ""
     assert " ".join(error["message"].split()) == in_words.said

@@ -47,7 +47,7 @@ for _command, _help in (
     (seal, _("Lock the case file with a passphrase.")),
     (unseal, _("Take the passphrase off the case file.")),
     (erase, _("Remove the case file, its copies and its drafts.")),
-    (shelf, _("See how every case file in a folder stands, what is due first at the top.")),
+    (shelf, _("See how the case files in a folder stand, most urgent first.")),
     (paper, _("Print the questions on blank sheets, to answer them by hand.")),
     (why, _("Read what a rule says, or why a question is asked.")),
     (law, _("List every number and rule of law, the oldest check first.")),
