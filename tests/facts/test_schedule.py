@@ -114,7 +114,45 @@ def test_a_secret_number_is_refused_in_the_words_too(words: str) -> None:
         Case().with_fact("asset.1.words", words)
 
 
-@pytest.mark.parametrize("amount", ["-1", "0.001", "1000000000", "NaN", "Infinity", "much", True, 0.1 + 0.2])
+@pytest.mark.parametrize(
+    ("written", "amount"),
+    [
+        ("1250", "1250"),
+        ("1,250.50", "1250.50"),
+        ("$1,250", "1250"),
+        ("$ 0.5", "0.50"),
+        (12, "12"),
+        (Decimal("0.07"), "0.07"),
+    ],
+)
+def test_money_is_read_as_people_write_it(written: object, amount: str) -> None:
+    assert Case().with_fact("asset.1.value", written).asset[0].value == Decimal(amount)
+
+
+@pytest.mark.parametrize(
+    "amount",
+    [
+        "-1",
+        "$-1",
+        "\u22121",
+        "(5)",
+        "0.001",
+        "1000000000",
+        "1,25",
+        "1.250,50",
+        "1e5",
+        "NaN",
+        "Infinity",
+        "much",
+        "",
+        True,
+        0.5,
+        0.1 + 0.2,
+        Decimal("NaN"),
+        Decimal("0.001"),
+        Decimal(-1),
+    ],
+)
 def test_money_is_exact_and_in_bounds(amount: object) -> None:
     for key in ("asset.1.value", "debt.1.owed", "income.respondent_net", "asset.1.house.price"):
         with pytest.raises(ValidationError):

@@ -1,12 +1,34 @@
 """Amounts of money, exact to the cent."""
 
+import re
 from decimal import Decimal
 from typing import Annotated
 
-from pydantic import Field
+from pydantic import BeforeValidator, Field
 
-Amount = Annotated[Decimal, Field(ge=0, max_digits=11, decimal_places=2)]
-"""Dollars and cents, never less than nothing; exact, since it is compared with a limit of the law."""
+_WRITTEN = re.compile(r"\$? ?(?P<dollars>[0-9]+|[0-9]{1,3}(?:,[0-9]{3})+)(?P<cents>\.[0-9]{1,2})?")
+_BELOW_ZERO = re.compile(r"\$? ?[-\u2010-\u2015\u2212]|\(.*\)$")
+
+
+def _exact(value: object) -> object:
+    """Text as people write amounts, read; a binary fraction refused, since it is not what was written."""
+    if isinstance(value, bool | float):
+        raise ValueError("not_an_amount")
+    if not isinstance(value, str):
+        return value
+    if _BELOW_ZERO.match(value.strip()):
+        raise ValueError("amount_below_zero")
+    written = _WRITTEN.fullmatch(value.strip())
+    if written is None:
+        raise ValueError("not_an_amount")
+    return written["dollars"].replace(",", "") + (written["cents"] or "")
+
+
+Amount = Annotated[Decimal, BeforeValidator(_exact), Field(ge=0, max_digits=11, decimal_places=2)]
+"""Dollars and cents, never less than nothing; exact, since it is compared with a limit of the law.
+
+Read from a whole number, a `Decimal`, or text such as "1250", "1,250.50" and "$1,250".
+"""
 
 
 def in_dollars(amount: Decimal) -> str:
