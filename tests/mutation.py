@@ -109,13 +109,11 @@ def mutants(path: Path) -> Iterator[Mutant]:
 
 
 def _declared_lines(source: str) -> Iterator[int]:
-    """Lines of `@rule(...)`, which are data as figures are, and of the types in a signature."""
+    """Lines that declare: `@rule(...)`, which is data as figures are, `@dataclass(...)`, and signatures."""
     for node in ast.walk(ast.parse(source)):
-        if isinstance(node, ast.FunctionDef):
-            calls = [each for each in node.decorator_list if isinstance(each, ast.Call)]
-            rules = [each for each in calls if isinstance(each.func, ast.Name) and each.func.id == "rule"]
-            for each in (*rules, node.args, *([node.returns] if node.returns else [])):
-                if hasattr(each, "lineno"):
+        if isinstance(node, ast.FunctionDef | ast.ClassDef):
+            for each in node.decorator_list:
+                if isinstance(each, ast.Call):
                     yield from range(each.lineno, (each.end_lineno or each.lineno) + 1)
             yield from range(node.lineno, node.body[0].lineno)
         elif isinstance(node, ast.AnnAssign) and node.value is None:
@@ -155,13 +153,7 @@ def _fails(mutant: Mutant) -> bool:
     for name in [name for name in sys.modules if name.startswith(READ_ANEW)]:
         del sys.modules[name]
     sys.meta_path.insert(0, _Changed(mutant))
-    rule = mutant.path.is_relative_to(RULES)
-    tests: Sequence[Callable[[], bool]] = (
-        (lambda: _rule_cases_fail(mutant), _pytest_fails)
-        if rule
-        else (_pytest_fails, lambda: _rule_cases_fail(mutant))
-    )
-    return any(test() for test in tests[: 1 if rule else 2])
+    return _rule_cases_fail(mutant) or (not mutant.path.is_relative_to(RULES) and _pytest_fails())
 
 
 def _rule_cases_fail(mutant: Mutant) -> bool:
