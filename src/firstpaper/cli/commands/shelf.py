@@ -1,4 +1,4 @@
-"""`firstpaper shelf`: the case files of a folder at a glance, what is due first at the top."""
+"""`firstpaper shelf`: the case files of a folder at a glance, most urgent first."""
 
 from collections.abc import Iterator
 from datetime import date
@@ -40,7 +40,7 @@ def shelf(
     on: OnOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """See how every case file in a folder stands, what is due first at the top."""
+    """See how every case file in a folder stands, most urgent first."""
     deliver("shelf", as_json, lambda _terminal: _shelf(folder, names, filing_day(on)))
 
 
