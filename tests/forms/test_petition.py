@@ -14,7 +14,8 @@ from firstpaper.facts.choices import Kind
 from firstpaper.forms.answer import Action, Answer, ItemAnswer, blank
 from firstpaper.forms.attachments import attachments
 from firstpaper.forms.edition import ItemKind, edition_for
-from firstpaper.forms.petition import MisplacedError, petition, placed
+from firstpaper.forms.petition import petition
+from firstpaper.forms.placing import MisplacedError, placed
 from firstpaper.intake import standing
 from tests.forms.any_case import any_case, filing_days
 

@@ -16,6 +16,7 @@ from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
+from firstpaper.facts.uccjea import Person
 from firstpaper.intake.kinds import AnswerKind, for_child, place_of
 from firstpaper.intake.loading import bank
 
@@ -91,6 +92,10 @@ _VALUES: dict[AnswerKind, Callable[[Random], Any]] = {
     AnswerKind.HOMES: lambda random: tuple(
         Home(start=_any_day(random), place="Fresno", state=random.choice(["CA", "NV"]))
         for _ in range(random.randint(1, 2))
+    ),
+    AnswerKind.PEOPLE: lambda random: tuple(
+        Person(name=name, relation="aunt", address="1 A St, Fresno, CA 93701")
+        for name in random.sample(COUNTIES, random.randint(0, 2))
     ),
     AnswerKind.ADDRESS: lambda random: Address(street="1 A St", city="Fresno", zip="93701"),
     AnswerKind.NUMBER: lambda random: random.randint(1, MOST_ROWS),

@@ -76,6 +76,7 @@ NOTHING_POSSIBLE = (
     AnswerKind.LINES,
     AnswerKind.PERIODS,
     AnswerKind.HOMES,
+    AnswerKind.PEOPLE,
     AnswerKind.SEVERAL,
 )
 

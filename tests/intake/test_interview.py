@@ -50,15 +50,14 @@ TWO_CHILDREN: Typed = PLAIN | {
     "children.how_many": "2",
     "child.1.name": "Lucia Reyes",
     "child.1.born_on": "11/2/2014",
-    "child.1.birthplace": "Fresno, California",
     "child.1.parentage": "born_to_both",
     "child.2.name": "Mateo Reyes",
     "child.2.born_on": "5/5/2018",
-    "child.2.birthplace": "Fresno, California",
     "child.2.parentage": "born_to_both",
     "custody.legal": "joint",
     "custody.physical": "petitioner",
     "custody.visits": "respondent",
+    "uccjea.now": "no",
 }
 FULL: Typed = TWO_CHILDREN | {
     "people.special": "interpreter",

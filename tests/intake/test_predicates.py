@@ -30,6 +30,10 @@ BOTH_AWAY: Told = MARRIED | {
 SAME_SEX: Told = BOTH_AWAY | {"residence.exception.same_sex": True}
 SAME_SEX_HERE: Told = SAME_SEX | {"residence.exception.wedding_county": "Alameda"}
 FIRST: Told = DIVORCE | {"matter.amended": False}
+FILLS_IN: Told = MINORS | {"uccjea.now": True}
+IN_DANGER: Told = FILLS_IN | {"safety.dangers": ["violence"]}
+SAFE_AT_HOME: Told = FILLS_IN | {"safety.dangers": []}
+SIBLING: Told = {"child.1.name": "Ana"}
 SAFE: Told = FIRST | {"safety.dangers": []}
 TOGETHER: Told = SAFE | {"shortcuts.look_at": ["together"]}
 FREE: Told = TOGETHER | {"joint.pressed": False}
@@ -50,6 +54,10 @@ def ground(name: str) -> Told:
 
 Example = tuple[str, str, Told]
 HOLDS: tuple[Example, ...] = (
+    ("fills_in_the_declaration", "now", FILLS_IN),
+    ("fills_in_the_declaration_in_danger", "violence", IN_DANGER),
+    ("knows_of_a_case_about_the_children", "adoption", FILLS_IN | {"uccjea.cases": ["adoption"]}),
+    ("knows_of_a_protective_order", "criminal court", FILLS_IN | {"uccjea.orders": ["criminal"]}),
     ("is_married", "married and registered", {"matter.unions": ["marriage", "partners_california"]}),
     ("is_registered", "registered in California", {"matter.unions": ["partners_california"]}),
     ("is_registered", "registered elsewhere", {"matter.unions": ["partners_elsewhere"]}),
@@ -207,6 +215,12 @@ HOLDS: tuple[Example, ...] = (
 )
 
 HOLDS_NOT: tuple[Example, ...] = (
+    ("fills_in_the_declaration", "later", MINORS | {"uccjea.now": False}),
+    ("fills_in_the_declaration", "no minor children", {"uccjea.now": True}),
+    ("fills_in_the_declaration_in_danger", "no danger", SAFE_AT_HOME),
+    ("knows_of_a_case_about_the_children", "none", FILLS_IN | {"uccjea.cases": []}),
+    ("knows_of_a_case_about_the_children", "later", MINORS | {"uccjea.cases": ["family"]}),
+    ("knows_of_a_protective_order", "none", FILLS_IN | {"uccjea.orders": []}),
     ("is_married", "registered only", {"matter.unions": ["partners_california"]}),
     ("is_married", "does not know", {"matter.unions": DONT_KNOW}),
     ("is_registered", "married only", MARRIED),
@@ -424,7 +438,15 @@ CHILD_HOLDS: tuple[tuple[str, str, Told, Told], ...] = (
     ("may_be_born_before_the_union", "wedding day not known", MINORS | MARRIED, {"born_on": "2015-01-01"}),
     ("signed_a_declaration", "with a copy", MINORS, {"declaration": "signed_with_copy"}),
     ("signed_a_declaration", "without a copy", MINORS, {"declaration": "signed_no_copy"}),
-    ("has_not_always_been_here", "a child who lived elsewhere", MOVED, {}),
+    ("is_in_the_declaration", "a child of both", FILLS_IN, {"parentage": "born_to_both"}),
+    ("may_have_the_same_homes", "a second child", FILLS_IN | SIBLING, {"name": "Ben"}),
+    ("may_have_the_same_homes", "a second child who lived elsewhere", MOVED | SIBLING, {"name": "Ben"}),
+    ("tells_the_homes", "a child who lived elsewhere", MOVED, {}),
+    ("tells_the_homes", "a child always here, for the form", FILLS_IN, {}),
+    ("tells_the_homes", "not the same as the first", FILLS_IN | SIBLING, {"same_homes": False}),
+    ("tells_the_homes", "the first child, whatever was told", FILLS_IN, {"same_homes": True}),
+    ("may_tell_the_address", "no danger", SAFE_AT_HOME, {}),
+    ("may_tell_the_address", "danger, but nothing to hide", IN_DANGER | {"uccjea.kept_private": False}, {}),
     (
         "may_be_born_before_the_union",
         "before the wedding, and no day of registration told",
@@ -444,9 +466,19 @@ CHILD_HOLDS_NOT: tuple[tuple[str, str, Told, Told], ...] = (
         MINORS | MARRIED | {"dates.married_on": "2012-06-14"},
         {"born_on": "2014-01-01", "declaration": "signed_no_copy"},
     ),
-    ("has_not_always_been_here", "all children always here", MINORS, {}),
-    ("has_not_always_been_here", "a child of one", MOVED, {"parentage": "one_parent_only"}),
-    ("has_not_always_been_here", "no minor children", {"children.family": ["not_always_here"]}, {}),
+    ("is_in_the_declaration", "a child of one", FILLS_IN, {"parentage": "one_parent_only"}),
+    ("is_in_the_declaration", "later", MINORS, {}),
+    ("may_have_the_same_homes", "no child of both before", FILLS_IN, {"name": "Ben"}),
+    ("may_have_the_same_homes", "always here, and no form now", MINORS | SIBLING, {"name": "Ben"}),
+    ("tells_the_homes", "all children always here", MINORS, {}),
+    ("tells_the_homes", "a child of one", MOVED, {"parentage": "one_parent_only"}),
+    ("tells_the_homes", "no minor children", {"children.family": ["not_always_here"]}, {}),
+    ("tells_the_homes", "the same as the first", FILLS_IN | SIBLING, {"same_homes": True}),
+    ("may_tell_the_address", "danger, and nothing said about it", IN_DANGER, {}),
+    ("may_tell_the_address", "kept private", IN_DANGER | {"uccjea.kept_private": True}, {}),
+    ("may_tell_the_address", "nothing told about danger", FILLS_IN, {}),
+    ("may_tell_the_address", "only the homes matter", MOVED | {"safety.dangers": []}, {}),
+    ("may_tell_the_address", "the same as the first", SAFE_AT_HOME | SIBLING, {"same_homes": True}),
     (
         "may_be_born_before_the_union",
         "born on the wedding day",

@@ -26,6 +26,7 @@ OF_EACH_KIND = {
     AnswerKind.LINES: "property.community_items",
     AnswerKind.PERIODS: "residence.petitioner.absences",
     AnswerKind.HOMES: "child.1.homes",
+    AnswerKind.PEOPLE: "uccjea.people",
     AnswerKind.ADDRESS: "petitioner.mailing",
     AnswerKind.NUMBER: "children.how_many",
     AnswerKind.MONEY: "waiver.income",

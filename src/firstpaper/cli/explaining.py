@@ -109,9 +109,10 @@ def _items(concepts: tuple[str, ...], on: date) -> Iterator[tuple[str, str]]:
 
 
 def _place(item: Item) -> str:
-    if item.item[0].isdigit():
-        return _("item {item}").format(item=item.item)
-    return _("page {page}, {part}").format(page=item.page, part=item.item)
+    number = item.item or ""
+    if number[:1].isdigit():
+        return _("item {item}").format(item=number)
+    return _("page {page}, {part}").format(page=item.page, part=number)
 
 
 def _edition(on: date) -> Edition | None:

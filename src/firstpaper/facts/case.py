@@ -18,6 +18,7 @@ from firstpaper.facts.record import Record
 from firstpaper.facts.requests import Grounds, Property, Requests, Signing, Support
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Debt, Schedule
 from firstpaper.facts.screens import FeeWaiver, Joint, Shortcuts, Summary
+from firstpaper.facts.uccjea import CustodyDeclaration
 
 _Listed = Field(max_length=MOST_LISTED)
 
@@ -49,6 +50,7 @@ class Case(Facts):
     joint: Joint = Joint.nothing()
     summary: Summary = Summary.nothing()
     waiver: FeeWaiver = FeeWaiver.nothing()
+    uccjea: CustodyDeclaration = CustodyDeclaration.nothing()
     record: Record = Record.nothing()
 
     @classmethod

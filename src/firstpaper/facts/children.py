@@ -1,10 +1,13 @@
 """The children, and what the filer asks the court to order for them."""
 
+from collections.abc import Iterable
+
 from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
+from firstpaper.facts.people import Address
 from firstpaper.facts.text import Line, Name, Paragraph
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, known
 
 MOST_CHILDREN = 30
 
@@ -25,7 +28,9 @@ class Home(Facts):
 class Child(Facts):
     """One child under 18. Custody here is used only where the children are not treated alike.
 
-    `declared_on` is the later of the two signatures under a declaration of parentage.
+    `declared_on` is the later of the two signatures under a declaration of parentage. `same_homes` says that
+    the child has lived, since birth, just where the first child of both did; then `homes` and `address` are
+    that child's.
     """
 
     name: Told[Name] = None
@@ -35,10 +40,22 @@ class Child(Facts):
     declaration: Told[Declaration] = None
     declared_on: Told[Day] = None
     declared_under_age: Told[bool] = None
+    same_homes: Told[bool] = None
     homes: Told[tuple[Home, ...]] = None
+    address: Told[Address] = None
     legal: Told[CustodyTo] = None
     physical: Told[CustodyTo] = None
     visits: Told[VisitsTo] = None
+
+
+def is_of_both(child: Child) -> bool:
+    """Whether nothing was told that makes this the child of one of the two alone."""
+    return known(child.parentage) is not Parentage.ONE_PARENT_ONLY
+
+
+def first_of_both(children: Iterable[Child]) -> Child | None:
+    """The child whose homes the others may share: the first one told of who is a child of both."""
+    return next((child for child in children if is_of_both(child)), None)
 
 
 class Children(Facts):

@@ -2,6 +2,8 @@
 
 from firstpaper.forms.answer import Action, Answer, ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
+from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.filled_forms import filled_forms
 from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
 from firstpaper.forms.petition import petition
 
@@ -9,11 +11,13 @@ __all__ = [
     "Action",
     "Answer",
     "Attachment",
+    "FilledForm",
     "FormNeeded",
     "Goes",
     "ItemAnswer",
     "LedgerLine",
     "attachments",
+    "filled_forms",
     "forms_needed",
     "ledger",
     "petition",

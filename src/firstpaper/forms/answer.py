@@ -38,12 +38,13 @@ class ItemAnswer:
 
     `edition` is its date as the sheet shows it, `part` the heading the item stands under, `kind` what
     it is on paper (a statement is printed text with nothing to mark), `note` a doubt about the sheet
-    itself, and `confirmed` whether a person has found the item on the official sheet.
+    itself, and `confirmed` whether a person has found the item on the official sheet. `item` is empty and
+    `page` None where nobody has seen them yet; `was` is then the number on the edition before, as a hint.
     """
 
     form: str
     edition: str
-    page: int
+    page: int | None
     item: str
     concept: str
     label: str
@@ -56,6 +57,7 @@ class ItemAnswer:
     part: str = ""
     kind: str = ""
     note: str = ""
+    was: str = ""
     confirmed: bool = False
 
 

@@ -1,9 +1,12 @@
-"""The attachment pages behind the petition, and the ledger that no ticked page is missing."""
+"""The attachment pages behind the forms, and the ledger that no ticked page is missing."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
+from firstpaper.forms import declaration
+from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import (
     child_support,
     children,
@@ -14,11 +17,10 @@ from firstpaper.forms.fl100 import (
     separate_property,
 )
 from firstpaper.forms.pages import Attachment
-from firstpaper.forms.petition import petition
 
 __all__ = ["Attachment", "LedgerLine", "attachments", "ledger"]
 
-PARTS = (
+PETITION_PARTS = (
     children,
     custody,
     child_support,
@@ -31,30 +33,34 @@ PARTS = (
 
 @dataclass(frozen=True, slots=True)
 class LedgerLine:
-    """One sheet that the petition sends its reader to.
+    """One sheet that a form sends its reader to.
 
-    `items` are the items that do so. `attachment` is our page for it; None for an official form or a
-    paper of the filer's own, which the filer must add.
+    `form` is that form, and `items` are the items that do so, as far as their numbers are known.
+    `attachment` is our page for it; None for an official form or a paper of the filer's own, which the
+    filer must add.
     """
 
     label: str
+    form: str
     items: tuple[str, ...]
     attachment: Attachment | None
 
 
 def attachments(case: Case, on: date) -> tuple[Attachment, ...]:
-    """Every attachment page for a petition filed on the day `on`, in the order of the items."""
-    pages = (part.attachment_page(case, on) for part in PARTS)
-    return tuple(page for page in pages if page is not None)
+    """Every attachment page for a filing on the day `on`, form by form, in the order of the items."""
+    pages = (part.attachment_page(case, on) for part in PETITION_PARTS)
+    return (*(page for page in pages if page is not None), *declaration.attachment_pages(case, on))
 
 
-def ledger(case: Case, on: date) -> tuple[LedgerLine, ...]:
-    """Every sheet that some item of the petition names, with the page that answers to it."""
-    pages = {page.label: page for page in attachments(case, on)}
-    named: dict[str, list[str]] = {}
-    for answer in petition(case, on):
-        if answer.continues:
-            named.setdefault(answer.continues, []).append(answer.item)
+def ledger(forms: Iterable[FilledForm], pages: Iterable[Attachment]) -> tuple[LedgerLine, ...]:
+    """Every sheet that some item of a form names, in the order of the items, with its page."""
+    there = {(page.form, page.label): page for page in pages}
+    named: dict[tuple[str, str], list[str]] = {}
+    for form in forms:
+        for answer in form.items:
+            if answer.continues:
+                named.setdefault((form.form, answer.continues), []).append(answer.item)
     return tuple(
-        LedgerLine(label, tuple(dict.fromkeys(items)), pages.get(label)) for label, items in named.items()
+        LedgerLine(label, form, tuple(dict.fromkeys(filter(None, items))), there.get((form, label)))
+        for (form, label), items in named.items()
     )

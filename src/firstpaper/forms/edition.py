@@ -62,6 +62,8 @@ class ItemKind(StrEnum):
 class Item:
     """One item of an edition.
 
+    `item` is its number on the sheet and `page` its page; None while nobody has seen them. `was` is the
+    number it had on the edition before, as a hint.
     `fits` is how many characters go on one line (None: no limit worth naming), `lines` how many lines
     there are; both are estimates on the small side. `row` counts from 1 where the item stands in a
     printed table, and is 0 elsewhere. `confirmed` says that a person found the item on
@@ -69,12 +71,13 @@ class Item:
     """
 
     concept: str
-    item: str
+    item: str | None
     kind: ItemKind
     label: str
     confirmed: bool
-    page: int
+    page: int | None
     part: str
+    was: str = ""
     fits: int | None = None
     lines: int = 1
     note: str = ""
@@ -103,13 +106,15 @@ class Watch:
 class Edition:
     """One edition of a form, its items in printed order.
 
-    `where` is the place on the sheet that shows its date. `rows` says how many rows are printed for
-    things that repeat, by name. `valid_from` and `valid_to` are None while not known.
+    `edition` is the date on the sheet, and `where` the place that shows it; `edition` is None where no such
+    sheet was seen, and then `valid_from` says from when we take it to be in use. `rows` says how many rows
+    are printed for things that repeat, by name. `valid_from` and `valid_to` are None while not known.
+    `caution` is what a filer must know of the whole sheet before trusting what we say of it.
     """
 
     form: str
     title: str
-    edition: date
+    edition: date | None
     where: str
     pages: int
     valid_from: date | None
@@ -118,16 +123,27 @@ class Edition:
     watch: Watch | None
     items: tuple[Item, ...]
     rows: Mapping[str, int]
+    caution: str = ""
 
     @property
     def printed(self) -> str:
-        """Its date as the sheet shows it."""
-        return as_printed(self.edition)
+        """Its date as the sheet shows it; empty where that is not known."""
+        return as_printed(self.edition) if self.edition else ""
+
+    @property
+    def begins(self) -> date:
+        """The first day on which we take it to be in use."""
+        return self.valid_from or self.edition or date.max
+
+    @property
+    def numbered(self) -> bool:
+        """Whether the number of every item is known."""
+        return all(item.item is not None for item in self.items)
 
     @property
     def words(self) -> tuple[str, ...]:
         """Everything in the file that a person sees, for translators."""
-        around = (self.title, self.where, self.watch.why if self.watch else "")
+        around = (self.title, self.where, self.caution, self.watch.why if self.watch else "")
         of_items = (text for item in self.items for text in (item.part, item.label, item.note))
         return tuple(text for text in dict.fromkeys((*around, *of_items)) if text)
 
@@ -140,7 +156,7 @@ class Edition:
 
     def in_use(self, on: date) -> bool:
         """Whether a filing on that day may use this edition, as far as we know."""
-        return (self.valid_from or self.edition) <= on and (self.valid_to is None or on <= self.valid_to)
+        return self.begins <= on and (self.valid_to is None or on <= self.valid_to)
 
     def may_be_replaced(self, on: date) -> bool:
         """Whether another edition may be in use by that day."""
@@ -159,9 +175,19 @@ def edition_for(form: str, on: date) -> Edition:
 @cache
 def editions(form: str) -> tuple[Edition, ...]:
     """Every edition of a form, oldest first."""
-    slug = form.lower().replace("-", "")
-    read = (load_edition(path) for path in EDITIONS.glob(f"{slug}-*.yaml"))
-    return tuple(sorted(read, key=lambda edition: edition.edition))
+    read = (load_edition(path) for path in EDITIONS.glob(f"{slug(form)}-*.yaml"))
+    return tuple(sorted(read, key=lambda edition: edition.begins))
+
+
+def slug(form: str) -> str:
+    """A form's number as its files are named: "fl105a" for "FL-105(A)"."""
+    return "".join(letter for letter in form.lower() if letter.isalnum())
+
+
+@cache
+def all_editions() -> tuple[Edition, ...]:
+    """Every edition of every form."""
+    return tuple(load_edition(path) for path in sorted(EDITIONS.glob("*.yaml")))
 
 
 def load_edition(path: Path) -> Edition:
@@ -241,7 +267,7 @@ def _items(place: _Place, parts: list[Any]) -> Iterator[Item]:
     for number, shape in enumerate(parts, 1):
         here = place.into(number)
         part = here.mapping(shape)
-        around = {"part": part.get("title"), "page": part.get("page")}
+        around = {"part": part.get("title"), **({"page": part["page"]} if "page" in part else {})}
         for position, item in enumerate(here.into("items").sequence(part.get("items")), 1):
             inside = here.into(position)
             for each in _repeated(inside, inside.mapping(item)):
@@ -305,6 +331,6 @@ def _refuse_duplicates(place: _Place, edition: Edition) -> None:
     for item in edition.items:
         if item.concept in seen:
             raise place.error(f"{item.concept} stands twice")
-        if not 1 <= item.page <= edition.pages:
+        if item.page is not None and not 1 <= item.page <= edition.pages:
             raise place.error(f"{item.concept} is on page {item.page} of {edition.pages}")
         seen.add(item.concept)

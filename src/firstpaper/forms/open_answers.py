@@ -45,6 +45,10 @@ def what_is_asked(key: str) -> str:
 def _of_a_child() -> dict[str, str]:
     return {
         "name": _("the full name of child {number}"),
+        "birthplace": _("where child {number} was born"),
+        "same_homes": _("whether child {number} has lived where the first child has"),
+        "homes": _("where child {number} has lived, and with whom"),
+        "address": _("the address of child {number}"),
         "born_on": _("the birth date of child {number}"),
         "legal": _("who is to have legal custody of child {number}"),
         "physical": _("who is to have physical custody of child {number}"),
@@ -110,5 +114,12 @@ def _phrases() -> dict[str, str]:
         "requests.intends_to_amend": _("whether you want a divorce later, when the time has run"),
         "requests.putative_division": _("whether you ask to divide the property of the union"),
         "requests.other": _("whether you want to ask for something else"),
+        "uccjea.kept_private": _("whether to keep addresses off this form"),
+        "uccjea.people": _("with whom else the children have lived"),
+        "uccjea.cases": _("whether there is another case about a child"),
+        "uccjea.case_words": _("what you know of the other cases"),
+        "uccjea.orders": _("whether a restraining order holds now"),
+        "uccjea.order_words": _("what you know of the orders"),
+        "uccjea.claims": _("whether anyone else has or claims a child"),
         "signing.orders_read": _("that you have read the orders printed with the summons"),
     }

@@ -10,22 +10,30 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
 
 UNNAMED = "______________________"
+TITLES = {"FL-100": "Petition", "FL-105": "Declaration Under UCCJEA"}
 
 
 @dataclass(frozen=True, slots=True)
 class Attachment:
     """An attachment page: its paragraphs, then its table, both exactly as they are to be filed.
 
-    `item` is the item of the form it continues. An empty cell is left for the filer to complete.
+    `form` is the form it goes behind, and `continues` what of that form it continues. An empty cell is left
+    for the filer to complete.
     """
 
     label: str
-    item: str
+    form: str
+    continues: str
     title: str
     short_title: str
     paragraphs: tuple[str, ...] = ()
     columns: tuple[str, ...] = ()
     rows: tuple[tuple[str, ...], ...] = ()
+
+    @property
+    def behind(self) -> str:
+        """The form it goes behind, as the page itself names it."""
+        return f"{TITLES[self.form]} ({self.form})"
 
 
 def attachment(
@@ -37,8 +45,32 @@ def attachment(
     columns: tuple[str, ...] = (),
     rows: tuple[tuple[str, ...], ...] = (),
 ) -> Attachment:
-    """The page for one item, under the short title of the case."""
-    return Attachment(f"Attachment {item}", item, title, short_title(case), paragraphs, columns, rows)
+    """The page for one item of the petition, under the short title of the case."""
+    return Attachment(
+        f"Attachment {item}",
+        "FL-100",
+        f"item {item}",
+        title,
+        short_title(case),
+        paragraphs,
+        columns,
+        rows,
+    )
+
+
+def unnumbered(
+    case: Case,
+    form: str,
+    title: str,
+    paragraphs: tuple[str, ...] = (),
+    *,
+    columns: tuple[str, ...] = (),
+    rows: tuple[tuple[str, ...], ...] = (),
+) -> Attachment:
+    """The page for a part of a form whose item numbers are not known: it goes by its words."""
+    part = title[0].lower() + title[1:]
+    label = f"Attachment ({part})"
+    return Attachment(label, form, f"the part on {part}", title, short_title(case), paragraphs, columns, rows)
 
 
 def short_title(case: Case) -> str:

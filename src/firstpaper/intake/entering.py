@@ -16,6 +16,7 @@ from firstpaper.facts import Case
 from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
+from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.kinds import AnswerKind, general, is_key, places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
@@ -23,6 +24,7 @@ from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.choices import read_choice
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.homes import home, read_homes
+from firstpaper.intake.reading.people import person, read_people
 from firstpaper.intake.reading.periods import period, read_periods
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
@@ -165,27 +167,39 @@ class _FactFile:
         return read_answer(asked, node.text, self._today)
 
     def _one_of_many(self, asked: Asked, node: Node) -> Any:
-        if asked.kind is AnswerKind.PERIODS and isinstance(node, Named):
-            return self._period(asked, node)
-        if asked.kind is AnswerKind.HOMES and isinstance(node, Named):
-            return self._home(asked, node)
+        if isinstance(node, Named):
+            return self._in_pieces(asked, node)
         if not isinstance(node, Scalar):
-            raise AnswerRefused(_("A list holds one plain value on each line."))
+            raise AnswerRefused(_one_plain_value())
         match asked.kind:
             case AnswerKind.SEVERAL:
                 return read_choice(asked.choices, node.text)
             case AnswerKind.LINES:
                 return node.text
             case AnswerKind.PERIODS:
-                (read,) = read_periods(node.text, self._today, not_after_today=asked.question.not_after_today)
-                return read
+                past = asked.question.not_after_today
+                return _the_one(read_periods(node.text, self._today, not_after_today=past))
             case AnswerKind.HOMES:
-                (lived,) = read_homes(node.text, self._today, not_after_today=asked.question.not_after_today)
-                return lived
+                past = asked.question.not_after_today
+                return _the_one(read_homes(node.text, self._today, not_after_today=past))
+            case AnswerKind.PEOPLE:
+                return _the_one(read_people(node.text))
             case _:
                 raise AnswerRefused(
                     _("This fact takes one value, not a list. Write the value after the colon.")
                 )
+
+    def _in_pieces(self, asked: Asked, node: Named) -> Any:
+        """One of many that is written with a name for each of its pieces."""
+        match asked.kind:
+            case AnswerKind.PERIODS:
+                return self._period(asked, node)
+            case AnswerKind.HOMES:
+                return self._home(asked, node)
+            case AnswerKind.PEOPLE:
+                return self._person(node)
+            case _:
+                raise AnswerRefused(_one_plain_value())
 
     def _period(self, asked: Asked, node: Named) -> Period:
         parts = self._parts(node, ("start", "end", "why"))
@@ -198,6 +212,10 @@ class _FactFile:
                 raise AnswerRefused(_("This home has no {name}. Please add it.").format(name=name))
         lived = self._span(asked, parts)
         return home(lived.start, lived.end, parts["place"], parts["state"], parts.get("with_whom", ""))
+
+    def _person(self, node: Named) -> Person:
+        parts = self._parts(node, ("name", "relation", "address"))
+        return person(parts.get("name", ""), parts.get("relation", ""), parts.get("address", ""))
 
     def _span(self, asked: Asked, parts: Mapping[str, str]) -> Period:
         if not parts.get("start"):
@@ -235,6 +253,17 @@ class _FactFile:
 
     def _problem(self, where: Node, key: str, message: str) -> None:
         self.problems.append(Problem(where.line, key, message))
+
+
+def _the_one(found: tuple[Any, ...]) -> Any:
+    """The one thing on a line of a list; a line may not hold several."""
+    if len(found) != 1:
+        raise AnswerRefused(_one_plain_value())
+    return found[0]
+
+
+def _one_plain_value() -> str:
+    return _("A list holds one plain value on each line.")
 
 
 def _is_group(key: str) -> bool:

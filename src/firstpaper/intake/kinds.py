@@ -16,6 +16,7 @@ from firstpaper.facts.people import Address
 from firstpaper.facts.record import Record
 from firstpaper.facts.schedule import Asset, Debt, Schedule
 from firstpaper.facts.text import Paragraph
+from firstpaper.facts.uccjea import Person
 
 _NO_QUESTION = (Record, Schedule, Asset, Debt, Income)
 """Facts that are entered in another way than by a question, so that no answer stands behind them."""
@@ -35,6 +36,7 @@ class AnswerKind(StrEnum):
     LINES = "lines"
     PERIODS = "periods"
     HOMES = "homes"
+    PEOPLE = "people"
     ADDRESS = "address"
     NUMBER = "number"
     MONEY = "money"
@@ -135,6 +137,8 @@ def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
         return AnswerKind.PERIODS, None
     if one is Home:
         return AnswerKind.HOMES, None
+    if one is Person:
+        return AnswerKind.PEOPLE, None
     if isinstance(one, type) and issubclass(one, StrEnum):
         return AnswerKind.SEVERAL, one
     return AnswerKind.LINES, None

@@ -8,7 +8,7 @@ The bank names these functions under `when`; those for the questions of one chil
 from collections.abc import Collection
 
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.children import Child
+from firstpaper.facts.children import Child, first_of_both, is_of_both
 from firstpaper.facts.choices import (
     CommunityHow,
     CustodySheet,
@@ -194,7 +194,7 @@ def children_are_treated_alike(case: Case) -> bool:
 
 def children_are_treated_differently(case: Case, child: Child) -> bool:
     """There is a child of both, and the wishes about custody differ from child to child."""
-    return has_minor_children_together(case) and _is_of_both(child) and _custody_differs(case)
+    return has_minor_children_together(case) and is_of_both(child) and _custody_differs(case)
 
 
 def is_listed_child(case: Case, child: Child) -> bool:
@@ -215,10 +215,47 @@ def signed_a_declaration(case: Case, child: Child) -> bool:
     return may_be_born_before_the_union(case, child) and known(child.declaration) in signed
 
 
-def has_not_always_been_here(case: Case, child: Child) -> bool:
-    """A child of both in a family where a child lived outside California lately."""
-    lately = Family.NOT_ALWAYS_HERE in _several(case, "children.family")
-    return has_minor_children_together(case) and lately and _is_of_both(child)
+def fills_in_the_declaration(case: Case) -> bool:
+    """The two have children under 18, and the filer wants to fill in form FL-105 now."""
+    return has_minor_children_together(case) and known(case.uccjea.now) is True
+
+
+def fills_in_the_declaration_in_danger(case: Case) -> bool:
+    """The filer wants to fill in form FL-105 now, and told of danger."""
+    return fills_in_the_declaration(case) and bool(known(case.safety.dangers))
+
+
+def is_in_the_declaration(case: Case, child: Child) -> bool:
+    """A child of both, and the filer wants to fill in form FL-105 now."""
+    return fills_in_the_declaration(case) and is_of_both(child)
+
+
+def may_have_the_same_homes(case: Case, child: Child) -> bool:
+    """A child of both whose homes matter, and who is not the first one told of."""
+    first = first_of_both(case.child)
+    return _homes_matter(case, child) and first is not None and child is not first
+
+
+def tells_the_homes(case: Case, child: Child) -> bool:
+    """A child of both whose homes matter, and are not just those of the first one told of."""
+    same = may_have_the_same_homes(case, child) and known(child.same_homes) is True
+    return _homes_matter(case, child) and not same
+
+
+def may_tell_the_address(case: Case, child: Child) -> bool:
+    """A child whose homes are told for form FL-105, and whose address need not be kept off it."""
+    open_address = known(case.safety.dangers) == () or known(case.uccjea.kept_private) is False
+    return fills_in_the_declaration(case) and tells_the_homes(case, child) and open_address
+
+
+def knows_of_a_case_about_the_children(case: Case) -> bool:
+    """The filer fills in form FL-105 and knows of another case about a child."""
+    return fills_in_the_declaration(case) and bool(known(case.uccjea.cases))
+
+
+def knows_of_a_protective_order(case: Case) -> bool:
+    """The filer fills in form FL-105 and knows of a restraining order that holds now."""
+    return fills_in_the_declaration(case) and bool(known(case.uccjea.orders))
 
 
 def custody_goes_to_somebody_else(case: Case) -> bool:
@@ -395,8 +432,10 @@ def _claims(case: Case, ground: NullityGround) -> bool:
     return wants_nullity(case) and ground in _several(case, "grounds.nullity")
 
 
-def _is_of_both(child: Child) -> bool:
-    return known(child.parentage) is not Parentage.ONE_PARENT_ONLY
+def _homes_matter(case: Case, child: Child) -> bool:
+    """A child of both in a family where a child lived outside California lately, or who is in the FL-105."""
+    lately = has_minor_children_together(case) and Family.NOT_ALWAYS_HERE in _several(case, "children.family")
+    return is_of_both(child) and (lately or fills_in_the_declaration(case))
 
 
 def _custody_differs(case: Case) -> bool:

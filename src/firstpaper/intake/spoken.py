@@ -12,6 +12,7 @@ from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.money import in_dollars
 from firstpaper.facts.people import Address
+from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.reading.addresses import is_state
 from firstpaper.intake.reading.dates import spell
@@ -59,6 +60,8 @@ def _in_pieces(value: Any) -> str:
         return _period(value)
     if isinstance(value, Home):
         return _home(value)
+    if isinstance(value, Person):
+        return ", ".join(filter(None, (value.name, value.relation, value.address)))
     if isinstance(value, Address):
         return _address(value)
     return str(value)

@@ -8,8 +8,9 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, attachments
+from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.filled_forms import filled_forms
 from firstpaper.forms.needed import FormNeeded, forms_needed
-from firstpaper.forms.petition import petition
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.law.finding import Finding, Weight
 from firstpaper.law.register import findings
@@ -23,10 +24,15 @@ class Brief:
     case: Case
     on: date
     findings: tuple[Finding, ...]
-    items: tuple[ItemAnswer, ...]
+    filled: tuple[FilledForm, ...]
     attachments: tuple[Attachment, ...]
     forms: tuple[FormNeeded, ...]
     open_questions: tuple[Asked, ...]
+
+    @property
+    def items(self) -> tuple[ItemAnswer, ...]:
+        """What to do with every item of the petition."""
+        return self.filled[0].items
 
     def of_weight(self, weight: Weight) -> tuple[Finding, ...]:
         """The findings of one weight."""
@@ -77,7 +83,7 @@ def brief(case: Case, on: date) -> Brief:
         case=facts,
         on=on,
         findings=findings(facts, on),
-        items=petition(facts, on),
+        filled=filled_forms(facts, on),
         attachments=attachments(facts, on),
         forms=forms_needed(facts, on),
         open_questions=tuple(_open(facts)),

@@ -36,11 +36,11 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     yield from _court(case, on)
     yield from _names(case, "cap")
     yield from _kind(case)
-    yield _number(case, "cap")
+    yield case_number(case, "cap.case_number")
     yield blank("cap.stamp", _("Only the court writes here."))
     for page in ("head2", "head3"):
         yield from _names(case, page)
-        yield _number(case, page)
+        yield case_number(case, f"{page}.case_number")
 
 
 def _filer(case: Case) -> Iterator[Answer]:
@@ -166,8 +166,8 @@ def _kind_line(case: Case, line: str, kind: Kind) -> Iterator[Answer]:
         yield chosen(case, f"{line}.{union}", "matter.unions", holds, **words)
 
 
-def _number(case: Case, page: str) -> Answer:
-    concept = f"{page}.case_number"
+def case_number(case: Case, concept: str) -> Answer:
+    """The number the court gave the case; empty on a first filing."""
     amended = known(case.matter.amended)
     if amended is None:
         return still_open(case, concept, "matter.amended")

@@ -16,6 +16,7 @@ from firstpaper.intake.reading.choices import read_choice, read_several, read_ye
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.homes import read_homes
 from firstpaper.intake.reading.numbers import read_number
+from firstpaper.intake.reading.people import read_people
 from firstpaper.intake.reading.periods import read_periods
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.intake.typed import fold, tidy
@@ -31,12 +32,14 @@ _ANY_LENGTH = {
     AnswerKind.LINES,
     AnswerKind.PERIODS,
     AnswerKind.HOMES,
+    AnswerKind.PEOPLE,
 }
 _NOTHING = {
     AnswerKind.TEXT: "",
     AnswerKind.PARAGRAPH: "",
     AnswerKind.LINES: (),
     AnswerKind.PERIODS: (),
+    AnswerKind.PEOPLE: (),
     AnswerKind.SEVERAL: (),
 }
 _NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/a", "na"}
@@ -97,6 +100,7 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.HOMES: lambda asked, text, today: read_homes(
         text, today, not_after_today=asked.question.not_after_today
     ),
+    AnswerKind.PEOPLE: lambda asked, text, today: read_people(text),
     AnswerKind.ADDRESS: lambda asked, text, today: read_address(text),
     AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
     AnswerKind.MONEY: lambda asked, text, today: read_amount(text),

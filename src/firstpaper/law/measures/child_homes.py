@@ -13,7 +13,7 @@ from enum import StrEnum
 from firstpaper.counting import MissingDay, add_months, days_after, short_date
 from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.children import Home
+from firstpaper.facts.children import Child, Home, first_of_both
 from firstpaper.facts.choices import Lives
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import ListedChild
@@ -51,9 +51,26 @@ class History:
 
 
 def homes(case: Case, child: ListedChild) -> tuple[Home, ...]:
-    """The homes told of one child, oldest first."""
-    told: tuple[Home, ...] = known(case.fact(f"{child.key}.homes")) or ()
-    return tuple(sorted(told, key=lambda home: home.start.earliest))
+    """The homes of one child, oldest first: told for itself, or those of the first child of both."""
+    told = case.child[child.number - 1]
+    if known(told.homes) is None and known(told.same_homes) is True:
+        return since_birth(_lived(first_of_both(case.child) or told), child.born)
+    return _lived(told)
+
+
+def _lived(child: Child) -> tuple[Home, ...]:
+    return tuple(sorted(known(child.homes) or (), key=lambda home: home.start.earliest))
+
+
+def since_birth(lived: tuple[Home, ...], born: Day | None) -> tuple[Home, ...]:
+    """The homes as a younger child had them: from the birth on."""
+    if born is None:
+        return lived
+    kept = (home for home in lived if home.end is None or home.end.latest >= born.earliest)
+    return tuple(
+        home.model_copy(update={"start": born}) if home.start.latest < born.earliest else home
+        for home in kept
+    )
 
 
 def history_since(born: Day | None, on: date) -> date:

@@ -9,13 +9,15 @@ from firstpaper.packet.views.sheet import Sheet
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """One filing-ready sheet for each attachment that the petition names."""
+    """One filing-ready sheet for each attachment that a form names."""
     for one in brief.attachments:
         yield Sheet(
             template="attachment.html",
             title=one.label,
-            running=f"{one.label} to Petition (FL-100)",
+            running=f"{one.label} to {one.behind}",
             style="attachment",
-            purpose=_("File this page behind FL-100. It continues item {item}.").format(item=one.item),
+            purpose=_("File this page behind {form}. It continues {part}.").format(
+                form=one.form, part=one.continues
+            ),
             values={"attachment": one, "case_number": known(brief.case.matter.case_number)},
         )

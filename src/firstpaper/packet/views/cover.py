@@ -43,16 +43,13 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
 
 
 def _contents(others: Sequence[Sheet]) -> Iterator[tuple[str, str]]:
-    """The other sheets by name, with neighbours of one kind on one line."""
-    for template, group in groupby(others, key=lambda sheet: sheet.template):
-        alike = tuple(group)
-        if template == "worksheet.html":
-            yield (
-                _("Worksheets for FL-100, pages 1 to {last}").format(last=len(alike)),
-                _("Copy them onto the blank form. They say what to mark and write in every item."),
-            )
+    """The other sheets by name, with neighbours of one group on one line."""
+    for group, alike in groupby(others, key=lambda sheet: sheet.group):
+        found = tuple(alike)
+        if group and len(found) > 1:
+            yield group, _("Copy them onto the blank form. They say what to mark and write in every item.")
         else:
-            yield from ((sheet.title, sheet.purpose) for sheet in alike)
+            yield from ((sheet.title, sheet.purpose) for sheet in found)
 
 
 def _stack(brief: Brief) -> Iterator[str]:

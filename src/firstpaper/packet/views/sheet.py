@@ -4,6 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
+from firstpaper.packet.pictures.chart import Chart
+
 Style = Literal["worksheet", "attachment"]
 
 
@@ -12,7 +14,9 @@ class Sheet:
     """A template with the values it needs.
 
     `title` is its entry in the outline and on the cover checklist, `running` its footer. A sheet
-    of the style "attachment" is filed with the court; all others stay with the filer.
+    of the style "attachment" is filed with the court; all others stay with the filer. Neighbours of one
+    `group` stand on one line of the checklist, under that name. `pictures` are what a
+    `<figure>` of the template can name.
     """
 
     template: str
@@ -21,3 +25,5 @@ class Sheet:
     running: str = ""
     style: Style = "worksheet"
     purpose: str = field(default="")
+    group: str = field(default="")
+    pictures: Mapping[str, Chart] = field(default_factory=dict)

@@ -1,10 +1,13 @@
-"""Worksheets: what to do with every item of FL-100, page by page."""
+"""Worksheets: what to do with every item of a form, page by page."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from datetime import date
 from itertools import groupby
 
 from firstpaper.forms.answer import Action, ItemAnswer
+from firstpaper.forms.edition import Edition
+from firstpaper.forms.filled import FilledForm
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -46,25 +49,67 @@ class Section:
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """One worksheet for each page of the petition."""
-    last = max((answer.page for answer in brief.items), default=0)
-    for page, answers in groupby(brief.items, key=lambda answer: answer.page):
-        found = tuple(answers)
-        form = found[0].form
-        title = _("Worksheet for {form}, page {page} of {last}").format(form=form, page=page, last=last)
+    """The worksheets of every form that is not private: one a page of the form, where its pages are known."""
+    for form in brief.filled:
+        if not form.private:
+            yield from of_form(form, brief.on)
+
+
+def of_form(form: FilledForm, on: date) -> Iterator[Sheet]:
+    """The worksheets of one copy of a form."""
+    pages = [(page, tuple(found)) for page, found in groupby(form.items, key=lambda answer: answer.page)]
+    named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
+    for number, (page, answers) in enumerate(pages):
+        title = _title(named, page, form.edition.pages)
         yield Sheet(
             template="worksheet.html",
             title=title,
             running=title,
-            purpose=_("Copy it onto page {page} of the blank form.").format(page=page),
+            purpose=_purpose(page),
+            group=_("Worksheets for {form}").format(form=form.form),
             values={
                 "title": title,
-                "form": form,
-                "edition": found[0].edition,
-                "sections": tuple(sections(found)),
-                "first_page": page == 1,
+                "cautions": tuple(_cautions(form, on)) if number == 0 else (),
+                "numbered": form.edition.numbered,
+                "sections": tuple(sections(answers)),
             },
         )
+
+
+def _title(form: str, page: int | None, pages: int) -> str:
+    if page is None or pages == 1:
+        return _("Worksheet for {form}").format(form=form)
+    return _("Worksheet for {form}, page {page} of {last}").format(form=form, page=page, last=pages)
+
+
+def _purpose(page: int | None) -> str:
+    if page is None:
+        return _("Copy it onto the blank form.")
+    return _("Copy it onto page {page} of the blank form.").format(page=page)
+
+
+def _cautions(form: FilledForm, on: date) -> Iterator[str]:
+    """What to look at before trusting the sheet, and how to use it."""
+    edition = form.edition
+    if edition.may_be_replaced(on) and edition.watch:
+        made_for = _("This sheet is made for the {form} that says “{edition}” in its lower left corner.")
+        newest = _("Take the newest one from the court's website. If it has another date, go by the words.")
+        yield made_for.format(form=form.form, edition=edition.printed)
+        yield f"{_(edition.watch.why)} {newest}"
+    elif edition.printed:
+        look = _("Look at the lower left corner of your blank {form}. It should say “{edition}”.")
+        yield f"{look.format(form=form.form, edition=edition.printed)} {_other_date(edition)}"
+    if edition.caution:
+        yield _(edition.caution)
+    if form.private:
+        yield _("This form is private. Keep it apart from the papers that the other side gets.")
+    yield _("Do just what each line says. Tick the small box when you have copied it.")
+
+
+def _other_date(edition: Edition) -> str:
+    if edition.numbered:
+        return _("If it shows another date, do not trust the item numbers here. Ask the self-help center.")
+    return _("If it shows another date, ask the self-help center.")
 
 
 def sections(answers: Iterable[ItemAnswer]) -> Iterator[Section]:
@@ -98,11 +143,16 @@ def _kind(answer: ItemAnswer) -> str:
     return answer.action.value
 
 
+def _place(answer: ItemAnswer) -> str:
+    """The number of the item; in brackets the one it had before, where the number of today is not known."""
+    return answer.item or (f"({answer.was})" if answer.was else "")
+
+
 def _row(group: tuple[ItemAnswer, ...]) -> Row:
     first = group[0]
     return Row(
         kind=_kind(first),
-        place=", ".join(dict.fromkeys(answer.item for answer in group)),
+        place=", ".join(dict.fromkeys(filter(None, map(_place, group)))),
         labels=tuple(answer.label for answer in group),
         lines=tuple(first.value.splitlines()),
         because=first.because,

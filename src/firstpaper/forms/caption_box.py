@@ -1,0 +1,83 @@
+"""The boxes at the top of every form, each as one answer: the same words as on the petition.
+
+What is written on a form is in English, the language of the court.
+"""
+
+from collections.abc import Iterator
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.people import Address
+from firstpaper.forms.answer import Answer, write
+from firstpaper.forms.fl100.caption import case_number
+from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.locale import _
+
+FILER, COURT, NAMES, NUMBER = "caption.filer", "caption.court", "caption.names", "caption.case_number"
+
+
+def caption(case: Case) -> Iterator[Answer]:
+    """The four boxes of a caption."""
+    yield filer(case)
+    yield court(case)
+    yield names(case)
+    yield case_number(case, NUMBER)
+
+
+def filer(case: Case, concept: str = FILER) -> Answer:
+    """Who files, and how the court reaches that person."""
+    told = case.petitioner
+    lines = (
+        known(told.name) or "",
+        *_address(known(told.mailing)),
+        known(told.phone) or "",
+        known(told.email) or "",
+        "Self-represented",
+    )
+    return _written(case, concept, lines, "petitioner.name", "petitioner.mailing")
+
+
+def court(case: Case, concept: str = COURT) -> Answer:
+    """Which court, and where it sits."""
+    county = known(case.court.county)
+    lines = (
+        f"Superior Court of California, County of {county}" if county else "",
+        *_address(known(case.court.address)),
+        known(case.court.branch) or "",
+    )
+    return _written(case, concept, lines, "court.county", "court.address")
+
+
+def names(case: Case, concept: str = NAMES) -> Answer:
+    """The two people, in the roles they keep."""
+    petitioner, respondent = known(case.petitioner.name), known(case.respondent.name)
+    lines = (
+        f"Petitioner: {petitioner}" if petitioner else "",
+        f"Respondent: {respondent}" if respondent else "",
+    )
+    return _written(case, concept, lines, "petitioner.name", "respondent.name")
+
+
+def _written(case: Case, concept: str, lines: tuple[str, ...], *needed: str) -> Answer:
+    missing = next((key for key in needed if known(case.fact(key)) is None), "")
+    told = "\n".join(line for line in lines if line)
+    if missing == needed[0] or not told:
+        return still_open(case, concept, missing or needed[0])
+    answer = write(concept, told, _("The same words as at the top of FL-100."), _("common practice"))
+    return flagged(case, answer, missing) if missing else answer
+
+
+def _address(address: Address | None) -> tuple[str, ...]:
+    if address is None:
+        return ()
+    return (address.street, f"{address.city}, {address.state} {address.zip}".strip(", "))
+
+
+def one_line(address: Address) -> str:
+    """An address as it stands on one line."""
+    return ", ".join(_address(address))
+
+
+def only_names(case: Case) -> Iterator[Answer]:
+    """The short heading of a page that is added to a form."""
+    yield names(case)
+    yield case_number(case, NUMBER)

@@ -1,0 +1,19 @@
+"""Every official form that we help to fill in, item by item, in the order in which it is worth doing."""
+
+from collections.abc import Callable
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.forms.declaration import declaration
+from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.petition import petition_form
+
+MAKERS: tuple[Callable[[Case, date], tuple[FilledForm, ...]], ...] = (
+    petition_form,
+    declaration,
+)
+
+
+def filled_forms(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The forms of one case for a filing on the day `on`; `case` holds standing facts."""
+    return tuple(form for maker in MAKERS for form in maker(case, on))

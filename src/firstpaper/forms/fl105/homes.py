@@ -1,0 +1,166 @@
+"""The homes of one child, newest first, as rows of the sheet.
+
+Each row is one answer: the days, the place, and with whom, line by line in the order of the columns.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.facts import DONT_KNOW, Case, Day, known
+from firstpaper.facts.children import Home, first_of_both
+from firstpaper.facts.people import Address
+from firstpaper.forms.answer import Answer, blank, write
+from firstpaper.forms.caption_box import one_line
+from firstpaper.forms.edition import edition_for
+from firstpaper.forms.fl105 import LAW
+from firstpaper.forms.fl105.privacy import BOTH, must_stay_private
+from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.law.measures.child_homes import history_since, homes, since_birth
+from firstpaper.law.measures.children import ListedChild
+from firstpaper.locale import _
+
+FILER = {"me", "myself"}
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row: the exact words of its columns, and whether the place and people are kept private."""
+
+    days: str
+    place: str
+    people: str
+    private: bool
+
+    @property
+    def words(self) -> str:
+        """The row as it is written, a line for each column."""
+        return "\n".join(filter(None, (self.days, self.place, self.people)))
+
+
+def printed_rows(form: str, on: date) -> int:
+    """How many rows the sheet has for one child, as far as we know."""
+    return edition_for(form, on).rows["homes"]
+
+
+def rows_of(case: Case, child: ListedChild, on: date) -> tuple[Row, ...]:
+    """The rows of one child for the years that count, newest first."""
+    return _rows(case, child, homes(case, child), on)
+
+
+def same_as(case: Case, child: ListedChild, first: ListedChild, on: date) -> bool | None:
+    """Whether the child has lived, since birth, just where the first one did; None while not known."""
+    mine = rows_of(case, child, on)
+    theirs = _rows(case, first, since_birth(homes(case, first), child.born), on)
+    return mine == theirs if mine and theirs else None
+
+
+def answers(case: Case, child: ListedChild, concept: str, rows: int, on: date) -> Iterator[Answer]:
+    """The rows of one child under the concepts `concept`.1 and on."""
+    told = rows_of(case, child, on)
+    for number in range(1, rows + 1):
+        name = f"{concept}.{number}"
+        if not told:
+            yield still_open(case, name, homes_key(case, child))
+        elif number > len(told):
+            yield blank(name, _("You need no more rows."))
+        else:
+            yield _written(case, child, name, told[number - 1], newest=number == 1)
+
+
+def homes_key(case: Case, child: ListedChild) -> str:
+    """The fact that is missing where no home is known."""
+    told = case.child[child.number - 1]
+    first = first_of_both(case.child)
+    if first is not None and first is not told and told.same_homes in (None, DONT_KNOW):
+        return f"{child.key}.same_homes"
+    if known(told.same_homes) is True and first is not None:
+        return f"child.{_number(case, first)}.homes"
+    return f"{child.key}.homes"
+
+
+def address_of(case: Case, child: ListedChild) -> Address | None:
+    """Where the child lives now, told for itself or shared with the first."""
+    return known(case.child[_source(case, child) - 1].address)
+
+
+def _rows(case: Case, child: ListedChild, lived: Sequence[Home], on: date) -> tuple[Row, ...]:
+    since = history_since(child.born, on)
+    counted = [home for home in lived if home.end is None or home.end.latest >= since]
+    return tuple(_row(case, child, home) for home in sorted(counted, key=_newness, reverse=True))
+
+
+def _number(case: Case, told: object) -> int:
+    return next(number for number, one in enumerate(case.child, 1) if one is told)
+
+
+def _source(case: Case, child: ListedChild) -> int:
+    """The number of the child whose homes these are."""
+    told, first = case.child[child.number - 1], first_of_both(case.child)
+    shares = known(told.homes) is None and known(told.same_homes) is True and first is not None
+    return _number(case, first) if shares else child.number
+
+
+def _newness(home: Home) -> tuple[bool, date, date]:
+    return home.end is None, home.end.latest if home.end else date.max, home.start.latest
+
+
+def _row(case: Case, child: ListedChild, home: Home) -> Row:
+    private = must_stay_private(case, home)
+    until = _day(home.end) if home.end else "present"
+    return Row(
+        days=f"{_day(home.start)} - {until}",
+        place=home.state if private else _place(case, child, home),
+        people=_people(case, home.with_whom, private),
+        private=private,
+    )
+
+
+def _place(case: Case, child: ListedChild, home: Home) -> str:
+    address = None if home.end else address_of(case, child)
+    same_town = address is not None and address.city.casefold() == home.place.casefold()
+    return one_line(address) if address and same_town else f"{home.place}, {home.state}"
+
+
+def _people(case: Case, told: str, private: bool) -> str:
+    """The names as typed, with those of the two spouses in full. Private: only names the other side knows."""
+    petitioner, respondent = known(case.petitioner.name) or "", known(case.respondent.name) or ""
+    said = told.strip().casefold()
+    if said in BOTH and petitioner and respondent:
+        return f"{petitioner} and {respondent}"
+    if said in FILER and petitioner:
+        return petitioner
+    return told if not private or said in (petitioner.casefold(), respondent.casefold()) else ""
+
+
+def _day(day: Day) -> str:
+    """As much of a day as was told, as in "06/14/2016", "06/2016" or "2016"."""
+    told = (f"{day.month:02d}" if day.month else "", f"{day.day:02d}" if day.day else "", f"{day.year:04d}")
+    return "/".join(part for part in told if part)
+
+
+def _written(case: Case, child: ListedChild, concept: str, row: Row, *, newest: bool) -> Answer:
+    if row.private:
+        return write(concept, row.words, _private_words(row), LAW)
+    answer = write(concept, row.words, _words(newest), LAW if newest else "")
+    if not row.people:
+        return flagged(case, answer, f"child.{_source(case, child)}.homes")
+    if newest and row.days.endswith("present") and address_of(case, child) is None:
+        return flagged(case, answer, f"child.{_source(case, child)}.address")
+    return answer
+
+
+def _words(newest: bool) -> str:
+    if newest:
+        return _("The home of today comes first. Add the address of each person from the list below.")
+    return _("Days, place, and with whom, column by column.")
+
+
+def _private_words(row: Row) -> str:
+    only = _(
+        "The other side did not live here. Write only the state, and mark the box beside it if there is one."
+    )
+    if row.people:
+        return only
+    ask = _("A name can show where you live too. Ask the self-help center before you write who lived there.")
+    return f"{only} {ask}"

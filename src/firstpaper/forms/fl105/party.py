@@ -1,0 +1,33 @@
+"""The caption, who declares, and whether addresses are kept off the form."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.caption_box import caption
+from firstpaper.forms.fl105 import LAW
+from firstpaper.forms.fl105.privacy import marks_the_box
+from firstpaper.forms.open_answers import still_open
+from firstpaper.locale import _
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """The boxes at the top, and the first two statements."""
+    yield from caption(case)
+    yield blank("caption.guardianship", _("These boxes are for a guardianship. Yours is a family case."))
+    says = _("It says that you take part in the case about the children. If there is a box, mark it.")
+    yield blank("party", says, LAW)
+    yield _confidential(case)
+
+
+def _confidential(case: Case) -> Answer:
+    concept, marks = "confidential", marks_the_box(case)
+    if marks is None:
+        return still_open(case, concept, "uccjea.kept_private")
+    if marks:
+        because = _(
+            "You say that there was violence or abuse, and the other side does not know these addresses."
+        )
+        return mark(concept, because, LAW)
+    return blank(concept, _("You told us of no violence or abuse that you want to name here."))

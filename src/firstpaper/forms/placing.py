@@ -1,0 +1,62 @@
+"""Placing answers on an edition of a form: each concept once, and nothing that is not on the sheet."""
+
+from collections import Counter
+from dataclasses import replace
+
+from firstpaper.forms.answer import Answer, ItemAnswer
+from firstpaper.forms.edition import Edition, Item
+from firstpaper.locale import _
+
+
+class MisplacedError(ValueError):
+    """The answers and the edition do not cover the same concepts, each exactly once."""
+
+
+def placed(edition: Edition, answers: tuple[Answer, ...]) -> tuple[ItemAnswer, ...]:
+    """The answers on the items of the edition; MisplacedError names what is missing, unknown or double."""
+    by_concept = {answer.concept: answer for answer in answers}
+    _refuse_misplaced(edition, Counter(answer.concept for answer in answers))
+    return tuple(_on_item(edition, item, by_concept[item.concept]) for item in edition.items)
+
+
+def _refuse_misplaced(edition: Edition, answered: Counter[str]) -> None:
+    printed = {item.concept for item in edition.items}
+    problems = {
+        "not answered": printed - answered.keys(),
+        "not on this edition": answered.keys() - printed,
+        "answered twice": {concept for concept, times in answered.items() if times > 1},
+    }
+    told = [f"{problem}: {', '.join(sorted(concepts))}" for problem, concepts in problems.items() if concepts]
+    if told:
+        raise MisplacedError(f"{edition.form} of {edition.edition}: {'; '.join(told)}")
+
+
+def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
+    answer = _said_if_too_long(item, answer)
+    return ItemAnswer(
+        form=edition.form,
+        edition=edition.printed,
+        page=item.page,
+        item=item.item or "",
+        was=item.was,
+        concept=item.concept,
+        label=item.words,
+        action=answer.action,
+        value=answer.value,
+        because=answer.because,
+        authority=answer.authority,
+        continues=answer.continues,
+        open_key=answer.open_key,
+        part=_(item.part),
+        kind=item.kind,
+        note=_(item.note),
+        confirmed=item.confirmed,
+    )
+
+
+def _said_if_too_long(item: Item, answer: Answer) -> Answer:
+    """A name or an address that is longer than its line: nothing is cut off, and the filer is told."""
+    if item.holds(answer.value):
+        return answer
+    small = _("This is longer than the line. Write small, or go on in the space below. Leave nothing out.")
+    return replace(answer, because=f"{answer.because} {small}")
