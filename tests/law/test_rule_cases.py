@@ -13,7 +13,18 @@ from firstpaper.law.register import Rule, all_rules
 from tests.law.rule_cases import CASE_FILES, CASES, RULE_CASES, CaseFile, RuleCase
 
 FEWEST_CASES = 4
-EXPECTABLE = {"outcome", "weight", "certainty", "says", "do", "steps", "facts", "dates", "values"}
+EXPECTABLE = {
+    "outcome",
+    "weight",
+    "certainty",
+    "says",
+    "do",
+    "steps",
+    "silent_on",
+    "facts",
+    "dates",
+    "values",
+}
 
 
 @pytest.mark.parametrize("one", RULE_CASES, ids=str)
@@ -34,6 +45,8 @@ def _check(finding: Finding, expected: Mapping[str, Any]) -> None:
     for name, text in (("says", finding.says), ("do", finding.do), ("steps", "\n".join(finding.steps))):
         for words in _list(expected.get(name, [])):
             assert words in text if words else not text, name
+    for words in _list(expected.get("silent_on", [])):
+        assert words not in "\n".join((finding.says, finding.do, *finding.steps)), words
     assert set(expected.get("facts", ())) <= set(finding.facts)
     for name, day in expected.get("dates", {}).items():
         assert finding.dates.get(name) == day, name
