@@ -10,7 +10,6 @@ from firstpaper.law.measures.residence import (
     AWAY,
     SPOUSES,
     SpouseResidence,
-    day_that_counts,
     same_sex_route_open,
     spouse_residence,
 )
@@ -96,7 +95,7 @@ def _offered(case: Case, spouses: list[SpouseResidence]) -> Found:
 def _divorce_is_open(case: Case, on: date) -> Found | None:
     """Somebody qualifies: a separation is still a free choice, but not a way round the wait."""
     wants_divorce = known(case.requests.intends_to_amend) is True
-    day = spell_date(day_that_counts(case, on) or on)
+    day = spell_date(on)
     says = _("One of you has lived here long enough for a divorce on {day}. You could file for it now.")
     return Found(
         outcome=Outcome.NOT_MET if wants_divorce else Outcome.MET,
