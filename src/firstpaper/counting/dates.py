@@ -50,7 +50,7 @@ def spell_date(day: date) -> str:
 def short_date(day: date) -> str:
     """The date in short words, as in "Thu, Nov 26, 2026"."""
     return _("{weekday}, {month} {day}, {year}").format(
-        weekday=_short_weekday(day), month=_short_month(day), day=day.day, year=day.year
+        weekday=_short_weekday(day), month=short_month(day), day=day.day, year=day.year
     )
 
 
@@ -58,7 +58,8 @@ def _short_weekday(day: date) -> str:
     return (_("Mon"), _("Tue"), _("Wed"), _("Thu"), _("Fri"), _("Sat"), _("Sun"))[day.weekday()]
 
 
-def _short_month(day: date) -> str:
+def short_month(day: date) -> str:
+    """The month in a short word, as in "Nov"."""
     return (
         _("Jan"),
         _("Feb"),

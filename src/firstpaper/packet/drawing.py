@@ -1,9 +1,11 @@
 """From sheets to the bytes of one PDF."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 
 from firstpaper.locale import language
+from firstpaper.packet.pictures.drawing import drawings_of
+from firstpaper.packet.pictures.shapes import FONT_SIZE, Drawing
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
 
@@ -13,7 +15,22 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
     from firstpaper.packet.paper import SheetSource, draw  # noqa: PLC0415  (slow to import)
 
     sources = [
-        SheetSource(sheet.title, render(sheet.template, sheet.values), sheet.style, sheet.running)
+        SheetSource(
+            sheet.title, render(sheet.template, sheet.values), sheet.style, sheet.running, pictures(sheet)
+        )
         for sheet in sheets
     ]
     return draw(sources, title=title, lang=language(), on=on)
+
+
+def pictures(sheet: Sheet) -> Mapping[str, Sequence[Drawing]]:
+    """The pictures of a sheet laid out for its column, by name; one too high for a page in parts."""
+    if not sheet.pictures:
+        return {}
+    from firstpaper.packet.paper import text_column, text_width  # noqa: PLC0415  (slow to import)
+
+    def measure(text: str, bold: bool) -> float:
+        return text_width(text, sheet.style, bold=bold) * FONT_SIZE
+
+    width = text_column(sheet.style)
+    return {name: drawings_of(chart, width, measure) for name, chart in sheet.pictures.items()}

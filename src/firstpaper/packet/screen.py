@@ -1,11 +1,17 @@
 """The packet for a screen: the same sheets, one HTML page, nothing to fetch and nothing to run."""
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Mapping, Sequence
 from html import escape
 
 from firstpaper.locale import _, language
+from firstpaper.packet.drawing import pictures
+from firstpaper.packet.pictures.shapes import Drawing
+from firstpaper.packet.pictures.svg import svg
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
+
+SHORT_LINE = re.compile(r'<line width="(\d+)"/>')
 
 
 def screen(title: str, sheets: Iterable[Sheet]) -> str:
@@ -14,20 +20,23 @@ def screen(title: str, sheets: Iterable[Sheet]) -> str:
         {
             "id": f"sheet-{number}",
             "title": sheet.title,
-            "html": for_screen(render(sheet.template, sheet.values)),
+            "html": for_screen(render(sheet.template, sheet.values), pictures(sheet)),
         }
         for number, sheet in enumerate(sheets, start=1)
     ]
     return render("screen.html", {"title": title, "language": language(), "sheets": shown})
 
 
-def for_screen(markup: str) -> str:
+def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:
     """The sheet markup as standard HTML. Values are escaped, so these tags are the template's own."""
     box = f'<span class="tick" role="img" aria-label="{escape(_("box to tick"))}"></span>'
     marked = f'<span class="tick marked" role="img" aria-label="{escape(_("marked box"))}"></span>'
     line = f'<span class="line" role="img" aria-label="{escape(_("line to write on"))}"></span>'
     for tag, shown in (("<tick/>", box), ("<tick marked/>", marked), ("<line/>", line)):
         markup = markup.replace(tag, shown)
+    markup = SHORT_LINE.sub(lambda found: line.replace(">", f' style="width: {found[1]}%">', 1), markup)
+    for name, drawings in pictured.items():
+        markup = markup.replace(f'<figure name="{name}"/>', f"<figure>{''.join(map(svg, drawings))}</figure>")
     return _lower_headings(markup)
 
 

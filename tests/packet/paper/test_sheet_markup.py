@@ -49,6 +49,12 @@ def test_everything_in_the_markup_is_accepted():
         ("<h2>First</h2>", "<h2> needs an <h1> before it"),
         ("<h1>One</h1><h3>Three</h3>", "<h3> needs an <h2> before it"),
         ("<h1> </h1>", "<h1> is empty"),
+        ("<figure/>", "<figure> needs name="),
+        ('<figure name="The Times"/>', "<figure> has a value of name"),
+        ('<figure name="one" alt="two"/>', "<figure> takes no attribute alt"),
+        ('<figure name="one">words</figure>', "text outside of a paragraph"),
+        ('<p><figure name="one"/></p>', "<figure> may not stand inside <p>"),
+        ('<table><tr><th><figure name="one"/></th></tr></table>', "<figure> may not stand inside <th>"),
         ("<table></table>", "has an empty row or none"),
         ("<table><tr><th>a</th></tr><tr><td>b</td><td>c</td></tr></table>", "has rows of different widths"),
         ('<table widths="50 50"><tr><th>a</th></tr></table>', "has 1 columns but 2 widths"),
@@ -64,6 +70,13 @@ def test_what_is_outside_the_markup_is_named_and_not_drawn(html, words):
     faults = markup_errors(html)
     assert any(words in fault for fault in faults), faults
     with pytest.raises(ValueError, match="cannot be drawn"):
+        draw([SheetSource("Sheet", html)], title="Packet", on=ON)
+
+
+def test_a_picture_that_the_sheet_does_not_bring_is_named_and_not_drawn():
+    html = '<h1>One</h1>\n<figure name="two"/>'
+    assert markup_errors(html) == []
+    with pytest.raises(ValueError, match="Line 2: the sheet brings no picture 'two'"):
         draw([SheetSource("Sheet", html)], title="Packet", on=ON)
 
 

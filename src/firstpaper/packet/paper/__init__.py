@@ -13,12 +13,13 @@ The sheet markup, in full (the reference page "Sheet markup" says more):
     section class="keep"  stays on one page when it can
     div class="note"      a remark with a bar at its left
     div class="warning"   a remark in a heavy frame
+    figure name="timeline"  a picture that the sheet brings with it
     hr pagebreak
 
 Anything else is a ValueError. All text is data: write it escaped, as Jinja's autoescape does.
 """
 
-from firstpaper.packet.paper.document import SheetSource, draw, markup_errors
-from firstpaper.packet.paper.fonts import missing_characters
+from firstpaper.packet.paper.document import SheetSource, draw, markup_errors, text_column
+from firstpaper.packet.paper.fonts import missing_characters, text_width
 
-__all__ = ["SheetSource", "draw", "markup_errors", "missing_characters"]
+__all__ = ["SheetSource", "draw", "markup_errors", "missing_characters", "text_column", "text_width"]

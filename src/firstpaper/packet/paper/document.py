@@ -1,7 +1,7 @@
 """Sheets in, one tagged PDF/UA-1 file out."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date
 from hashlib import sha256
 
@@ -16,6 +16,7 @@ from firstpaper.packet.paper.metadata import PRODUCER, Particulars
 from firstpaper.packet.paper.page import draw_attachment_foot, draw_worksheet_foot
 from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import Element, write_tree
+from firstpaper.packet.pictures.shapes import Drawing
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,12 +28,15 @@ class SheetSource:
         html: The content, in the sheet markup.
         style: "worksheet", or "attachment" for a page that is filed with the court.
         running: Short text for the foot of the sheet; an attachment shows its title when this is empty.
+        figures: The pictures that the content names, each in one or more parts, no wider than `text_column`
+            and lower than a page.
     """
 
     title: str
     html: str
     style: str = "worksheet"
     running: str = ""
+    figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +49,11 @@ class _LaidOut:
 def markup_errors(html: str) -> list[str]:
     """What in `html` is outside the sheet markup, with line numbers; empty when all is well."""
     return markup.parse(html)[1]
+
+
+def text_column(style: str) -> float:
+    """How wide the text of a style of sheet is, in points."""
+    return LOOKS[style].width
 
 
 def draw(
@@ -60,7 +69,8 @@ def draw(
         on: The day that the file carries as its date.
 
     Raises:
-        ValueError: A sheet is outside the markup, has an unknown style or no title, or there is none.
+        ValueError: A sheet is outside the markup, has an unknown style or no title, names a picture that
+            it does not bring, or there is none.
     """
     if not sheets or not all(clean(words).strip() for words in (title, *(sheet.title for sheet in sheets))):
         message = "A document needs a title and at least one sheet, and each sheet needs a title."
@@ -77,7 +87,7 @@ def _lay_out(sheet: SheetSource, element: Element) -> _LaidOut:
         message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
         raise ValueError(message)
     look = LOOKS[sheet.style]
-    stack = Flow(look).sheet(markup.parse_strictly(sheet.html), element)
+    stack = Flow(look, sheet.figures).sheet(markup.parse_strictly(sheet.html), element)
     return _LaidOut(sheet, look, list(_paginate(stack, look.height)))
 
 

@@ -1,7 +1,7 @@
 """From the tree of a sheet to blocks and structure elements."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from itertools import accumulate
 
 from firstpaper.locale import _
@@ -19,8 +19,10 @@ from firstpaper.packet.paper.lines import (
 )
 from firstpaper.packet.paper.looks import Look, TextLook
 from firstpaper.packet.paper.markup import INLINE, Node, columns
+from firstpaper.packet.paper.picture import Picture
 from firstpaper.packet.paper.table import Cell, Row, Table
 from firstpaper.packet.paper.tags import Element
+from firstpaper.packet.pictures.shapes import Drawing
 
 _BULLET = "•"
 _LABEL_GAP_EMS = 0.45
@@ -59,9 +61,10 @@ class _Column:
 
 @dataclass(frozen=True, slots=True)
 class Flow:
-    """Lays out the content of one sheet."""
+    """Lays out the content of one sheet. `figures` are the pictures that it may name, each in its parts."""
 
     look: Look
+    figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
 
     def sheet(self, root: Node, element: Element) -> Stack:
         """All blocks of the sheet; their structure elements go below `element`."""
@@ -98,6 +101,8 @@ class Flow:
                 block = self._remark(node, column)
             case "section":
                 block = Stack(list(self._blocks(node, column.below("Sect"))), whole_below=self.look.height)
+            case "figure":
+                block = self._pictures(node, column)
             case "pagebreak":
                 block = PageBreak()
             case _:
@@ -170,6 +175,19 @@ class Flow:
         blocks = list(self._blocks(node, column.below("Div", narrower=2 * Remark.INDENT)))
         body = Stack(blocks, whole_below=self.look.whole_row)
         return Remark(body, column.width, framed=node.attributes["class"] == "warning")
+
+    def _pictures(self, node: Node, column: _Column) -> Stack:
+        name = node.attributes["name"]
+        if name not in self.figures:
+            message = f"Line {node.line}: the sheet brings no picture {name!r}."
+            raise ValueError(message)
+        up = column.below("Div").up
+        return Stack(
+            [
+                Picture(drawing, Element.drawing(up, clean(drawing.alt)), self.look.style)
+                for drawing in self.figures[name]
+            ]
+        )
 
     def _table(self, node: Node, column: _Column) -> Table:
         plain_layout = node.attributes.get("class") == "plain"

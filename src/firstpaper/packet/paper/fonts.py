@@ -149,6 +149,11 @@ def runs(text: str, style: str, *, bold: bool = False, italic: bool = False) -> 
         yield _face(style, rank, bold, italic), "".join(chars)
 
 
+def text_width(text: str, style: str, *, bold: bool = False) -> float:
+    """The width of `text` in ems, as `runs` would print it."""
+    return sum(typeface.width(part) for typeface, part in runs(clean(text), style, bold=bold))
+
+
 @cache
 def printable(char: str, style: str) -> bool:
     """Whether a typeface of the style has `char` and it runs from left to right.

@@ -12,7 +12,7 @@ from html import unescape
 
 ROOT = "sheet"
 INLINE = frozenset({"strong", "em", "small", "br", "tick", "line"})
-VOID = frozenset({"br", "hr", "pagebreak", "tick", "line"})
+VOID = frozenset({"br", "hr", "pagebreak", "tick", "line", "figure"})
 HEADINGS = ("h1", "h2", "h3")
 LISTS = frozenset({"ul", "ol"})
 MOST_LISTS = 3  # lists inside of lists; deeper ones leave no room for words
@@ -35,7 +35,7 @@ _WORDS = Allowed(INLINE, text=True)
 _BLOCKS = frozenset({"p", "ul", "ol", "hr", "line", "table", "div", "h2", "h3"})
 
 GRAMMAR: Mapping[str, Allowed] = {
-    ROOT: Allowed(_BLOCKS | {"h1", "section", "pagebreak"}),
+    ROOT: Allowed(_BLOCKS | {"h1", "section", "pagebreak", "figure"}),
     "h1": Allowed(INLINE - {"tick", "line"}, text=True),
     "h2": Allowed(INLINE - {"tick", "line"}, text=True),
     "h3": Allowed(INLINE - {"tick", "line"}, text=True),
@@ -46,7 +46,9 @@ GRAMMAR: Mapping[str, Allowed] = {
     "ul": Allowed(frozenset({"li"})),
     "ol": Allowed(frozenset({"li"})),
     "li": Allowed(INLINE | LISTS | {"p"}, text=True),
-    "section": Allowed(_BLOCKS | {"h1"}, attributes={"class": "keep"}, required=frozenset({"class"})),
+    "section": Allowed(
+        _BLOCKS | {"h1", "figure"}, attributes={"class": "keep"}, required=frozenset({"class"})
+    ),
     "div": Allowed(
         INLINE | LISTS | {"p", "h2", "h3", "hr"},
         text=True,
@@ -62,6 +64,7 @@ GRAMMAR: Mapping[str, Allowed] = {
     "tr": Allowed(frozenset({"th", "td"})),
     "th": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
     "td": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
+    "figure": Allowed(attributes={"name": r"[a-z]+(-[a-z0-9]+)*"}, required=frozenset({"name"})),
     "br": Allowed(),
     "hr": Allowed(),
     "pagebreak": Allowed(),

@@ -137,6 +137,27 @@ class Pen:
         """Draw a black rectangle from its lower left corner."""
         self.canvas.rect(x, y, width, height, stroke=0, fill=1)
 
+    def stroke(
+        self, start: tuple[float, float], end: tuple[float, float], thickness: float, grey: float = 0
+    ) -> None:
+        """Draw a straight line."""
+        self.canvas.setLineWidth(thickness)
+        self.canvas.setStrokeGray(grey)
+        self.canvas.line(*start, *end)
+        self.canvas.setStrokeGray(0)
+
+    def area(self, corners: Sequence[tuple[float, float]], thickness: float, *, black: bool) -> None:
+        """Draw a closed figure, black, or white with a black outline."""
+        path = self.canvas.beginPath()
+        path.moveTo(*corners[0])
+        for corner in corners[1:]:
+            path.lineTo(*corner)
+        path.close()
+        self.canvas.setLineWidth(thickness)
+        self.canvas.setFillGray(0 if black else 1)
+        self.canvas.drawPath(path, stroke=1, fill=1)
+        self.canvas.setFillGray(0)
+
     def bookmark(self, title: str, level: int, y: float) -> None:
         """Add an outline entry that leads to height `y` of the current page."""
         self._bookmarks += 1

@@ -1,0 +1,55 @@
+"""The shapes of a laid-out picture. Lengths are in points; x grows to the right and y downwards.
+
+Everything is black, white or grey, and nothing is told by a shade alone: what lies behind a bar is its
+pattern, and every bar has words beside it.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+FONT_SIZE = 12.0
+"""The size of all words in a picture, the least that a sheet may have."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A straight line. `grey` is 0 for black."""
+
+    x1: float
+    y1: float
+    x2: float
+    y2: float
+    weight: float = 0.8
+    grey: float = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """A closed figure: black, or white with a black outline."""
+
+    corners: tuple[tuple[float, float], ...]
+    black: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """Words on one line, from x on, with their baseline at y, set `width` wide."""
+
+    x: float
+    y: float
+    text: str
+    width: float
+    bold: bool = False
+
+
+Shape = Stroke | Area | Label
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """A picture ready to draw, in a frame from (0, 0). `alt` says in words all that it shows."""
+
+    width: float
+    height: float
+    alt: str
+    shapes: Sequence[Shape]

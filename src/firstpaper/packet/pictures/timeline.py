@@ -1,0 +1,237 @@
+"""The case on one line of time: the union, the break, the filing, and what follows it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import short_date
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import Kind, Union
+from firstpaper.law.measures import waiting
+from firstpaper.law.measures.deadlines import deadlines
+from firstpaper.law.measures.marriage import separation
+from firstpaper.law.measures.nullity import grounds, time_limit
+from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
+from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
+from firstpaper.law.measures.service import service_complete
+from firstpaper.law.words import ground_words, spell_day
+from firstpaper.locale import _
+from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span, days_of, gone_and_ahead
+from firstpaper.packet.pictures.window import around, in_reach
+
+
+def timeline(case: Case, on: date) -> Chart:
+    """The days of the case as it stands on the day `on`, which is the filing day of one not yet filed."""
+    filed = filed_on(case, on)
+    found = sorted(_each(case, on, filed), key=lambda one: (one.day, one.row.title))
+    rows = tuple(one.row for one in found)
+    first, last = around(days_of(rows), filed or on)
+    return Chart(_says(on, filed), first, last, rows, Line(filed or on, _filing_words(filed or on)))
+
+
+@dataclass(frozen=True, slots=True)
+class _Dated:
+    """A row with the day that gives its place."""
+
+    day: date
+    row: Row
+
+
+def _says(on: date, filed: date | None) -> str:
+    if filed is None:
+        return _("This picture shows the days of your case, for a filing on {day}.").format(
+            day=short_date(on)
+        )
+    return _("This picture shows the days of your case, as it stands on {day}.").format(day=short_date(on))
+
+
+def _filing_words(filing: date) -> str:
+    return _("Filing: {day}").format(day=short_date(filing))
+
+
+def _each(case: Case, on: date, filed: date | None) -> Iterator[_Dated]:
+    yield from _union(case)
+    yield from _break(case)
+    if filed is None:
+        yield from _residence_met(case, on)
+        yield from _nullity_limits(case, on)
+    yield _filing(on, filed)
+    yield from _happened(case, on)
+    yield from _to_come(case, on, filed or on)
+    yield from _supposed_end(case, on)
+
+
+def _union(case: Case) -> Iterator[_Dated]:
+    unions = known(case.matter.unions) or ()
+    began = {Union.MARRIAGE: known(case.dates.married_on)} if Union.MARRIAGE in unions else {}
+    if set(unions) - {Union.MARRIAGE}:
+        began[Union.PARTNERS_CALIFORNIA] = known(case.dates.registered_on)
+    for union, told in began.items():
+        if told is None:
+            continue
+        if union is Union.MARRIAGE:
+            title, says = _("Wedding"), _("You married on {day}.")
+        else:
+            title, says = _("Partnership registered"), _("Your partnership was registered on {day}.")
+        if told.whole is None:
+            says = _("You married in {day}.") if union is Union.MARRIAGE else _("It was registered in {day}.")
+        yield _told(told, title, says)
+
+
+def _told(told: Day, title: str, says: str) -> _Dated:
+    """A day as it was told; striped over all the days it can be where a part is missing or not sure."""
+    words = short_date(told.whole) if told.whole else spell_day(told)
+    if told.unsure:
+        words = _("about {day}").format(day=words)
+    sure = told.sure
+    marks = (Mark(sure),) if sure else ()
+    spans = () if sure else (Span(told.earliest, told.latest, Fill.STRIPED),)
+    return _Dated(told.earliest, Row(title, (words,), says.format(day=words), spans, marks))
+
+
+def _break(case: Case) -> Iterator[_Dated]:
+    broke = separation(case).day
+    if broke:
+        yield _mark(broke, _("Separation"), _("You separated on {day}."), broke)
+
+
+def _residence_met(case: Case, on: date) -> Iterator[_Dated]:
+    """The first day on which somebody has lived here long enough, where it is near or ahead."""
+    if known(case.matter.kind) is not Kind.DISSOLUTION or residence_route(case, on) not in (
+        Route.SPOUSE,
+        Route.NONE,
+    ):
+        return
+    safe = [found for who in SPOUSES if (found := spouse_residence(case, who, on).safe_day)]
+    if safe and in_reach(min(safe), on):
+        says = _("From {day} on, one of you has lived here long enough for a divorce.")
+        yield _mark(min(safe), _("Time lived here is long enough"), says, on)
+
+
+def _nullity_limits(case: Case, on: date) -> Iterator[_Dated]:
+    for ground in grounds(case):
+        limit = time_limit(case, ground, on)
+        if limit.last_day:
+            words = ground_words(ground)
+            title = _("Last day to file: {ground}").format(ground=words)
+            says = _("For the ground {ground}, the last day to file is {day}.").format(
+                ground=words, day="{day}"
+            )
+            yield _mark(limit.last_day, title, says, on, rolled=limit.rolled)
+
+
+def _filing(on: date, filed: date | None) -> _Dated:
+    if filed:
+        return _mark(filed, _("Petition filed"), _("The petition was filed on {day}."), on)
+    words = short_date(on)
+    says = _("You plan to file on {day}.").format(day=words)
+    return _Dated(on, Row(_("Filing, as planned"), (words,), says, (), (Mark(on, Fill.WHITE),)))
+
+
+def _happened(case: Case, on: date) -> Iterator[_Dated]:
+    """What was recorded since the filing."""
+    record, complete = happened(case, on), service_complete(case, on)
+    if complete:
+        yield _mark(complete.day, _("Service complete"), _("Service is complete on {day}."), on)
+    if not joint(case) and (appeared := appeared_on(case, on)):
+        yield _mark(appeared, _("The other side took part"), _("The other side took part on {day}."), on)
+    for fact, title, says in (
+        (record.amended_on, _("Petition amended"), _("An amended petition was filed on {day}.")),
+        (record.revoked_on, _("Joint petition revoked"), _("The joint petition was revoked on {day}.")),
+        (record.default_asked_on, _("Default asked for"), _("You asked for a default on {day}.")),
+        (record.disclosure_served_on, _("Your disclosure served"), _("You served your disclosure on {day}.")),
+        (
+            record.other_disclosure_served_on,
+            _("Their disclosure served"),
+            _("The other side served its disclosure on {day}."),
+        ),
+    ):
+        if happened_on := day(fact):
+            yield _mark(happened_on, title, says, on)
+
+
+def _to_come(case: Case, on: date, filing: date) -> Iterator[_Dated]:
+    """The dates still open, each with the time that runs until it."""
+    complete, running, words = service_complete(case, on), waiting.clock(case, on), _words_to_come()
+    starts = {
+        "disclosure.petitioner": filing,
+        "response.petition": complete.day if complete else None,
+        "waiting.earliest_end": running.start if running else None,
+    }
+    for one in deadlines(case, on):
+        if one.key in words:
+            title, says = words[one.key]
+            start = starts.get(one.key)
+            spans = tuple(gone_and_ahead(start, one.target, on)) if start else ()
+            yield _mark(one.target, title, says, on, rolled=one.rolled, spans=spans)
+
+
+def _words_to_come() -> dict[str, tuple[str, str]]:
+    """The dates to come that belong on the picture. The years in which a case can go stale do not."""
+    return {
+        "fees.waiver_deemed": (
+            _("Court acts on the fee waiver"),
+            _("The court acts on your fee waiver request by {day}."),
+        ),
+        "fees.waiver_denied": (
+            _("Fee or new request due"),
+            _("You pay the fee, ask again or ask for a hearing by {day}."),
+        ),
+        "service.acknowledgment": (
+            _("Signed form due back"),
+            _("The form that says the papers came is due back by {day}."),
+        ),
+        "response.petition": (_("Response due"), _("The other side has until {day} to respond.")),
+        "response.amended_petition": (
+            _("Answer to the amended petition due"),
+            _("The other side has until {day} to answer the amended petition."),
+        ),
+        "response.revocation": (
+            _("Answer after the revocation due"),
+            _("An amended paper is due by {day}, after the joint petition was revoked."),
+        ),
+        "response.default_from": (
+            _("A default can be asked for"),
+            _("From {day} on you can ask for a default."),
+        ),
+        "disclosure.petitioner": (_("Your disclosure due"), _("Your disclosure is due by {day}.")),
+        "disclosure.respondent": (
+            _("Their disclosure due"),
+            _("The other side's disclosure is due by {day}."),
+        ),
+        "waiting.earliest_end": (
+            _("Earliest end"),
+            _("The marriage or partnership cannot end before {day}."),
+        ),
+    }
+
+
+def _supposed_end(case: Case, on: date) -> Iterator[_Dated]:
+    """When a marriage could end if the papers were served on that very day."""
+    if not waiting.has_waiting(case) or waiting.clock(case, on) is not None:
+        return
+    end = waiting.earliest_end(on)
+    says = _("If the papers are served on {on}, the marriage or partnership cannot end before {day}.")
+    words = says.format(on=short_date(on), day=short_date(end.day))
+    notes = (_("if served {day}").format(day=short_date(on)), short_date(end.day))
+    spans = tuple(gone_and_ahead(on, end.expires, on))
+    yield _Dated(end.day, Row(_("Earliest end"), notes, words, spans, (Mark(end.day, Fill.WHITE),)))
+
+
+def _mark(
+    when: date,
+    title: str,
+    says: str,
+    today: date,
+    *,
+    rolled: date | None = None,
+    spans: tuple[Span, ...] = (),
+) -> _Dated:
+    """One day with its words; `rolled` is the day a closed court moves it to."""
+    words = short_date(when)
+    notes: tuple[str, ...] = (words,)
+    if rolled and rolled != when:
+        moved = _("court closed, so {day}").format(day=short_date(rolled))
+        notes = (words, f"({moved})")
+    mark = Mark(when, Fill.BLACK if when <= today else Fill.WHITE)
+    return _Dated(when, Row(title, notes, says.format(day=" ".join(notes)), spans, (mark,)))

@@ -1,0 +1,21 @@
+"""A chart in words, for a terminal and for those who cannot see it: sentences, and no drawing of letters."""
+
+from textwrap import wrap
+
+from firstpaper.packet.pictures.chart import Chart
+
+WIDTH = 78
+
+
+def text_of(chart: Chart, width: int = WIDTH) -> str:
+    """The chart as a list of sentences, no line longer than `width`."""
+    first, *rest = chart.sentences
+    lines = wrap(first, width)
+    for sentence in rest:
+        lines += wrap(sentence, width, initial_indent="- ", subsequent_indent="  ")
+    return "\n".join(lines)
+
+
+def alt_of(chart: Chart) -> str:
+    """The chart in one paragraph: what stands for the picture where it cannot be seen."""
+    return " ".join(chart.sentences)

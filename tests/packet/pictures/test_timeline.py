@@ -1,0 +1,158 @@
+"""The line of time of a case: which days stand on it, black or white, and what it says."""
+
+from collections.abc import Mapping
+from datetime import date
+
+import pytest
+
+from firstpaper.facts import Case, Day
+from firstpaper.packet.pictures.chart import Chart, Fill, Mark, Row, Span
+from firstpaper.packet.pictures.timeline import timeline
+from firstpaper.packet.pictures.words import alt_of, text_of
+
+D = Day.parse
+
+FACTS: Mapping[str, object] = {
+    "matter.kind": "dissolution",
+    "matter.unions": ("marriage",),
+    "court.county": "Yolo",
+    "dates.married_on": D("2016-06-14"),
+    "dates.separation_told_on": D("2026-09-01"),
+    "dates.separation_acted_on": D("2026-09-05"),
+    "dates.back_together": (),
+    "residence.petitioner.lives": "this_county",
+    "residence.petitioner.state_since": D("2010-01-15"),
+    "residence.petitioner.county_since": D("2026-09-10"),
+    "residence.respondent.lives": "other_state",
+}
+SERVED = {
+    "record.filed_on": D("2026-11-25"),
+    "record.service.method": "personal",
+    "record.service.served_on": D("2026-11-25"),
+}
+
+
+def case(changed: Mapping[str, object] | None = None) -> Case:
+    told = Case()
+    for key, value in {**FACTS, **(changed or {})}.items():
+        told = told.with_fact(key, value)
+    return told
+
+
+def rows(chart: Chart) -> dict[str, Row]:
+    return {row.title: row for row in chart.rows}
+
+
+def test_before_the_filing_it_shows_what_led_here_and_what_follows() -> None:
+    chart = timeline(case(), date(2026, 11, 25))
+    assert [row.title for row in chart.rows] == [
+        "Wedding",
+        "Separation",
+        "Filing, as planned",
+        "Time lived here is long enough",
+        "Your disclosure due",
+        "Earliest end",
+    ]
+    assert chart.line is not None
+    assert chart.line.day == date(2026, 11, 25)
+
+
+def test_the_days_are_those_of_the_statutes() -> None:
+    # Fam. Code 2320(a): 91 days from September 10 are December 10, three months too; December 11 is safe.
+    # Fam. Code 2104(f): 60 days from November 25, 2026 are Sunday, January 24, 2027, and the court opens on
+    # January 25. Fam. Code 2339(a): six months from November 25 expire on May 25, 2027; May 26 is the first.
+    found = rows(timeline(case(), date(2026, 11, 25)))
+    assert found["Time lived here is long enough"].marks == (Mark(date(2026, 12, 11), Fill.WHITE),)
+    disclosure = found["Your disclosure due"]
+    assert disclosure.marks == (Mark(date(2027, 1, 24), Fill.WHITE),)
+    assert disclosure.notes == ("Sun, Jan 24, 2027", "(court closed, so Mon, Jan 25, 2027)")
+    end = found["Earliest end"]
+    assert end.marks == (Mark(date(2027, 5, 26), Fill.WHITE),)
+    assert end.spans[-1].last == date(2027, 5, 25)
+    assert "If the papers are served on Wed, Nov 25, 2026" in end.says
+
+
+def test_after_service_the_time_to_respond_and_to_wait_run() -> None:
+    # Fam. Code 2020: 30 days from November 25, 2026 are December 25; the court opens on December 28.
+    chart = timeline(case(SERVED), date(2026, 12, 1))
+    found = rows(chart)
+    assert found["Petition filed"].marks == (Mark(date(2026, 11, 25)),)
+    assert found["Service complete"].marks == (Mark(date(2026, 11, 25)),)
+    response = found["Response due"]
+    assert response.spans == (
+        Span(date(2026, 11, 25), date(2026, 12, 1)),
+        Span(date(2026, 12, 2), date(2026, 12, 25), Fill.WHITE),
+    )
+    assert "(court closed, so Mon, Dec 28, 2026)" in response.notes
+    assert found["Earliest end"].says == "The marriage or partnership cannot end before Wed, May 26, 2027."
+    assert "as it stands on Tue, Dec 1, 2026" in chart.says
+
+
+def test_what_is_done_is_no_longer_due() -> None:
+    done = {
+        **SERVED,
+        "record.response_filed_on": D("2026-12-10"),
+        "record.disclosure_served_on": D("2026-12-11"),
+        "record.other_disclosure_served_on": D("2026-12-12"),
+    }
+    titles = rows(timeline(case(done), date(2026, 12, 20))).keys()
+    assert {"The other side took part", "Your disclosure served", "Their disclosure served"} <= titles
+    assert not {"Response due", "Your disclosure due", "Their disclosure due"} & titles
+
+
+def test_a_legal_separation_has_no_day_on_which_it_ends() -> None:
+    assert "Earliest end" not in rows(timeline(case({"matter.kind": "legal_separation"}), date(2026, 11, 25)))
+
+
+def test_a_joint_petition_waits_from_its_filing() -> None:
+    joint = {"record.filed_on": D("2026-11-25"), "record.joint": True}
+    found = rows(timeline(case(joint), date(2026, 12, 1)))
+    assert found["Earliest end"].marks == (Mark(date(2027, 5, 26), Fill.WHITE),)
+    assert "The other side took part" not in found
+
+
+@pytest.mark.parametrize(("on", "fill"), [(date(2026, 11, 25), Fill.WHITE), (date(2026, 12, 1), Fill.BLACK)])
+def test_the_last_day_of_a_nullity_is_shown(on: date, fill: Fill) -> None:
+    # Fam. Code 2211(e): four years after a marriage of November 26, 2022 end on Thanksgiving Day 2026.
+    force = {
+        "matter.kind": "nullity",
+        "grounds.filer": "spouse",
+        "grounds.nullity": ("force",),
+        "grounds.forced": "petitioner",
+        "dates.married_on": D("2022-11-26"),
+    }
+    found = rows(timeline(case(force), on))["Last day to file: force"]
+    assert found.marks == (Mark(date(2026, 11, 26), fill),)
+    assert found.says == (
+        "For the ground force, the last day to file is Thu, Nov 26, 2026 "
+        "(court closed, so Mon, Nov 30, 2026)."
+    )
+
+
+def test_a_wedding_told_in_part_is_striped() -> None:
+    wedding = rows(timeline(case({"dates.married_on": D("2026-02")}), date(2026, 11, 25)))["Wedding"]
+    assert wedding.spans == (Span(date(2026, 2, 1), date(2026, 2, 28), Fill.STRIPED),)
+    assert wedding.says == "You married in February 2026."
+
+
+def test_rows_stand_in_the_order_of_their_days() -> None:
+    chart = timeline(case(SERVED), date(2026, 12, 1))
+    days = [(row.marks or row.spans) for row in chart.rows]
+    firsts = [one[0].day if isinstance(one[0], Mark) else one[0].first for one in days]
+    assert firsts == sorted(firsts)
+
+
+def test_every_day_shown_is_in_the_words() -> None:
+    chart = timeline(case(SERVED), date(2026, 12, 1))
+    said = alt_of(chart)
+    for row in chart.rows:
+        for note in row.notes:
+            assert note in said
+
+
+def test_the_text_fits_a_terminal() -> None:
+    assert max(map(len, text_of(timeline(case(), date(2026, 11, 25))).splitlines())) <= 78
+
+
+def test_an_empty_case_has_its_filing_day_alone() -> None:
+    assert [row.title for row in timeline(Case(), date(2026, 11, 25)).rows] == ["Filing, as planned"]
