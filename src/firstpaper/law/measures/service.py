@@ -33,6 +33,9 @@ BY_ORDER = frozenset(
 BY_HAND = frozenset({ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED})
 """Methods whose proof carries photographs from 2027 (Code Civ. Proc. 417.10(a)(1))."""
 
+NEAR_DAYS = 60
+"""How long before the law on service changes we speak of it. Ours, not the law's."""
+
 _STARTS = {
     ServiceMethod.PERSONAL: "served_on",
     ServiceMethod.SUBSTITUTED: "mailed_on",
@@ -137,6 +140,56 @@ def attempts(case: Case, left_on: date) -> Attempts | None:
     possible = [tries for tries, differ in zip(chosen, timed, strict=True) if differ]
     certain = any(all(at for _on, at in tries) for tries in possible)
     return Attempts(days, needed, certain or (None if possible else False))
+
+
+@dataclass(frozen=True, slots=True)
+class ProofText:
+    """What the law asks of service by hand on one day.
+
+    `tries` is how often the server must have tried before papers are left with somebody else, 0 where the law
+    names no number; `photographs` whether the proof carries them.
+    """
+
+    tries: int
+    photographs: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ProofTexts:
+    """The text for the day that matters, and the other one where that day lies close to the change.
+
+    The acts do not say which text counts for service that lies on both sides (Stats. 2025, ch. 563), so
+    near the change a person needs both.
+    """
+
+    now: ProofText
+    changes_on: date | None = None
+    then: ProofText | None = None
+
+
+def proof_texts(case: Case, on: date) -> ProofTexts:
+    """The texts for service of this case: by the day it was served, or else by the day `on`."""
+    matters = day(happened(case, on).service.served_on) or on
+    changes = new_text_begins(matters)
+    if matters < changes and (near(changes, matters) or changes <= on):
+        return ProofTexts(_proof_text(matters), changes, _proof_text(changes))
+    return ProofTexts(_proof_text(matters))
+
+
+def new_text_begins(on: date) -> date:
+    """The first day of the newer text on service and its proof, seen from either side of it."""
+    value = figure("service.photographs", on)
+    return value.since if value.value or value.until is None else days_after(value.until, 1).day
+
+
+def near(begins: date, on: date) -> bool:
+    """Whether the change is so near, or past, that a person must know of it."""
+    return begins <= days_after(on, NEAR_DAYS).day
+
+
+def _proof_text(on: date) -> ProofText:
+    tries: int = figure("service.attempts_before_substituted", on).value
+    return ProofText(tries, bool(figure("service.photographs", on).value))
 
 
 def _all_differ(values: Sequence[object]) -> bool:

@@ -3,19 +3,22 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.record import Record
-from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import BY_HAND, method, proof_needed, service_open
+from firstpaper.law.measures.service import (
+    BY_HAND,
+    method,
+    near,
+    new_text_begins,
+    proof_needed,
+    service_open,
+)
 from firstpaper.law.register import rule
 from firstpaper.law.rules.service._words import METHOD, PROOF
 from firstpaper.locale import _
-
-NEAR_DAYS = 60
-"""How long before the change we speak of it. Ours, not the law's."""
 
 SERVED, MAILED, TRIES = "record.service.served_on", "record.service.mailed_on", "record.service.attempts"
 
@@ -59,8 +62,8 @@ def changes_2027(case: Case, on: date) -> list[Found]:
 
 
 def _each(case: Case, on: date) -> Iterator[Found]:
-    begins = _begins(on)
-    if service_open(case, on) and _near(begins, on):
+    begins = new_text_begins(on)
+    if service_open(case, on) and near(begins, on):
         yield _to_be_served(begins, on)
     if method(case) in BY_HAND:
         record = happened(case, on)
@@ -111,7 +114,7 @@ def _proof(record: Record, begins: date, on: date) -> Iterator[Found]:
             _("File the proof now, with a photograph if there is one. Ask the clerk if it is enough."),
             begins,
         )
-    elif _near(begins, on):
+    elif near(begins, on):
         yield _found(
             _(
                 "A proof of service filed before {day} is not bad only because it has no photograph. For one "
@@ -144,13 +147,3 @@ def _both_sides(begins: date) -> Found:
 def _found(says: str, do: str, begins: date) -> Found:
     facts = (METHOD, SERVED, MAILED, TRIES, PROOF)
     return Found(Outcome.CLOSE, Weight.LOOK_AGAIN, says, do, facts=facts, dates={"changes_on": begins})
-
-
-def _begins(on: date) -> date:
-    """The first day of the newer text, seen from either side of it."""
-    value = figure("service.photographs", on)
-    return days_after(value.until, 1).day if value.until else value.since
-
-
-def _near(begins: date, on: date) -> bool:
-    return begins <= days_after(on, NEAR_DAYS).day
