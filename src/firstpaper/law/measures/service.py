@@ -147,10 +147,11 @@ class ProofText:
     """What the law asks of service by hand on one day.
 
     `tries` is how often the server must have tried before papers are left with somebody else, 0 where the law
-    names no number; `photographs` whether the proof carries them.
+    names no number; `mail` the kinds of mail that may follow; `photographs` whether the proof carries them.
     """
 
     tries: int
+    mail: tuple[str, ...]
     photographs: bool
 
 
@@ -189,7 +190,8 @@ def near(begins: date, on: date) -> bool:
 
 def _proof_text(on: date) -> ProofText:
     tries: int = figure("service.attempts_before_substituted", on).value
-    return ProofText(tries, bool(figure("service.photographs", on).value))
+    mail = tuple(figure("service.substituted_mail", on).value)
+    return ProofText(tries, mail, bool(figure("service.photographs", on).value))
 
 
 def _all_differ(values: Sequence[object]) -> bool:

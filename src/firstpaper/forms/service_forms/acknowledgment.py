@@ -1,0 +1,48 @@
+"""FL-117, the notice and acknowledgment of receipt: it works only if the other side signs and returns it."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.facts.choices import ServiceMethod
+from firstpaper.forms.answer import Answer, blank, sign, write
+from firstpaper.forms.fl100.told import nothing_to_mark, on_the_sheet, written
+from firstpaper.forms.service_forms.papers import caption, papers
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.record import day, happened
+from firstpaper.law.measures.service import method
+from firstpaper.locale import _
+
+LAW = "Code Civ. Proc. 415.30"
+
+
+def answers(case: Case, on: date) -> Iterator[Answer]:
+    """Every item. You prepare two copies; somebody else signs and mails them."""
+    yield from caption(case)
+    other_side = _("The other side, named just as on the petition.")
+    yield written(case, "to", "respondent.name", other_side)
+    yield blank("notice", f"{nothing_to_mark()} {_wait(on)}", "Code Civ. Proc. 415.30(d)")
+    yield _mailed(case, on)
+    sender = _("The person who mails it: 18 or older, and not one of the two of you.")
+    yield blank("sender.name", sender, "Code Civ. Proc. 414.10")
+    yield sign(
+        "sender.signature", _("The person who mails it signs. You must not."), "Code Civ. Proc. 414.10"
+    )
+    yield from papers(case, on)
+    theirs = _("Only the person who gets the papers writes here.")
+    yield sign("receiver.date", f"{theirs} {_('Service counts from this day.')}", "Code Civ. Proc. 415.30(c)")
+    yield blank("receiver.name", theirs, LAW)
+    yield sign("receiver.signature", theirs, LAW)
+
+
+def _wait(on: date) -> str:
+    days: int = figure("service.acknowledgment_wait_days", on).value
+    return _("It tells them that they have {days} days to sign it and send it back.").format(days=days)
+
+
+def _mailed(case: Case, on: date) -> Answer:
+    told = happened(case, on).service.mailed_on if method(case) is ServiceMethod.ACKNOWLEDGMENT else None
+    mailed = day(told)
+    if mailed is None:
+        return blank("mailed", _("The person who mails it writes the day."), LAW)
+    return write("mailed", on_the_sheet(mailed), _("The day you recorded."), LAW)

@@ -1,0 +1,64 @@
+"""The boxes that both forms share: the top, and which papers the other side gets."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import CommunityHow, SeparateHow
+from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.caption_box import NUMBER, court, filer, names
+from firstpaper.forms.open_answers import still_open
+from firstpaper.law.measures.children import has_minor_children
+from firstpaper.locale import _
+
+DISCLOSURE = ("papers.fl140", "papers.fl142", "papers.fl150", "papers.fl155")
+
+
+def caption(case: Case) -> Iterator[Answer]:
+    """The top. By now the court has given a number."""
+    yield filer(case)
+    yield court(case)
+    yield names(case)
+    number = known(case.matter.case_number)
+    copy = _("Copy it from the petition that the court stamped. File first, then serve.")
+    missing = replace(still_open(case, NUMBER, "matter.case_number"), because=copy)
+    yield write(NUMBER, number, _("The number the court gave this case.")) if number else missing
+
+
+def papers(case: Case, on: date) -> Iterator[Answer]:
+    """Which papers are in the envelope. Nothing is marked that is not surely in it."""
+    yield mark(
+        "papers.petition",
+        _("Yours is a family case. The three forms go together, and FL-120 stays blank."),
+        "Cal. Rules of Court 5.68",
+    )
+    not_yours = _("This is for another kind of case.")
+    yield blank("papers.parentage", not_yours)
+    yield blank("papers.custody", not_yours)
+    children = has_minor_children(case, on)
+    list_160 = _uses_fl_160(case)
+    more = _("You have more forms in the envelope. The boxes below name them.")
+    if children or list_160:
+        yield mark("papers.more", more)
+    else:
+        yield blank("papers.more", _("Only if one of the forms below is in the envelope. Then mark it."))
+    yield _if_in("papers.fl105", children, _("You have a child under 18 together. Both copies go along."))
+    yield from (_only_if_added(concept) for concept in DISCLOSURE)
+    yield _if_in("papers.fl160", list_160, _("You put it behind the petition. A blank one goes along."))
+    yield _only_if_added("papers.fl300")
+    local = _("Only for more papers, such as forms of your own court. Then name them here.")
+    yield blank("papers.other", local)
+
+
+def _uses_fl_160(case: Case) -> bool:
+    separate = known(case.property.separate_how) is SeparateHow.FL_160
+    return separate or known(case.property.community_how) is CommunityHow.FL_160
+
+
+def _if_in(concept: str, there: bool, because: str) -> Answer:
+    return mark(concept, because) if there else _only_if_added(concept)
+
+
+def _only_if_added(concept: str) -> Answer:
+    return blank(concept, _("Mark it only if this form is in the envelope."))

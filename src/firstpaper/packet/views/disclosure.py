@@ -1,0 +1,109 @@
+"""The disclosure stage: what each side must show the other about money. Served, and not filed."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from firstpaper.counting import spell_date
+from firstpaper.facts import known
+from firstpaper.facts.choices import AssetKind, CommunityKind, Kind
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.disclosure import (
+    disclosure_asked_for,
+    petitioner_disclosure,
+    served_unseen,
+    tax_returns_since,
+)
+from firstpaper.law.measures.record import filed_on, happened
+from firstpaper.law.words import target_day
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+_AS_ASSET = {
+    AssetKind.REAL_ESTATE: CommunityKind.HOME,
+    AssetKind.HOUSEHOLD: CommunityKind.HOUSEHOLD,
+    AssetKind.VALUABLES: CommunityKind.HOUSEHOLD,
+    AssetKind.VEHICLE: CommunityKind.VEHICLES,
+    AssetKind.SAVINGS: CommunityKind.ACCOUNTS,
+    AssetKind.CHECKING: CommunityKind.ACCOUNTS,
+    AssetKind.OTHER_DEPOSIT: CommunityKind.ACCOUNTS,
+    AssetKind.INVESTMENTS: CommunityKind.ACCOUNTS,
+    AssetKind.PENSION: CommunityKind.RETIREMENT,
+    AssetKind.RETIREMENT_ACCOUNT: CommunityKind.RETIREMENT,
+    AssetKind.BUSINESS: CommunityKind.BUSINESS,
+    AssetKind.TAX_REFUND: CommunityKind.TAX_REFUNDS,
+    AssetKind.DIGITAL: CommunityKind.DIGITAL,
+    AssetKind.PET: CommunityKind.PETS,
+}
+"""What is listed thing by thing, under the kinds that the prompting list has."""
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """A day of serving, and since when a tax return must have been filed to go along."""
+
+    served: str
+    since: str
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """The checklist; in a nullity the question for the court; none once the declaration was served."""
+    case, on = brief.case, brief.on
+    nullity = known(case.matter.kind) is Kind.NULLITY
+    if known(happened(case, on).disclosure_served_on) is not None:
+        return
+    if not nullity and not disclosure_asked_for(case):
+        return
+    owed = petitioner_disclosure(case, on)
+    told = _told(brief)
+    yield Sheet(
+        template="disclosure.html",
+        title=_("Show each other your money and property"),
+        running=_("Disclosure: served, not filed"),
+        purpose=_("The papers about money that you owe the other side after you file."),
+        values={
+            "nullity": nullity,
+            "unseen": served_unseen(case) and owed is None,
+            "filed": filed_on(case, on),
+            "on": on,
+            "due": target_day(owed.due) if owed else "",
+            "years": figure("disclosure.tax_return_years", on).value,
+            "windows": tuple(_windows(brief)),
+            "told": tuple(words for kind, words in _documents().items() if kind in told),
+            "others": tuple(words for kind, words in _documents().items() if kind not in told),
+            "in_danger": brief.in_danger,
+            "hides_address": brief.hides_address,
+        },
+    )
+
+
+def _windows(brief: Brief) -> Iterator[Window]:
+    """The tax returns for a declaration served now, and for one served on the last day."""
+    owed = petitioner_disclosure(brief.case, brief.on)
+    days = (brief.on, owed.due.target) if owed and owed.due.target > brief.on else (brief.on,)
+    for served in days:
+        yield Window(spell_date(served), spell_date(tax_returns_since(served)))
+
+
+def _told(brief: Brief) -> set[CommunityKind]:
+    """What was told to be there, in the prompting list or listed thing by thing."""
+    kinds = (known(asset.kind) for asset in brief.case.asset)
+    listed = (_AS_ASSET[kind] for kind in kinds if kind in _AS_ASSET)
+    debts = (CommunityKind.DEBTS,) if brief.case.debt else ()
+    return {*(known(brief.case.property.community_kinds) or ()), *listed, *debts}
+
+
+def _documents() -> dict[CommunityKind, str]:
+    """What to gather for each kind (common practice, no source)."""
+    return {
+        CommunityKind.HOME: _("House or land: the deed, the newest loan statement, the property tax bill"),
+        CommunityKind.VEHICLES: _("Cars: the registration, and the newest loan or lease statement"),
+        CommunityKind.ACCOUNTS: _("Accounts and investments: the newest statement of each"),
+        CommunityKind.RETIREMENT: _("Pensions and retirement plans: the newest statement of each"),
+        CommunityKind.HOUSEHOLD: _("Household things: a list of what is worth money"),
+        CommunityKind.BUSINESS: _("A business: its newest tax papers and its own books"),
+        CommunityKind.DEBTS: _("Debts and cards: the newest statement of each"),
+        CommunityKind.TAX_REFUNDS: _("Tax refunds still to come: the letters about them"),
+        CommunityKind.DIGITAL: _("Digital money: a statement of what is held, and where"),
+        CommunityKind.PETS: _("Animals: papers that show whose they are"),
+    }

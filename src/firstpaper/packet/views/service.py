@@ -1,0 +1,90 @@
+"""The service kit: how to have the papers served, a page and a log to give away, and the two forms."""
+
+from collections.abc import Iterator
+
+from firstpaper.counting import days_after
+from firstpaper.facts import known
+from firstpaper.facts.choices import Lives
+from firstpaper.forms.needed import Goes
+from firstpaper.forms.service_forms import service_forms, still_to_serve
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.children import has_minor_children
+from firstpaper.law.measures.service import NEAR_DAYS, proof_texts
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+from firstpaper.packet.views.worksheet import of_form
+
+TRIES_ON_LOG = 3
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """The kit; none for a joint petition, once the other side took part, or once service is proved."""
+    if not still_to_serve(brief.case, brief.on):
+        return
+    shared = _shared(brief)
+    yield Sheet(
+        template="service.html",
+        title=_("Have the papers served"),
+        running=_("Have the papers served"),
+        purpose=_("Read it after you file. It says who may hand over the papers, and how."),
+        values={
+            **shared,
+            "in_danger": brief.in_danger,
+            "hides_address": brief.hides_address,
+            "hotline": figure("help.domestic_violence_hotline", brief.on).value,
+            "lives": known(brief.case.residence.respondent.lives),
+            "Lives": Lives,
+            "out_of_state_days": figure("service.complete_days.out_of_state_mail", brief.on).value,
+            "response_days": figure("response.days", brief.on).value,
+        },
+    )
+    yield Sheet(
+        template="service-server.html",
+        title=_("For the person who serves the papers"),
+        running=_("For the person who serves the papers"),
+        purpose=_("Give this page to the person who hands over the papers."),
+        values=shared,
+    )
+    yield Sheet(
+        template="service-log.html",
+        title=_("Log of service"),
+        running=_("Log of service"),
+        purpose=_("The person who serves writes each try here."),
+        values={**shared, "tries": range(1, TRIES_ON_LOG + 1)},
+    )
+    later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
+    for form in service_forms(brief.case, brief.on):
+        yield from of_form(form, later)
+
+
+def _shared(brief: Brief) -> dict[str, object]:
+    """What the pages say that leave the filer's hands: names and the court, and never an address."""
+    case, on = brief.case, brief.on
+    return {
+        "couple": brief.couple,
+        "respondent": known(case.respondent.name),
+        "county": known(case.court.county),
+        "case_number": known(case.matter.case_number),
+        "envelope": tuple(_envelope(brief)),
+        "server_age": figure("service.server_age", on).value,
+        "substituted_days": figure("service.complete_days.substituted", on).value,
+        "wait_days": figure("service.acknowledgment_wait_days", on).value,
+        "texts": proof_texts(case, on),
+    }
+
+
+def _envelope(brief: Brief) -> Iterator[str]:
+    """The papers that the other side gets, each as one line to tick."""
+    for form in brief.forms:
+        if form.copy_served and not form.later:
+            name = form.form or form.title
+            copy = _("{form}, a copy. {only_if}") if form.only_if else _("{form}, a copy")
+            yield copy.format(form=name, only_if=form.only_if)
+    for page in brief.attachments:
+        yield _("{label}, a copy").format(label=page.label)
+    if has_minor_children(brief.case, brief.on):
+        yield _("FL-105, blank")
+    for form in brief.forms:
+        if form.goes is Goes.SERVE and not form.later:
+            yield _("{form}, blank").format(form=form.form)

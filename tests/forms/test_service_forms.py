@@ -1,0 +1,147 @@
+"""FL-115 and FL-117: every item answered, what was recorded filled in, and nobody signs for another."""
+
+from datetime import date
+
+import pytest
+from hypothesis import given, settings
+
+from firstpaper.facts import Case, Day
+from firstpaper.forms.answer import Action, ItemAnswer
+from firstpaper.forms.edition import edition_for
+from firstpaper.forms.service_forms import service_forms, still_to_serve
+from firstpaper.intake import standing
+from tests.forms.any_case import any_case, filing_days
+
+D = Day.parse
+ON = date(2026, 12, 1)
+FILED = {"matter.kind": "dissolution", "respondent.name": "Luis Soto", "record.filed_on": D("2026-11-25")}
+
+
+def case(**changed: object) -> Case:
+    told = Case()
+    for key, value in {**FILED, **{k.replace("__", "."): v for k, v in changed.items()}}.items():
+        told = told.with_fact(key, value)
+    return told
+
+
+def form(name: str, told: Case, on: date = ON) -> dict[str, ItemAnswer]:
+    found = {one.form: one for one in service_forms(told, on)}
+    return {answer.concept: answer for answer in found[name].items}
+
+
+@settings(max_examples=300, deadline=None)
+@given(any_case(), filing_days())
+def test_every_item_is_answered_once_with_a_reason(told: Case, on: date) -> None:
+    for one in service_forms(standing(told), on):
+        assert [answer.concept for answer in one.items] == [item.concept for item in one.edition.items]
+        for answer in one.items:
+            assert answer.because.strip(), answer
+            assert bool(answer.value) == (answer.action is Action.WRITE), answer
+
+
+@pytest.mark.parametrize(
+    ("method", "boxes"),
+    [
+        ("personal", {"personal"}),
+        ("substituted", {"substituted", "substituted.diligence"}),
+        ("acknowledgment", {"mail", "mail.acknowledged"}),
+        ("out_of_state_mail", {"mail", "mail.out_of_state"}),
+        (None, set()),
+    ],
+)
+def test_the_way_that_was_recorded_is_marked_and_no_other(method: str | None, boxes: set[str]) -> None:
+    # Code Civ. Proc. 415.10, 415.20(b), 415.30, 415.40
+    found = form("FL-115", case(record__service__method=method))
+    ways = ("personal", "substituted", "mail", "other")
+    marked = {name for name, answer in found.items() if answer.action is Action.MARK}
+    assert {name for name in marked if name.partition(".")[0] in ways} == boxes
+
+
+def test_the_days_that_were_recorded_are_written_where_they_belong() -> None:
+    found = form(
+        "FL-115",
+        case(
+            record__service__method="substituted",
+            record__service__served_on=D("2026-11-28"),
+            record__service__mailed_on=D("2026-11-30"),
+        ),
+    )
+    assert found["substituted.date"].value == "11/28/2026"
+    assert found["substituted.mailed"].value == "11/30/2026"
+    assert found["personal.date"].action is Action.BLANK
+    assert found["mail.date"].action is Action.BLANK
+
+
+def test_a_day_told_in_part_is_not_written() -> None:
+    told = case(record__service__method="personal", record__service__served_on=D("2026-11"))
+    assert form("FL-115", told)["personal.date"].action is Action.BLANK
+
+
+def test_the_filer_never_signs() -> None:
+    # Code Civ. Proc. 414.10: not a party
+    proof, acknowledgment = form("FL-115", case()), form("FL-117", case())
+    assert "must not sign" in proof["server.signature"].because
+    assert "must not" in acknowledgment["sender.signature"].because
+    assert "Only the person who gets the papers" in acknowledgment["receiver.signature"].because
+
+
+def test_only_papers_surely_in_the_envelope_are_marked() -> None:
+    plain = form("FL-115", case())
+    assert plain["papers.petition"].action is Action.MARK
+    assert plain["papers.fl105"].action is plain["papers.more"].action is Action.BLANK
+    child = case(
+        children__family=("minor_together",),
+        children__how_many=1,
+        child__1__name="Lucia",
+        child__1__born_on=D("2016-02-29"),
+        child__1__parentage="born_to_both",
+        property__community_how="fl_160",
+    )
+    for name in ("FL-115", "FL-117"):
+        found = form(name, child)
+        assert {found[f"papers.{each}"].action for each in ("more", "fl105", "fl160")} == {Action.MARK}
+        assert found["papers.fl140"].action is Action.BLANK
+
+
+def test_the_case_number_is_copied_from_the_stamped_petition_until_it_is_known() -> None:
+    assert form("FL-117", case())["caption.case_number"].open_key == "matter.case_number"
+    assert "stamped" in form("FL-117", case())["caption.case_number"].because
+    numbered = form("FL-117", case(matter__case_number="26FL00123"))
+    assert numbered["caption.case_number"].value == "26FL00123"
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"record__joint": True},
+        {"record__appeared_on": D("2026-11-30")},
+        {"record__response_filed_on": D("2026-11-30")},
+        {"record__service__proof_filed_on": D("2026-11-30")},
+        {"record__service__method": "publication"},
+        {"record__service__method": "posting"},
+        {"record__service__method": "court_directed"},
+        {"record__service__method": "abroad"},
+    ],
+)
+def test_no_form_where_nothing_is_to_be_served_or_proved_this_way(changed: dict[str, object]) -> None:
+    # Fam. Code 2331(b); Code Civ. Proc. 417.30
+    assert not still_to_serve(case(**changed), ON)
+    assert service_forms(case(**changed), ON) == ()
+
+
+def test_fl_117_is_only_for_mail() -> None:
+    assert {one.form for one in service_forms(case(), ON)} == {"FL-115", "FL-117"}
+    by_hand = case(record__service__method="personal")
+    assert {one.form for one in service_forms(by_hand, ON)} == {"FL-115"}
+
+
+@pytest.mark.parametrize(("on", "watched"), [(date(2026, 12, 31), False), (date(2027, 1, 1), True)])
+def test_a_new_fl_115_is_expected_on_the_first_day_of_2027(on: date, watched: bool) -> None:
+    # Code Civ. Proc. 417.10 as operative January 1, 2027
+    assert edition_for("FL-115", on).may_be_replaced(on) is watched
+
+
+def test_the_date_of_fl_115_is_not_claimed() -> None:
+    edition = edition_for("FL-115", ON)
+    assert edition.edition is None
+    assert "do not know the date" in edition.caution

@@ -1,0 +1,259 @@
+"""The sheets for the dates, the children's homes, the service and the disclosure stage."""
+
+from collections.abc import Callable, Iterator
+from datetime import date
+from io import BytesIO
+
+import page as page_validation
+import pytest
+from pypdf import PdfReader
+
+from firstpaper.facts import Case, Day
+from firstpaper.facts.children import Home
+from firstpaper.packet.brief import Brief, brief
+from firstpaper.packet.drawing import drawn
+from firstpaper.packet.paper import markup_errors
+from firstpaper.packet.screen import screen
+from firstpaper.packet.templates import render
+from firstpaper.packet.views import child_homes, dates_at_a_glance, disclosure, service
+from firstpaper.packet.views.sheet import Sheet
+from tests.households.golden import households
+from tests.packet.drawn import household
+
+D = Day.parse
+ON = date(2026, 11, 25)
+VIEWS: tuple[Callable[[Brief], Iterator[Sheet]], ...] = (
+    dates_at_a_glance.sheets,
+    child_homes.sheets,
+    service.sheets,
+    disclosure.sheets,
+)
+
+
+def case(name: str = "plain-childless-divorce", **changed: object) -> Case:
+    told = household(name).case
+    for key, value in {k.replace("__", "."): v for k, v in changed.items()}.items():
+        told = told.with_fact(key, value)
+    return told
+
+
+def shown(view: Callable[[Brief], Iterator[Sheet]], told: Case, on: date = ON) -> tuple[Sheet, ...]:
+    return tuple(view(brief(told, on)))
+
+
+def words(sheets: tuple[Sheet, ...]) -> str:
+    pdf = PdfReader(BytesIO(drawn(sheets, "Sheets", ON)))
+    return " ".join(" ".join(page.extract_text().split()) for page in pdf.pages)
+
+
+def of(template: str, told: Case, on: date = ON) -> str:
+    """The words of one sheet of the service kit."""
+    return words(tuple(sheet for sheet in shown(service.sheets, told, on) if sheet.template == template))
+
+
+@pytest.mark.parametrize("one", households(), ids=str)
+def test_all_of_them_are_in_the_markup_and_conform_to_pdf_ua_1(one: object) -> None:
+    whole = brief(one.case, one.on)  # type: ignore[attr-defined]
+    sheets = tuple(sheet for view in VIEWS for sheet in view(whole))
+    for sheet in sheets:
+        assert markup_errors(render(sheet.template, sheet.values)) == [], sheet.title
+    report = page_validation.validate_pdf_bytes(drawn(sheets, "Sheets", ON), profile="ua1")
+    assert [(fault.rule_id, fault.message) for fault in report.failures] == []
+
+
+# --- the dates at a glance ---------------------------------------------------------------------
+
+
+def test_a_case_whose_days_raise_no_question_has_no_sheet_of_dates() -> None:
+    assert shown(dates_at_a_glance.sheets, case()) == ()
+
+
+@pytest.mark.parametrize(
+    ("name", "pictures"),
+    [("two-children-moved-county", {"residence", "timeline"}), ("nullity-for-force", {"timeline"})],
+)
+def test_the_dates_are_shown_where_there_is_something_to_see(name: str, pictures: set[str]) -> None:
+    (sheet,) = shown(dates_at_a_glance.sheets, case(name))
+    assert set(sheet.pictures) == pictures
+
+
+def test_recorded_events_are_something_to_see() -> None:
+    (sheet,) = shown(dates_at_a_glance.sheets, case(record__filed_on=D("2026-11-20")))
+    assert set(sheet.pictures) == {"timeline"}
+    assert "Aim for the first of the two" in words((sheet,))
+
+
+def test_the_screen_shows_the_pictures_with_their_words() -> None:
+    html = screen("Sheets", shown(dates_at_a_glance.sheets, case("two-children-moved-county")))
+    assert html.count('<svg class="picture" role="img" aria-label="This picture shows') == 2
+    assert "<figure name=" not in html
+
+
+# --- the children's homes ----------------------------------------------------------------------
+
+
+def test_each_child_with_homes_has_a_picture() -> None:
+    home = Home(start=D("2020-01-01"), place="Delano", state="CA")
+    told = case("two-children-moved-county", uccjea__now=True, child__1__homes=(home,))
+    (sheet,) = shown(child_homes.sheets, told.with_fact("child.2.same_homes", True))
+    assert set(sheet.pictures) == {"child-1", "child-2"}
+    assert shown(child_homes.sheets, case("two-children-moved-county")) == ()
+
+
+# --- the service kit ---------------------------------------------------------------------------
+
+
+def test_the_kit_is_a_page_for_the_filer_two_to_give_away_and_two_forms() -> None:
+    assert [sheet.template for sheet in shown(service.sheets, case())] == [
+        "service.html",
+        "service-server.html",
+        "service-log.html",
+        "worksheet.html",
+        "worksheet.html",
+    ]
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [{"record__joint": True, "record__filed_on": D("2026-11-20")}, {"record__appeared_on": D("2026-11-20")}],
+)
+def test_no_kit_where_nothing_is_to_be_served(changed: dict[str, object]) -> None:
+    assert shown(service.sheets, case(**changed)) == ()
+
+
+NEW = "at least 3 times"
+OLD = "The law names no number of tries"
+PHOTOGRAPH = "Take a photograph of the place each time"
+
+
+@pytest.mark.parametrize(
+    ("on", "old", "new"),
+    [
+        (date(2026, 11, 1), True, False),  # 61 days before the change
+        (date(2026, 11, 2), True, True),  # 60 days before: both texts
+        (date(2026, 12, 31), True, True),
+        (date(2027, 1, 1), False, True),
+        (date(2027, 6, 1), False, True),
+    ],
+)
+def test_the_server_reads_the_text_of_the_day_and_both_near_the_change(
+    on: date, old: bool, new: bool
+) -> None:
+    # Code Civ. Proc. 415.20(b), 417.10, both texts (Stats. 2025, ch. 563), operative January 1, 2027
+    told = of("service-server.html", case(), on)
+    assert (OLD in told) is old
+    assert (NEW in told) is new
+    assert (PHOTOGRAPH in told) is new
+    assert ("priority mail" in told) is new
+    assert ("Before Friday, January 1, 2027" in told) is (old and new)
+
+
+@pytest.mark.parametrize(
+    ("served", "both"), [("2026-12-30", True), ("2027-01-01", False), ("2027-01-04", False)]
+)
+def test_the_day_of_service_decides_and_not_the_day_of_the_proof(served: str, both: bool) -> None:
+    told = case(
+        record__filed_on=D("2026-12-01"),
+        record__service__method="personal",
+        record__service__served_on=D(served),
+    )
+    text = of("service-server.html", told, date(2027, 1, 10))
+    assert (OLD in text) is both
+    assert NEW in text
+
+
+def test_the_new_edition_of_fl_115_is_announced_for_papers_that_may_be_served_later() -> None:
+    def about(on: date) -> str:
+        return " ".join(
+            str(sheet.values["cautions"])
+            for sheet in shown(service.sheets, case(), on)
+            if "FL-115" in sheet.title
+        )
+
+    assert "new edition is to be expected on January 1, 2027" in about(date(2026, 11, 25))
+    assert "new edition is to be expected" not in about(date(2026, 10, 1))
+    assert "“”" not in about(date(2026, 11, 25))
+
+
+def test_the_pages_that_are_given_away_say_nothing_of_the_filers_danger_or_address() -> None:
+    told = case("address-must-stay-hidden")
+    given = of("service-server.html", told) + of("service-log.html", told)
+    mailing = told.petitioner.mailing
+    assert mailing.street not in given  # type: ignore[union-attr]
+    for word in ("protective order", "hotline", "afraid", "violence", "Safe at Home"):
+        assert word not in given
+    assert "Do not tell anybody where the person who asked you lives" in given
+
+
+def test_the_filer_who_told_of_danger_is_told_to_plan_the_day() -> None:
+    afraid = of("service.html", case("address-must-stay-hidden"))
+    assert "Plan it before you give the papers to anybody" in afraid
+    assert "safe mailing address" in afraid
+    assert "Your safety comes first" not in of("service.html", case())
+
+
+def test_service_abroad_needs_help_first() -> None:
+    assert "Get help before you send anything" in of(
+        "service.html", case(residence__respondent__lives="abroad")
+    )
+
+
+def test_the_envelope_holds_what_the_other_side_gets_and_no_private_paper() -> None:
+    told = of("service-server.html", case("two-children-moved-county"))
+    for paper in ("FL-100, a copy", "FL-110, a copy", "FL-105, a copy", "FL-105, blank", "FL-120, blank"):
+        assert paper in told
+    assert "FW-001" not in told
+    assert "FL-105" not in of("service-server.html", case())
+
+
+# --- the disclosure stage ----------------------------------------------------------------------
+
+
+def test_the_declaration_is_served_and_only_its_proof_is_filed() -> None:
+    # Fam. Code 2104(b), (f): 60 days from November 25, 2026 are Sunday, January 24, 2027
+    told = words(shown(disclosure.sheets, case()))
+    for form in ("FL-140", "FL-141", "FL-142", "FL-150"):
+        assert form in told
+    assert told.count("File this one with the court.") == 1
+    assert "Sunday, January 24, 2027" in told
+    assert "Monday, January 25, 2027" in told
+
+
+def test_the_tax_window_goes_by_the_day_of_serving() -> None:
+    # Fam. Code 2104(a): filed within the two years before the day of service
+    told = words(shown(disclosure.sheets, case()))
+    assert "Wednesday, November 25, 2026 Monday, November 25, 2024" in told
+    assert "Sunday, January 24, 2027 Friday, January 24, 2025" in told
+    assert "The day you filed the return counts" in told
+
+
+def test_what_was_told_to_be_there_is_asked_for_first() -> None:
+    told = case("two-children-moved-county")
+    (sheet,) = shown(disclosure.sheets, told)
+    assert any("Cars" in line for line in sheet.values["told"])  # type: ignore[attr-defined]
+    assert any("House" in line for line in sheet.values["others"])  # type: ignore[attr-defined]
+
+
+def test_in_a_nullity_the_court_is_asked() -> None:
+    # Fam. Code 2103 names a dissolution and a legal separation
+    told = words(shown(disclosure.sheets, case("nullity-for-force")))
+    assert "Ask the court first." in told
+    assert "Serve it by" not in told
+    assert "Returns filed on this day" not in told
+
+
+def test_after_publication_nothing_is_owed_while_the_other_side_is_silent() -> None:
+    # Fam. Code 2104(f), 2110
+    told = case(record__filed_on=D("2026-11-02"), record__service__method="publication")
+    assert "You owe no declaration while the other side stays silent" in words(shown(disclosure.sheets, told))
+
+
+def test_it_goes_once_the_declaration_was_served() -> None:
+    served = case(record__filed_on=D("2026-11-02"), record__disclosure_served_on=D("2026-11-20"))
+    assert shown(disclosure.sheets, served) == ()
+
+
+def test_the_filer_in_danger_is_warned_of_what_the_papers_show() -> None:
+    warned = words(shown(disclosure.sheets, case("address-must-stay-hidden")))
+    assert "can show where you live, work or bank" in warned
+    assert "can show where you live" not in words(shown(disclosure.sheets, case()))
