@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from firstpaper.forms.data_files import DataFileError
 from firstpaper.forms.edition import (
     EDITIONS,
     Edition,
-    EditionFileError,
     ItemKind,
     NoEditionError,
     all_editions,
@@ -216,13 +216,13 @@ def test_a_file_that_is_not_as_it_should_be_is_refused_with_the_place(
     tmp_path: Path, now: str, then: str, complaint: str
 ) -> None:
     assert now in SMALL
-    with pytest.raises(EditionFileError, match=re.escape(complaint)):
+    with pytest.raises(DataFileError, match=re.escape(complaint)):
         read(tmp_path, SMALL.replace(now, then, 1))
 
 
 def test_a_concept_that_stands_twice_is_refused(tmp_path: Path) -> None:
     (line,) = (line for line in SMALL.splitlines() if "concept" in line)
-    with pytest.raises(EditionFileError, match="a stands twice"):
+    with pytest.raises(DataFileError, match="a stands twice"):
         read(tmp_path, f"{SMALL}{line}\n")
 
 

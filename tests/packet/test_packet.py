@@ -83,7 +83,7 @@ def test_the_hand_off_sheet_is_one_page(one: Household) -> None:
 @each_household
 def test_an_attachment_page_shows_nothing_of_the_packet(one: Household) -> None:
     for attachment in packet(one).brief.attachments:
-        found = [words for words in pages(one) if f"{attachment.label} to Petition (FL-100)" in words]
+        found = [words for words in pages(one) if f"{attachment.label} to {attachment.behind}" in words]
         assert found, attachment.label
         for number, words in enumerate(found, start=1):
             assert f"Page {number} of {len(found)}" in words

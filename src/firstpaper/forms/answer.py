@@ -5,12 +5,13 @@ from enum import StrEnum
 
 
 class Action(StrEnum):
-    """What the filer does with an item."""
+    """What the filer does with an item. `FILL` is left to the filer: no question asks for it."""
 
     MARK = "mark"
     WRITE = "write"
     BLANK = "blank"
     SIGN = "sign"
+    FILL = "fill"
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +80,11 @@ def blank(concept: str, because: str = "", authority: str = "") -> Answer:
 def sign(concept: str, because: str = "", authority: str = "") -> Answer:
     """Sign or date this by hand, on the day of signing."""
     return Answer(concept, Action.SIGN, "", because, authority)
+
+
+def fill(concept: str, because: str, authority: str = "") -> Answer:
+    """Fill this in yourself: no question asks for it."""
+    return Answer(concept, Action.FILL, "", because, authority)
 
 
 def mark_if(  # a box with two sides: why it is marked, or why it is not

@@ -6,18 +6,17 @@ new file; code speaks of concepts alone. A file is checked whole when it is read
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import MISSING, dataclass, fields
+from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from functools import cache
 from pathlib import Path
 from textwrap import wrap
 from types import MappingProxyType
-from typing import Any, TypeVar, get_type_hints
-
-import yaml
+from typing import Any
 
 from firstpaper.counting import short_date
+from firstpaper.forms.data_files import Place, built, read_file
 from firstpaper.locale import _
 
 MONTHS = (
@@ -35,12 +34,6 @@ MONTHS = (
     "December",
 )
 EDITIONS = Path(__file__).parent / "editions"
-
-T = TypeVar("T")
-
-
-class EditionFileError(ValueError):
-    """An edition file is not as it should be; the message names the file and the place in it."""
 
 
 class NoEditionError(LookupError):
@@ -191,12 +184,12 @@ def all_editions() -> tuple[Edition, ...]:
 
 
 def load_edition(path: Path) -> Edition:
-    """The edition in one file, checked; raises EditionFileError naming the file and the place."""
-    shape = _read(path)
-    place = _Place(path.name)
+    """The edition in one file, checked; raises DataFileError naming the file and the place."""
+    shape = read_file(path)
+    place = Place(path.name)
     parts = place.into("parts").sequence(shape.pop("parts", None))
     watch = shape.pop("watch", None)
-    edition = _built(
+    edition = built(
         Edition,
         place,
         shape,
@@ -217,53 +210,7 @@ def _lines(line: str, width: int) -> int:
     return max(1, len(wrap(line, width)))
 
 
-class _Loader(getattr(yaml, "CSafeLoader", yaml.SafeLoader)):  # type: ignore[misc]
-    """YAML in which two equal keys are an error instead of the last one winning."""
-
-    def construct_mapping(self, node: yaml.MappingNode, deep: bool = False) -> dict[Any, Any]:
-        keys = [key.value for key, _value in node.value]
-        for key in keys:
-            if keys.count(key) > 1:
-                raise yaml.constructor.ConstructorError(
-                    None, None, f"{key!r} is written twice", node.start_mark
-                )
-        mapping: dict[Any, Any] = super().construct_mapping(node, deep)
-        return mapping
-
-
-def _read(path: Path) -> dict[str, Any]:
-    try:
-        shape = yaml.load(path.read_text(encoding="utf-8"), _Loader)  # noqa: S506 - a safe loader
-    except yaml.YAMLError as broken:
-        raise EditionFileError(f"{path.name}: {broken}") from broken
-    return _Place(path.name).mapping(shape)
-
-
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """Where in which file, for messages."""
-
-    file: str
-    parts: tuple[object, ...] = ()
-
-    def into(self, part: object) -> "_Place":
-        return _Place(self.file, (*self.parts, part))
-
-    def error(self, problem: str) -> EditionFileError:
-        return EditionFileError(f"{' > '.join(str(part) for part in (self.file, *self.parts))}: {problem}")
-
-    def mapping(self, shape: object) -> dict[str, Any]:
-        if not isinstance(shape, dict):
-            raise self.error("this must be names with something under each")
-        return shape
-
-    def sequence(self, shape: object) -> list[Any]:
-        if not isinstance(shape, list) or not shape:
-            raise self.error("this must be a list")
-        return shape
-
-
-def _items(place: _Place, parts: list[Any]) -> Iterator[Item]:
+def _items(place: Place, parts: list[Any]) -> Iterator[Item]:
     for number, shape in enumerate(parts, 1):
         here = place.into(number)
         part = here.mapping(shape)
@@ -272,10 +219,10 @@ def _items(place: _Place, parts: list[Any]) -> Iterator[Item]:
             inside = here.into(position)
             for each in _repeated(inside, inside.mapping(item)):
                 kind = _kind(inside, each.pop("kind", None))
-                yield _built(Item, inside, {**each, **around}, kind=kind)
+                yield built(Item, inside, {**each, **around}, kind=kind)
 
 
-def _repeated(place: _Place, shape: dict[str, Any]) -> Iterator[dict[str, Any]]:
+def _repeated(place: Place, shape: dict[str, Any]) -> Iterator[dict[str, Any]]:
     """The items of a printed table, row by row; an ordinary item as it is."""
     if "rows" not in shape:
         yield dict(shape)
@@ -292,41 +239,21 @@ def _rows(parts: list[Any]) -> Iterator[tuple[str, int]]:
                 yield item["of"], item["rows"]
 
 
-def _watch(place: _Place, shape: object) -> Watch | None:
+def _watch(place: Place, shape: object) -> Watch | None:
     if shape is None:
         return None
     told = place.mapping(shape)
-    return _built(Watch, place, {"since" if key == "from" else key: value for key, value in told.items()})
+    return built(Watch, place, {"since" if key == "from" else key: value for key, value in told.items()})
 
 
-def _kind(place: _Place, shape: object) -> ItemKind:
+def _kind(place: Place, shape: object) -> ItemKind:
     try:
         return ItemKind(str(shape))
     except ValueError as unknown:
         raise place.error(f"kind must be one of {', '.join(ItemKind)}") from unknown
 
 
-def _built(model: type[T], place: _Place, shape: dict[str, Any], **given: Any) -> T:
-    """The dataclass built from a mapping, every property known, present and of the declared type."""
-    known = {field.name: field for field in fields(model)}  # type: ignore[arg-type]
-    properties = {**shape, **given}
-    for name in properties.keys() - known.keys():
-        raise place.into(name).error("nothing is known by that name here")
-    for name, field in known.items():
-        if name not in properties and field.default is MISSING:
-            raise place.into(name).error("this is missing")
-    hints = get_type_hints(model)
-    for name, value in shape.items():
-        if not _fits_hint(value, hints[name]):
-            raise place.into(name).error(f"this is no {hints[name]}: {value!r}")
-    return model(**properties)
-
-
-def _fits_hint(value: object, hint: Any) -> bool:
-    return isinstance(value, hint) and (hint is bool or not isinstance(value, bool))
-
-
-def _refuse_duplicates(place: _Place, edition: Edition) -> None:
+def _refuse_duplicates(place: Place, edition: Edition) -> None:
     seen: set[str] = set()
     for item in edition.items:
         if item.concept in seen:

@@ -6,11 +6,19 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.forms.declaration import declaration
 from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.fl110 import summons
+from firstpaper.forms.fl160.form import property_declarations
+from firstpaper.forms.fl311 import custody_application
+from firstpaper.forms.fw001 import fee_waiver
 from firstpaper.forms.petition import petition_form
 
 MAKERS: tuple[Callable[[Case, date], tuple[FilledForm, ...]], ...] = (
     petition_form,
+    summons,
     declaration,
+    custody_application,
+    property_declarations,
+    fee_waiver,
 )
 
 

@@ -7,7 +7,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import ItemAnswer
-from firstpaper.forms.attachments import Attachment, attachments
+from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.filled_forms import filled_forms
 from firstpaper.forms.needed import FormNeeded, forms_needed
@@ -26,6 +26,7 @@ class Brief:
     findings: tuple[Finding, ...]
     filled: tuple[FilledForm, ...]
     attachments: tuple[Attachment, ...]
+    ledger: tuple[LedgerLine, ...]
     forms: tuple[FormNeeded, ...]
     open_questions: tuple[Asked, ...]
 
@@ -79,12 +80,14 @@ class Brief:
 def brief(case: Case, on: date) -> Brief:
     """Work out everything the sheets need, for a filing on the day `on`."""
     facts = standing(case)
+    filled, pages = filled_forms(facts, on), attachments(facts, on)
     return Brief(
         case=facts,
         on=on,
         findings=findings(facts, on),
-        filled=filled_forms(facts, on),
-        attachments=attachments(facts, on),
+        filled=filled,
+        attachments=pages,
+        ledger=ledger(filled, pages),
         forms=forms_needed(facts, on),
         open_questions=tuple(_open(facts)),
     )

@@ -3,15 +3,25 @@
 from collections.abc import Callable, Iterable, Iterator
 
 from firstpaper.packet.brief import Brief
-from firstpaper.packet.views import attachment, before, cover, handoff, open_questions, worksheet
+from firstpaper.packet.views import (
+    attachment,
+    before,
+    cover,
+    handoff,
+    open_questions,
+    pointers,
+    worksheet,
+)
 from firstpaper.packet.views.sheet import Sheet
 
 PARTS: tuple[Callable[[Brief], Iterable[Sheet]], ...] = (
     before.sheets,
     worksheet.sheets,
     attachment.sheets,
+    pointers.sheets,
     open_questions.sheets,
     handoff.sheets,
+    worksheet.private_sheets,
 )
 
 

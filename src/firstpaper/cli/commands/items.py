@@ -83,5 +83,6 @@ def _to_do(one: "ItemAnswer") -> str:
         "write": _("WRITE: {value}").format(value=one.value),
         "blank": _("Leave EMPTY."),
         "sign": _("SIGN or date by hand, on the day you sign."),
+        "fill": _("Fill in YOURSELF."),
     }[one.action]
     return words + (" " + _("Goes on in {sheet}.").format(sheet=one.continues) if one.continues else "")

@@ -120,6 +120,13 @@ def wishes_of(case: Case, on: date) -> Wishes:
     )
 
 
+def asked_for(child: ListedChild, wishes: Wishes, line: str) -> str:
+    """Who is to have what that line is about, for one child, as it is filed; empty where that is not told."""
+    wish = wishes.lines[line]
+    choice = _told_for(child, line) if wish.differs else wish.choice
+    return FILED_WORDS[choice] if choice else ""
+
+
 def _together(case: Case, line: str) -> Wish:
     choice = getattr(case.custody, line)
     if line == "visits" and choice is None and known(case.custody.physical) is CustodyTo.JOINT:

@@ -7,3 +7,5 @@ numbers of the sheet of 2025 are not known, so every answer is found by its word
 FORM = "FL-105"
 ADDED_PAGE = "FL-105(A)"
 LAW = "Fam. Code 3429(a)"
+HAS_ROOM_FOR = 2
+"""How many children the form itself has a block for, as copies of 2009 show it."""

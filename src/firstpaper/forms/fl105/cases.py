@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodyCase, OrderedBy
-from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl105 import FORM
 from firstpaper.forms.open_answers import still_open
@@ -101,9 +101,7 @@ def _rows(case: Case, concept: str, told: Sequence[object] | None, key: str, on:
         return still_open(case, concept, words_key)
     lines = tuple(line for line in words if line)
     if not lines:
-        return blank(
-            concept, _("You know no more. Ask the clerk of that court, and write what you find out.")
-        )
+        return fill(concept, _("You know no more. Ask the clerk of that court, and write what you find out."))
     if page := attachment_page(case, concept, on):
         more = _("Your words are too long for the rows. They are on {label}.").format(label=page.label)
         return write(concept, see(page), more, _("common practice"), continues=page.label)

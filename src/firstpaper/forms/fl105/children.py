@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.fl100.told import on_the_sheet
 from firstpaper.forms.fl105 import ADDED_PAGE, FORM, LAW
@@ -111,7 +111,7 @@ def _facts(case: Case, child: ListedChild, concept: str) -> Iterator[Answer]:
         if sure
         else still_open(case, born_on, f"{child.key}.born_on")
     )
-    yield blank(f"{concept}.sex", _("We did not ask. If your sheet has this column, fill it in yourself."))
+    yield fill(f"{concept}.sex", _("We did not ask. Your sheet may not ask either."))
 
 
 def _same(case: Case, child: ListedChild, concept: str, same: bool | None) -> Answer:

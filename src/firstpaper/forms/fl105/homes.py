@@ -3,6 +3,7 @@
 Each row is one answer: the days, the place, and with whom, line by line in the order of the columns.
 """
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -20,7 +21,7 @@ from firstpaper.law.measures.child_homes import history_since, homes, since_birt
 from firstpaper.law.measures.children import ListedChild
 from firstpaper.locale import _
 
-FILER = {"me", "myself"}
+FILER = re.compile(r"(?:me|myself)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,12 +126,11 @@ def _place(case: Case, child: ListedChild, home: Home) -> str:
 def _people(case: Case, told: str, private: bool) -> str:
     """The names as typed, with those of the two spouses in full. Private: only names the other side knows."""
     petitioner, respondent = known(case.petitioner.name) or "", known(case.respondent.name) or ""
-    said = told.strip().casefold()
-    if said in BOTH and petitioner and respondent:
-        return f"{petitioner} and {respondent}"
-    if said in FILER and petitioner:
-        return petitioner
-    return told if not private or said in (petitioner.casefold(), respondent.casefold()) else ""
+    if petitioner and respondent and (both := BOTH.match(told)):
+        return f"{petitioner} and {respondent}{told[both.end() :]}"
+    if petitioner and (filer := FILER.match(told)):
+        told = f"{petitioner}{told[filer.end() :]}"
+    return told if not private or told.casefold() in (petitioner.casefold(), respondent.casefold()) else ""
 
 
 def _day(day: Day) -> str:

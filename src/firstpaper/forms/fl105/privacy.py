@@ -5,22 +5,15 @@ side does not know is confidential and may not be disclosed (Fam. Code 3429(a)).
 while there is any sign of danger, unless the filer said that they need not be kept off.
 """
 
+import re
+
 from firstpaper.facts import Case, known
 from firstpaper.facts.children import Home
 
-BOTH = frozenset(
-    {
-        "both of us",
-        "both",
-        "us both",
-        "us",
-        "both parents",
-        "the two of us",
-        "mom and dad",
-        "mother and father",
-    }
+BOTH = re.compile(
+    r"(?:both(?: of us| parents)?|us both|us|the two of us|mom and dad|mother and father)\b", re.IGNORECASE
 )
-"""Ways to say that a child lived with both spouses."""
+"""Ways to begin saying that a child lived with both spouses."""
 
 
 def keeps_addresses_off(case: Case) -> bool:
@@ -41,5 +34,5 @@ def must_stay_private(case: Case, home: Home) -> bool:
 
 
 def _other_side_lived_there(case: Case, home: Home) -> bool:
-    said, name = home.with_whom.strip().casefold(), known(case.respondent.name)
-    return said in BOTH or (name is not None and name.casefold() in said)
+    said, name = home.with_whom.strip(), known(case.respondent.name)
+    return bool(BOTH.match(said)) or (name is not None and name.casefold() in said.casefold())

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.forms.answer import Answer, blank, sign
+from firstpaper.forms.answer import Answer, blank, fill, sign
 from firstpaper.forms.fl100.told import nothing_to_mark, written
 from firstpaper.locale import _
 
@@ -22,6 +22,6 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     yield written(case, "signing.name", "petitioner.name", name)
     yield sign("signing.signature", _("You sign, and nobody for you."), "Fam. Code 3429(a)")
     count = _("Count the pages behind this form once it is done: added pages, copies of orders.")
-    yield blank("signing.pages", count, _("common practice"))
+    yield fill("signing.pages", count, _("common practice"))
     later = _("If you hear of another case about a child, you must tell the court.")
     yield blank("signing.update", f"{nothing_to_mark()} {later}", "Fam. Code 3429(d)")

@@ -8,11 +8,16 @@ from itertools import groupby
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition
 from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
-MOST_NAMED = 5
+MOST_NAMED, MOST_HEADED = 5, 3
+MOST_ON_ONE = 2
+"""Pages of a form that one worksheet takes."""
+SHARED = ("blank", "printed", "open", "fill")
+"""Kinds of line that neighbours share where the reason is the same."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +40,15 @@ class Row:
     @property
     def named(self) -> str:
         """The items by their labels; a long run by its first and last."""
-        if len(self.labels) > MOST_NAMED:
+        return self._named(MOST_NAMED)
+
+    @property
+    def headed(self) -> str:
+        """The same for the narrow heading of a line, where less has room."""
+        return self._named(MOST_HEADED)
+
+    def _named(self, most: int) -> str:
+        if len(self.labels) > most:
             return _("all from “{first}” to “{last}”").format(first=self.labels[0], last=self.labels[-1])
         return "; ".join(self.labels)
 
@@ -49,15 +62,24 @@ class Section:
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """The worksheets of every form that is not private: one a page of the form, where its pages are known."""
+    """The worksheets of every form that is not private."""
     for form in brief.filled:
         if not form.private:
             yield from of_form(form, brief.on)
 
 
+def private_sheets(brief: Brief) -> Iterator[Sheet]:
+    """The worksheets of the forms that are kept apart from what the other side gets."""
+    for form in brief.filled:
+        if form.private:
+            yield from of_form(form, brief.on)
+
+
 def of_form(form: FilledForm, on: date) -> Iterator[Sheet]:
-    """The worksheets of one copy of a form."""
-    pages = [(page, tuple(found)) for page, found in groupby(form.items, key=lambda answer: answer.page)]
+    """The worksheets of one copy of a form: one a page of a long form, else one for the whole."""
+    long = form.edition.pages > MOST_ON_ONE
+    by_page = groupby(form.items, key=lambda answer: answer.page if long else None)
+    pages = [(page, tuple(found)) for page, found in by_page]
     named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
     for number, (page, answers) in enumerate(pages):
         title = _title(named, page, form.edition.pages)
@@ -65,7 +87,7 @@ def of_form(form: FilledForm, on: date) -> Iterator[Sheet]:
             template="worksheet.html",
             title=title,
             running=title,
-            purpose=_purpose(page),
+            purpose=_purpose(page, private=form.private),
             group=_("Worksheets for {form}").format(form=form.form),
             values={
                 "title": title,
@@ -77,12 +99,14 @@ def of_form(form: FilledForm, on: date) -> Iterator[Sheet]:
 
 
 def _title(form: str, page: int | None, pages: int) -> str:
-    if page is None or pages == 1:
+    if page is None:
         return _("Worksheet for {form}").format(form=form)
     return _("Worksheet for {form}, page {page} of {last}").format(form=form, page=page, last=pages)
 
 
-def _purpose(page: int | None) -> str:
+def _purpose(page: int | None, *, private: bool) -> str:
+    if private:
+        return _("Private: keep it apart. Copy it onto the blank form.")
     if page is None:
         return _("Copy it onto the blank form.")
     return _("Copy it onto page {page} of the blank form.").format(page=page)
@@ -94,7 +118,8 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
     if edition.may_be_replaced(on) and edition.watch:
         made_for = _("This sheet is made for the {form} that says “{edition}” in its lower left corner.")
         newest = _("Take the newest one from the court's website. If it has another date, go by the words.")
-        yield made_for.format(form=form.form, edition=edition.printed)
+        if edition.printed:
+            yield made_for.format(form=form.form, edition=edition.printed)
         yield f"{_(edition.watch.why)} {newest}"
     elif edition.printed:
         look = _("Look at the lower left corner of your blank {form}. It should say “{edition}”.")
@@ -103,7 +128,8 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
         yield _(edition.caution)
     if form.private:
         yield _("This form is private. Keep it apart from the papers that the other side gets.")
-    yield _("Do just what each line says. Tick the small box when you have copied it.")
+    if form.form == PETITION:
+        yield _("Do just what each line says. Tick the small box when you have copied it.")
 
 
 def _other_date(edition: Edition) -> str:
@@ -132,7 +158,7 @@ def rows(answers: Iterable[ItemAnswer]) -> Iterator[Row]:
 
 def _shared(answer: ItemAnswer) -> tuple[str, ...]:
     kind = _kind(answer)
-    return (kind, answer.because) if kind in ("blank", "printed", "open") else (answer.concept,)
+    return (kind, answer.because) if kind in SHARED else (answer.concept,)
 
 
 def _kind(answer: ItemAnswer) -> str:
@@ -141,6 +167,13 @@ def _kind(answer: ItemAnswer) -> str:
     if answer.action is Action.BLANK and answer.open_key:
         return "open"
     return answer.action.value
+
+
+def _places(group: tuple[ItemAnswer, ...]) -> str:
+    found = tuple(dict.fromkeys(filter(None, map(_place, group))))
+    if len(found) > MOST_NAMED:
+        return _("{first} to {last}").format(first=found[0], last=found[-1])
+    return ", ".join(found)
 
 
 def _place(answer: ItemAnswer) -> str:
@@ -152,7 +185,7 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
     first = group[0]
     return Row(
         kind=_kind(first),
-        place=", ".join(dict.fromkeys(filter(None, map(_place, group)))),
+        place=_places(group),
         labels=tuple(answer.label for answer in group),
         lines=tuple(first.value.splitlines()),
         because=first.because,

@@ -1,0 +1,80 @@
+"""FL-311, the custody sheet behind item 6: what it repeats from the petition, and what is left to the filer.
+
+An optional form. It ties the filer to a plan, so nothing is proposed here beyond what item 6 asks for.
+"""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import CustodySheet
+from firstpaper.forms.answer import Answer, blank, fill, mark, write
+from firstpaper.forms.caption_box import only_names
+from firstpaper.forms.edition import edition_for
+from firstpaper.forms.filled import FilledForm, filled
+from firstpaper.forms.fl100.custody import FORMS, Wishes, asked_for, wishes_of
+from firstpaper.forms.fl100.told import on_the_sheet
+from firstpaper.forms.open_answers import still_open
+from firstpaper.law.measures.children import ListedChild
+from firstpaper.locale import _
+
+FORM = "FL-311"
+PARTS = {
+    CustodySheet.FL_312: "abduction",
+    CustodySheet.FL_341_C: "holidays",
+    CustodySheet.FL_341_D: "provisions",
+    CustodySheet.FL_341_E: "joint_legal",
+}
+
+
+def custody_application(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The sheet, where the filer chose to put it behind item 6."""
+    wishes = wishes_of(case, on)
+    if CustodySheet.FL_311 not in (known(case.custody.sheets) or ()) or not wishes.concerned:
+        return ()
+    return (filled(edition_for(FORM, on), tuple(_answers(case, wishes))),)
+
+
+def _answers(case: Case, wishes: Wishes) -> Iterator[Answer]:
+    yield from only_names(case)
+    yield mark("to.petition", _("You put it behind the petition."))
+    yield _custody(case, wishes)
+    yield fill("visits", _("Choose one way. A schedule needs days, hours and a first day."))
+    yield _supervised(case)
+    yield fill("exchange", _("Who drives, and where the children change hands. Choose a safe place."))
+    yield fill("travel", _("Only if you want limits on trips with the children."))
+    for sheet, part in PARTS.items():
+        yield _sheet(case, sheet, part)
+    yield fill("other", _("Only if there is more. It must fit what item 6 of the petition asks for."))
+
+
+def _custody(case: Case, wishes: Wishes) -> Answer:
+    concept = "custody"
+    missing = next((wish.missing for wish in wishes.lines.values() if wish.missing), "")
+    if missing:
+        return still_open(case, concept, missing)
+    rows = "\n".join(_row(child, wishes) for child in wishes.children)
+    if not rows:
+        return still_open(case, concept, "child.1.name")
+    return write(concept, rows, _("It must say the same as item 6 of the petition."), "Fam. Code 3002-3007")
+
+
+def _row(child: ListedChild, wishes: Wishes) -> str:
+    """Child, birth date, legal custody to, physical custody to."""
+    born = on_the_sheet(child.born.sure) if child.born and child.born.sure else ""
+    custody = (asked_for(child, wishes, line) for line in ("legal", "physical"))
+    return "; ".join(filter(None, (child.name or "", born, *custody)))
+
+
+def _supervised(case: Case) -> Answer:
+    if known(case.safety.dangers) == ():
+        return blank("supervised", _("You told us of no danger."))
+    ask = _("You can ask that somebody watches the visits. Get help with this part, and say why.")
+    return fill("supervised", ask, "Fam. Code 3044")
+
+
+def _sheet(case: Case, sheet: CustodySheet, part: str) -> Answer:
+    form = FORMS[sheet]
+    if sheet in (known(case.custody.sheets) or ()):
+        return mark(part, _("You chose to add form {form}.").format(form=form), continues=form)
+    return blank(part, _("You chose not to add form {form}.").format(form=form))

@@ -1,0 +1,166 @@
+"""When a form belongs to a filing: one plain question each, asked of standing facts and the filing day.
+
+`first_filing.yaml` names these functions under `when`.
+"""
+
+from datetime import date
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import (
+    CommunityHow,
+    CustodySheet,
+    Danger,
+    Declaration,
+    Kind,
+    SeparateHow,
+    Shortcut,
+    Special,
+)
+from firstpaper.forms.attachments import attachments
+from firstpaper.forms.fl100.children import concerns_children
+from firstpaper.forms.fl100.custody import wishes_of
+from firstpaper.forms.fl105 import HAS_ROOM_FOR
+from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
+from firstpaper.forms.fl160.things import runs_over
+from firstpaper.law.measures.children import has_minor_children, listed_children
+
+
+def always(case: Case, on: date) -> bool:
+    """Every filing."""
+    return True
+
+
+def is_first_petition(case: Case, on: date) -> bool:
+    """No petition was filed in this case before, as far as told."""
+    return not is_amended_petition(case, on)
+
+
+def is_amended_petition(case: Case, on: date) -> bool:
+    """The petition takes the place of one filed before."""
+    return known(case.matter.amended) is True
+
+
+def asks_for_a_divorce(case: Case, on: date) -> bool:
+    """The filer asks for a divorce."""
+    return known(case.matter.kind) is Kind.DISSOLUTION
+
+
+def is_nullity(case: Case, on: date) -> bool:
+    """The filer asks for a nullity."""
+    return known(case.matter.kind) is Kind.NULLITY
+
+
+def is_no_nullity(case: Case, on: date) -> bool:
+    """The filer asks for a divorce or a separation, or has not chosen yet."""
+    return not is_nullity(case, on)
+
+
+# --- children -----------------------------------------------------------------------------------
+
+
+def has_a_minor_child(case: Case, on: date) -> bool:
+    """There is a minor child of both, described or not."""
+    return has_minor_children(case, on)
+
+
+def has_only_an_unborn_child(case: Case, on: date) -> bool:
+    """There is a child to decide about, but none is born."""
+    return not has_minor_children(case, on) and bool(concerns_children(case, on))
+
+
+def has_two_children_for_the_declaration(case: Case, on: date) -> bool:
+    """There are as many children as the custody declaration has room for, by the sheet of 2009."""
+    return len(listed_children(case, on)) == HAS_ROOM_FOR
+
+
+def has_more_children_than_the_declaration(case: Case, on: date) -> bool:
+    """There are more children than the custody declaration has room for."""
+    return len(listed_children(case, on)) > HAS_ROOM_FOR
+
+
+def adds_fl_311(case: Case, on: date) -> bool:
+    """The filer chose the custody application sheet."""
+    return _adds(case, CustodySheet.FL_311, on)
+
+
+def adds_fl_312(case: Case, on: date) -> bool:
+    """The filer chose the sheet on child abduction."""
+    return _adds(case, CustodySheet.FL_312, on)
+
+
+def adds_fl_341_c(case: Case, on: date) -> bool:
+    """The filer chose the holiday schedule."""
+    return _adds(case, CustodySheet.FL_341_C, on)
+
+
+def adds_fl_341_d(case: Case, on: date) -> bool:
+    """The filer chose the additional provisions."""
+    return _adds(case, CustodySheet.FL_341_D, on)
+
+
+def adds_fl_341_e(case: Case, on: date) -> bool:
+    """The filer chose the sheet on joint legal custody."""
+    return _adds(case, CustodySheet.FL_341_E, on)
+
+
+def could_use_fl_311_for_different_wishes(case: Case, on: date) -> bool:
+    """The wishes differ by child, and the filer did not choose the custody application sheet."""
+    wishes = wishes_of(case, on)
+    return bool(wishes.concerned) and wishes.differ and not adds_fl_311(case, on)
+
+
+def has_a_copy_of_a_parentage_declaration(case: Case, on: date) -> bool:
+    """A listed child has a declaration of parentage, and the filer has a copy."""
+    told = [child.declaration for child in listed_children(case, on)]
+    return bool(concerns_children(case, on)) and Declaration.SIGNED_WITH_COPY in told
+
+
+# --- property -----------------------------------------------------------------------------------
+
+
+def lists_separate_property_on_fl_160(case: Case, on: date) -> bool:
+    """Item 9 of the petition points to a property declaration."""
+    return known(case.property.separate_how) is SeparateHow.FL_160
+
+
+def lists_community_property_on_fl_160(case: Case, on: date) -> bool:
+    """Item 10 of the petition points to a property declaration."""
+    return known(case.property.community_how) is CommunityHow.FL_160
+
+
+def runs_over_fl_160(case: Case, on: date) -> bool:
+    """A list that is put on a property declaration is longer than its line."""
+    separate = lists_separate_property_on_fl_160(case, on) and runs_over(case, SEPARATE, on)
+    return separate or (lists_community_property_on_fl_160(case, on) and runs_over(case, COMMUNITY, on))
+
+
+# --- fees, court and help -----------------------------------------------------------------------
+
+
+def wants_fee_waiver(case: Case, on: date) -> bool:
+    """The filer wants to ask the court to let them off the fees."""
+    return known(case.waiver.wanted) is True or Shortcut.FEE_WAIVER in (known(case.shortcuts.look_at) or ())
+
+
+def may_yet_want_fee_waiver(case: Case, on: date) -> bool:
+    """The filer has not asked about the fees, and may come back to it."""
+    return not wants_fee_waiver(case, on)
+
+
+def has_attachment_pages(case: Case, on: date) -> bool:
+    """Some page of ours goes behind a form."""
+    return bool(attachments(case, on))
+
+
+def told_of_danger_beside_a_hidden_address(case: Case, on: date) -> bool:
+    """The filer told of danger from the other side."""
+    return bool(set(known(case.safety.dangers) or ()) - {Danger.HIDE_ADDRESS})
+
+
+def needs_an_interpreter(case: Case, on: date) -> bool:
+    """One of the two needs an interpreter in court."""
+    return Special.INTERPRETER in (known(case.people.special) or ())
+
+
+def _adds(case: Case, sheet: CustodySheet, on: date) -> bool:
+    return bool(concerns_children(case, on)) and sheet in (known(case.custody.sheets) or ())

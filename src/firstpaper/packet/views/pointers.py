@@ -1,0 +1,42 @@
+"""Papers we do not draft: what the court of the county may want, an interpreter, a protective order."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.facts import known
+from firstpaper.facts.choices import Danger, Special
+from firstpaper.forms.local_forms import LocalPaper, local_papers
+from firstpaper.law.figure import figure
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """One sheet, with a section for each paper that may concern this household; none where none does."""
+    case = brief.case
+    county = known(case.court.county)
+    local = local_papers(county)
+    protection = bool(set(known(case.safety.dangers) or ()) - {Danger.HIDE_ADDRESS})
+    interpreter = Special.INTERPRETER in (known(case.people.special) or ())
+    if not (local or protection or interpreter):
+        return
+    yield Sheet(
+        template="pointers.html",
+        title=_("Other papers to ask about"),
+        running=_("Other papers to ask about"),
+        purpose=_("Papers that we do not draft, and whom to ask about them."),
+        values={
+            "county": county,
+            "local": local,
+            "checked_on": _oldest(local),
+            "protection": protection,
+            "hotline": figure("help.domestic_violence_hotline", brief.on).value,
+            "interpreter": interpreter,
+            "language": known(case.people.language),
+        },
+    )
+
+
+def _oldest(local: tuple[LocalPaper, ...]) -> date | None:
+    return min((paper.checked_on for paper in local), default=None)
