@@ -104,6 +104,14 @@ def test_the_steps_leave_out_what_did_not_happen() -> None:
         (0, ("Mon, Oct 26, 2026: the starting day, not counted",)),
         (1, ("Mon, Oct 26, 2026: the starting day, not counted", "Tue, Oct 27, 2026: day 1")),
         (
+            2,
+            (
+                "Mon, Oct 26, 2026: the starting day, not counted",
+                "Tue, Oct 27, 2026: day 1",
+                "Wed, Oct 28, 2026: day 2",
+            ),
+        ),
+        (
             30,
             (
                 "Mon, Oct 26, 2026: the starting day, not counted",
