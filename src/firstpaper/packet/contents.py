@@ -6,21 +6,29 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import (
     attachment,
     before,
+    child_homes,
     cover,
+    dates_at_a_glance,
+    disclosure,
     handoff,
     open_questions,
     pointers,
+    service,
     worksheet,
 )
 from firstpaper.packet.views.sheet import Sheet
 
 PARTS: tuple[Callable[[Brief], Iterable[Sheet]], ...] = (
     before.sheets,
+    dates_at_a_glance.sheets,
+    child_homes.sheets,
     worksheet.sheets,
     attachment.sheets,
     pointers.sheets,
     open_questions.sheets,
     handoff.sheets,
+    service.sheets,
+    disclosure.sheets,
     worksheet.private_sheets,
 )
 
