@@ -1,0 +1,213 @@
+"""The summons, the property declarations, the custody sheet and the fee waiver, each in single cases.
+
+Summons: Code Civ. Proc. 412.20; Cal. Rules of Court 5.50. Never one FL-160 for both classes of property: the
+instructions of the sheet. Fee waiver: Gov. Code 68632; limits of 2026 from 91 Fed. Reg. 1797, at 200 percent.
+The columns of FL-160 behind a petition: common practice, no source.
+"""
+
+from datetime import date
+from typing import Any
+
+import pytest
+
+from firstpaper.facts import Case
+from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
+from firstpaper.forms.answer import Action, ItemAnswer
+from firstpaper.forms.filled_forms import filled_forms
+from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, LINES, TOLD_OF
+from firstpaper.forms.fw001 import Reason, reason
+
+ON = date(2026, 12, 1)
+COUPLE: dict[str, Any] = {
+    "matter": {"unions": ["marriage"], "kind": "dissolution", "amended": False},
+    "petitioner": {"name": "Ana Soto", "mailing": {"street": "PO Box 118", "city": "Fresno", "zip": "93701"}},
+    "respondent": {"name": "Luis Reyes"},
+    "court": {
+        "county": "Fresno",
+        "address": {"street": "1130 Example Avenue", "city": "Fresno", "zip": "93724"},
+    },
+    "dates": {
+        "married_on": "2012-06-14",
+        "separation_told_on": "2026-08-30",
+        "separation_acted_on": "2026-09-05",
+    },
+}
+
+
+def forms(**facts: Any) -> dict[tuple[str, str], dict[str, ItemAnswer]]:
+    found = filled_forms(Case.model_validate({**COUPLE, **facts}), ON)
+    return {(form.form, form.use): {answer.concept: answer for answer in form.items} for form in found}
+
+
+# --- FL-110 -----------------------------------------------------------------------------------------
+
+
+def test_the_summons_names_both_and_leaves_the_rest_to_the_clerk() -> None:
+    found = forms()["FL-110", ""]
+    assert found["notice.respondent"].value == "Luis Reyes"
+    assert found["petitioner"].value == "Ana Soto"
+    assert found["court"].value.startswith("Superior Court of California, County of Fresno")
+    assert found["filer"].value.endswith("Self-represented")
+    assert found["case_number"].action is found["issued"].action is Action.BLANK
+
+
+def test_a_new_summons_in_an_amended_case_carries_its_number() -> None:
+    amended = {**COUPLE["matter"], "amended": True, "case_number": "26FL001234"}
+    assert forms(matter=amended)["FL-110", ""]["case_number"].value == "26FL001234"
+
+
+# --- FL-160 -----------------------------------------------------------------------------------------
+
+THINGS: dict[str, Any] = {
+    "schedule": {"agreement": False, "in_california": True},
+    "asset": [
+        {"kind": "vehicle", "words": "2018 minivan", "acquired_on": "2018-05-01", "how": "bought",
+         "source": "community", "by": "both", "last_four": "4471"},
+        {"kind": "savings", "words": "Savings from before", "acquired_on": "2005-01-01", "how": "owned_before",
+         "by": "petitioner", "mixed": False},
+    ],
+    "debt": [],
+}  # fmt: skip
+BOTH_ON_FL_160 = {
+    "property": {"separate_how": "fl_160", "community_how": "fl_160", "community_kinds": ["home"]}
+}
+
+
+def test_each_class_has_a_sheet_of_its_own_with_its_own_box() -> None:
+    found = forms(**BOTH_ON_FL_160)
+    for use, marked, empty in (
+        ("separate property", "class.separate", "class.community"),
+        ("community property", "class.community", "class.separate"),
+    ):
+        sheet = found["FL-160", use]
+        assert sheet[marked].action is Action.MARK
+        assert sheet[empty].action is Action.BLANK
+    assert ("FL-160", "separate property") not in forms(property={"community_how": "fl_160"})
+
+
+def test_the_columns_go_by_the_use() -> None:
+    found = forms(**BOTH_ON_FL_160)
+    separate, community = found["FL-160", "separate property"], found["FL-160", "community property"]
+    assert "column F" in separate["columns.assets"].because
+    assert "column D" in separate["columns.debts"].because
+    assert "only column A" in community["columns.assets"].because
+    assert "column F" not in community["columns.assets"].because
+
+
+def test_what_was_told_of_by_kind_is_left_to_the_filer() -> None:
+    community = forms(**BOTH_ON_FL_160)["FL-160", "community property"]
+    assert community["line.1"].action is Action.FILL
+    assert community["line.4"].action is Action.BLANK
+
+
+def test_what_was_listed_stands_on_the_sheet_of_its_class() -> None:
+    found = forms(**BOTH_ON_FL_160, **THINGS)
+    separate, community = found["FL-160", "separate property"], found["FL-160", "community property"]
+    assert community["line.4"].value == "2018 minivan ending 4471"
+    assert community["line.5"].action is Action.BLANK
+    assert separate["line.5"].value == "Savings from before (column F: Petitioner)"
+    assert "minivan" not in separate["line.4"].value
+
+
+def test_a_list_that_is_too_long_goes_on_and_says_so() -> None:
+    many = [
+        {**THINGS["asset"][0], "words": f"Car number {number} of a long row of cars"} for number in range(9)
+    ]
+    box = forms(**BOTH_ON_FL_160, **{**THINGS, "asset": many})["FL-160", "community property"]["line.27"]
+    assert (box.action, box.continues) == (Action.MARK, "FL-161")
+
+
+def test_every_kind_of_thing_and_debt_has_a_line() -> None:
+    assert set(LINES) == {*AssetKind, *DebtKind}
+    assert set(TOLD_OF) == set(CommunityKind)
+    lines = {line for kind in TOLD_OF.values() for line in kind} | set(LINES.values())
+    assert lines <= {*ASSET_LINES, *DEBT_LINES}
+
+
+# --- FL-311 -----------------------------------------------------------------------------------------
+
+CHILD: dict[str, Any] = {
+    "children": {"family": ["minor_together"], "how_many": 1},
+    "child": [{"name": "Lucia", "born_on": "2016-02-29", "parentage": "born_to_both"}],
+}
+
+
+def test_the_custody_sheet_says_the_same_as_item_6() -> None:
+    custody = {
+        "legal": "joint",
+        "physical": "petitioner",
+        "visits": "respondent",
+        "sheets": ["fl_311", "fl_312"],
+    }
+    found = forms(**CHILD, custody=custody, safety={"dangers": []})["FL-311", ""]
+    assert found["custody"].value == "Lucia; 02/29/2016; Petitioner and Respondent jointly; Petitioner"
+    assert found["supervised"].action is Action.BLANK
+    assert found["abduction"].continues == "FL-312"
+    assert found["holidays"].action is Action.BLANK
+
+
+def test_in_danger_the_part_on_watched_visits_is_not_skipped() -> None:
+    custody = {"legal": "joint", "physical": "petitioner", "visits": "respondent", "sheets": ["fl_311"]}
+    found = forms(**CHILD, custody=custody, safety={"dangers": ["violence"]})["FL-311", ""]
+    assert found["supervised"].action is Action.FILL
+
+
+def test_the_custody_sheet_is_there_only_where_it_was_chosen() -> None:
+    assert ("FL-311", "") not in forms(**CHILD, custody={"sheets": []})
+    assert ("FL-311", "") not in forms(children={"family": []}, custody={"sheets": ["fl_311"]})
+
+
+# --- FW-001 and FW-003 ------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("told", "expected"),
+    [
+        ({"benefits": ["wic"], "household": 1, "income": "99999"}, Reason.BENEFITS),
+        ({"benefits": [], "household": 3, "income": "4553.33"}, Reason.INCOME),
+        ({"benefits": [], "household": 3, "income": "4553.34", "short_of_needs": False}, Reason.NONE),
+        ({"benefits": [], "household": 3, "income": "4553.34", "short_of_needs": True}, Reason.NEEDS),
+        (
+            {"benefits": "don't know", "household": 3, "income": "9000", "short_of_needs": False},
+            Reason.UNCLEAR,
+        ),
+        ({"benefits": []}, Reason.UNCLEAR),
+        ({"benefits": [], "household": "don't know", "short_of_needs": True}, Reason.NEEDS),
+    ],
+)
+def test_the_first_reason_that_fits_is_the_one_marked(told: dict[str, Any], expected: Reason) -> None:
+    case = Case.model_validate({**COUPLE, "waiver": {"wanted": True, **told}})
+    assert reason(case, ON) is expected
+    found = {form.form: {a.concept: a for a in form.items} for form in filled_forms(case, ON)}["FW-001"]
+    marked = [name for name in ("benefits", "income", "needs") if found[f"why.{name}"].action is Action.MARK]
+    assert marked == ([expected.value] if expected.value in ("benefits", "income", "needs") else [])
+
+
+@pytest.mark.parametrize(
+    ("told", "filled_in"),
+    [
+        ({"benefits": ["ssi"]}, set()),
+        ({"benefits": [], "household": 1, "income": "1000"}, {"changes", "income", "household"}),
+        (
+            {"benefits": [], "household": 1, "income": "9000", "short_of_needs": True},
+            {"changes", "income", "household", "property", "expenses", "more"},
+        ),
+    ],
+)
+def test_the_second_page_goes_by_the_reason(told: dict[str, Any], filled_in: set[str]) -> None:
+    found = forms(waiver={"wanted": True, **told})["FW-001", ""]
+    page = ("changes", "income", "household", "property", "expenses", "more")
+    assert {name for name in page if found[name].action is Action.FILL} == filled_in
+
+
+def test_the_waiver_is_private_and_there_only_where_it_is_wanted() -> None:
+    assert not {"FW-001", "FW-003"} & {form for form, _use in forms()}
+    case = Case.model_validate({**COUPLE, "waiver": {"wanted": True, "benefits": ["ssi"]}})
+    private = {form.form for form in filled_forms(case, ON) if form.private}
+    assert private == {"FW-001", "FW-003"}
+
+
+def test_the_judge_fills_in_the_order() -> None:
+    found = forms(waiver={"wanted": True, "benefits": ["ssi"]})["FW-003", ""]
+    assert found["filer"].value.startswith("Ana Soto")
+    assert "judge" in found["order"].because
