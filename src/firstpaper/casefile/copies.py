@@ -17,6 +17,9 @@ from firstpaper.casefile.saving import OWNER_ONLY, real
 
 KEPT = 10
 ENDING = ".copies"
+UNFINISHED = "unfinished"
+"""A copy that is being written, so that a killed process leaves no half one among the copies."""
+
 _DIGITS = 6
 
 
@@ -49,7 +52,10 @@ class Copies:
                 return
             kept = self.newest_first()
             number = int(kept[0].name) + 1 if kept else 1
-            _write_new(self.folder / f"{number:0{_DIGITS}}", data)
+            unfinished = self.folder / UNFINISHED
+            unfinished.unlink(missing_ok=True)
+            _write_new(unfinished, data)
+            unfinished.replace(self.folder / f"{number:0{_DIGITS}}")
             drop(kept[KEPT - 1 :])
 
     def include(self, path: Path) -> None:
@@ -62,7 +68,7 @@ class Copies:
 
     def clear(self) -> None:
         """Remove every copy and the folder; what else somebody put there stays."""
-        for copy in self.newest_first():
+        for copy in (*self.newest_first(), self.folder / UNFINISHED):
             with suppress(OSError):
                 wipe(copy)
         with suppress(OSError):

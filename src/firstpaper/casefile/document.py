@@ -9,15 +9,17 @@ from typing import Any, Self
 from pydantic import ValidationError
 
 from firstpaper import __version__
-from firstpaper.casefile.errors import (
-    CaseFileDamaged,
-    CaseFileTooNew,
-)
+from firstpaper.casefile.errors import CaseFileDamaged, CaseFileTooNew
 from firstpaper.casefile.reading import MARK, content_of
 from firstpaper.casefile.saving import save
 from firstpaper.casefile.upgrades import SCHEMA, upgraded
 from firstpaper.facts import Case
 from firstpaper.locale import _
+
+DEEPEST = 12
+LONGEST_LIST = 2000
+MOST_VALUES = 50_000
+"""How deep a case file may be, how much may stand in one list, how much in all. A stranger made it, perhaps."""
 
 _PARTS = frozenset({MARK, "facts", "passed"})
 
@@ -83,10 +85,25 @@ def _document(path: Path, data: bytes) -> dict[str, Any]:
     except (RecursionError, ValueError):  # too deep, or a number of thousands of digits
         reason = _("it is not built like a case file")
     else:
-        if isinstance(document, dict):
+        if isinstance(document, dict) and _is_bounded(document):
             return document
         reason = _("it is not built like a case file")
     raise CaseFileDamaged(path=path, reason=reason)
+
+
+def _is_bounded(document: dict[str, Any]) -> bool:
+    """Whether a document is no deeper, longer or fuller than any that this program writes."""
+    level: list[Any] = [document]
+    values = 0
+    for _depth in range(DEEPEST):
+        inner = [one.values() if isinstance(one, dict) else one for one in level if isinstance(one, dict | list)]
+        if any(len(group) > LONGEST_LIST for group in inner):
+            return False
+        level = [value for group in inner for value in group]
+        values += len(level)
+        if not level or values > MOST_VALUES:
+            break
+    return not level and values <= MOST_VALUES
 
 
 def _schema(path: Path, document: dict[str, Any]) -> int:

@@ -37,10 +37,7 @@ def take_back(opened: "OpenCase") -> tuple[tuple[str, ...], str]:
     keys = tuple(_changed(before.case, after.case))
     if not keys:
         return (), _("Taken back: the question you skipped is open again.")
-    lines = [
-        _("Taken back. It stands again as before:"),
-        *(f"  - {one}" for one in _answers(after.case, keys)),
-    ]
+    lines = [_("Taken back. These answers are again what they were before:"), *_questions(before.case, keys)]
     return keys, "\n".join(lines)
 
 
@@ -51,9 +48,8 @@ def _changed(before: "Case", after: "Case") -> Iterator[str]:
     return (key for key in keys if before.fact(key) != after.fact(key))
 
 
-def _answers(case: "Case", keys: tuple[str, ...]) -> Iterator[str]:
-    from firstpaper.intake import asking, echo
+def _questions(case: "Case", keys: tuple[str, ...]) -> Iterator[str]:
+    """The questions alone: an answer that somebody took back is not shown once more."""
+    from firstpaper.intake import asking
 
-    for key in keys:
-        if one := asking(key, case):
-            yield f"{one.ask} {echo(one, case.fact(key))}"
+    return (f"  - {one.ask}" for key in keys if (one := asking(key, case)))

@@ -17,6 +17,9 @@ from contextlib import suppress
 from firstpaper.locale import _
 
 WIDEST = 80
+LONGEST_LINE = 50_000
+"""Letters kept of one line: more than any answer may have, so that a longer line is refused as too long."""
+
 _JOINERS = "\u200c\u200d"
 _UNREADABLE = "\ufffd"
 _CLEARED = "\x1b[H\x1b[2J\x1b[3J"
@@ -129,10 +132,10 @@ class Terminal:
         sys.stdout.flush()
         try:
             if self._line_editing:
-                return input(prompt)
+                return input(prompt)[:LONGEST_LINE]
             sys.stderr.write(prompt)
             sys.stderr.flush()
-            line = input().removesuffix("\r")
+            line = input()[:LONGEST_LINE].removesuffix("\r")
             if not self.interactive:
                 self._line("")
             return line

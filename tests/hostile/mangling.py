@@ -1,0 +1,93 @@
+"""Inputs made from good ones by a seeded hand: cut, doubled, swapped, and spiked with what strangers send.
+
+A fuzzer that follows branches begins with nothing; these begin deep inside a real file.
+"""
+
+import json
+from collections.abc import Callable, Iterator
+from random import Random
+from typing import Any
+
+SPIKES: tuple[str, ...] = (
+    "", "\0", "\n\n", "\t", "\x1b[2J\x1b]0;x\x07", "\u202egnp.exe\u2066", "\u200b\u2060\ufeff", "<script>",
+    "{{ 7*7 }}",
+    "{name}", "%s%n", "=HYPERLINK(1)", "(\\)) Tj", "123-45-6789", "4111 1111 1111 1111", "9" * 30, "-1",
+    "1e999", "NaN",
+    "9999-12-31", "0001", "2/30/2020", "../../etc/passwd", "C:\\con", "!!python/object:os.system",
+    "&a [*a]", "*a", "~",
+    "null", "true", "[[[[[[[[[[[[[[[", "{a: {a: {a: {a: {a: {a: {a: {a: {a: {a: {a: {a: {a: b}}}}}}}}}}}}}",
+    "- " * 50, "? ", "---\n", "%YAML 9\n", "\u0301" * 40, "👩‍👩‍👧", "﷽", "İıſ", "N" * 600,
+)  # fmt: skip
+
+VALUES: tuple[Any, ...] = (
+    None, True, False, 0, -1, 2**63, 10**400, 1.5, float("inf"), "", [], {}, [[]], {"": {}}, ["x"] * 300,
+    [[[[[[[[[[[[[]]]]]]]]]]]]], {"firstpaper": 1}, *SPIKES,
+)  # fmt: skip
+
+
+def mangled(seeds: list[bytes], random: Random) -> bytes:
+    """One of the seeds with one to four faults in it."""
+    data = bytearray(random.choice(seeds))
+    for _fault in range(random.randint(1, 4)):
+        random.choice(_FAULTS)(data, random)
+    return bytes(data)
+
+
+def mangled_document(seeds: list[bytes], random: Random) -> bytes:
+    """One of the JSON seeds with one to four of its values replaced, removed or renamed."""
+    document = json.loads(random.choice(seeds))
+    for _fault in range(random.randint(1, 4)):
+        holder, key = random.choice(list(_places(document)))
+        fault = random.random()
+        if fault < 0.7:
+            holder[key] = random.choice(VALUES)
+        elif fault < 0.85 and isinstance(holder, dict):
+            holder[random.choice(SPIKES)] = holder.pop(key)
+        else:
+            del holder[key]
+    return json.dumps(document, ensure_ascii=random.random() < 0.5).encode("utf-8", "replace")
+
+
+def _places(value: Any) -> Iterator[tuple[Any, Any]]:
+    inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
+    for key, one in list(inner):
+        yield value, key
+        yield from _places(one)
+    if not value:
+        yield {"": None}, ""
+
+
+def _cut(data: bytearray, random: Random) -> None:
+    start = random.randint(0, len(data))
+    del data[start : start + random.randint(0, 40)]
+
+
+def _doubled(data: bytearray, random: Random) -> None:
+    start = random.randint(0, len(data))
+    data[start:start] = data[start : start + random.randint(0, 60)]
+
+
+def _spiked(data: bytearray, random: Random) -> None:
+    place = random.randint(0, len(data))
+    data[place:place] = random.choice(SPIKES).encode()
+
+
+def _flipped(data: bytearray, random: Random) -> None:
+    if data:
+        data[random.randrange(len(data))] ^= 1 << random.randrange(8)
+
+
+def _line_moved(data: bytearray, random: Random) -> None:
+    lines = data.split(b"\n")
+    lines.insert(random.randrange(len(lines) + 1), lines.pop(random.randrange(len(lines))))
+    data[:] = b"\n".join(lines)
+
+
+_FAULTS: tuple[Callable[[bytearray, Random], None], ...] = (
+    _cut,
+    _doubled,
+    _spiked,
+    _spiked,
+    _flipped,
+    _line_moved,
+)

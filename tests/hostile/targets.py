@@ -1,0 +1,245 @@
+"""What is fed with input from strangers, and what must hold whatever comes.
+
+Each target takes bytes and returns how the input was met ("taken" or "refused"). Anything else than that is a
+fault of the program: another exception, a value that does not come back the same, a character that a terminal
+would obey, or an input that takes longer than `SLOWEST`.
+"""
+
+import json
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+from functools import cache
+from pathlib import Path
+
+from firstpaper.casefile import CaseFile
+from firstpaper.casefile.passphrase import Strength, strength
+from firstpaper.casefile.reading import is_sealed
+from firstpaper.casefile.sealing import check_whole
+from firstpaper.cli.terminal import wrapped
+from firstpaper.errors import UserError
+from firstpaper.facts import Case, Day
+from firstpaper.intake import (
+    AnswerRefused,
+    Asked,
+    asked,
+    asking,
+    bank,
+    echo,
+    facts_from,
+    progress,
+    put,
+    read_answer,
+)
+from firstpaper.intake.reading.dates import EARLIEST_YEAR, YEARS_AHEAD, read_day
+from firstpaper.packet.paper import markup_errors
+
+TODAY = date(2026, 11, 30)
+SLOWEST = 2.0
+"""Seconds for one input."""
+
+HERE = Path("home.case")
+HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
+_JOINERS = "\u200c\u200d"
+
+Met = str
+TAKEN, REFUSED = "taken", "refused"
+
+
+@dataclass(frozen=True)
+class Target:
+    """One reader, with inputs that reach far into it to start from."""
+
+    feed: Callable[[bytes], Met]
+    seeds: Callable[[], list[bytes]]
+
+
+def fed(name: str, data: bytes) -> Met:
+    """Feed one input to a target, and hold it to the time."""
+    began = time.monotonic()
+    met = TARGETS[name].feed(data)
+    assert met in (TAKEN, REFUSED)
+    assert time.monotonic() - began < SLOWEST, "too slow"
+    return met
+
+
+# --- typed at a question ------------------------------------------------------------------------------
+
+
+def _date(data: bytes) -> Met:
+    try:
+        day = read_day(_text(data), TODAY)
+    except AnswerRefused as refused:
+        return _in_words(refused)
+    assert EARLIEST_YEAR <= day.year <= TODAY.year + YEARS_AHEAD
+    assert Day.parse(str(day)) == day
+    assert day.earliest <= day.latest
+    return TAKEN
+
+
+def _answer(data: bytes) -> Met:
+    """The first two bytes pick the question."""
+    questions = _questions()
+    one = questions[int.from_bytes(data[:2]) % len(questions)]
+    try:
+        value = read_answer(one, _text(data[2:]), TODAY)
+        case = put(Case.nothing(), one.key, value)
+    except AnswerRefused as refused:
+        return _in_words(refused)
+    _comes_back(CaseFile(case))
+    _harmless(echo(one, case.fact(one.key)))
+    return TAKEN
+
+
+@cache
+def _questions() -> list[Asked]:
+    keys = [question.key.replace("*", "1") for topic in bank().topics for question in topic.questions]
+    return [one for key in keys if (one := asking(key, Case.nothing()))]
+
+
+def _passphrase(data: bytes) -> Met:
+    text = _text(data)
+    assert strength(text, {"Dana"}) in Strength
+    assert (
+        strength(text, {text}) is Strength.WEAK
+        or len(text.split()) > 1
+        or not (text.isascii() and text.isalpha())
+    )
+    return TAKEN
+
+
+# --- files from strangers -----------------------------------------------------------------------------
+
+
+def _facts(data: bytes) -> Met:
+    case, problems = facts_from(_text(data), TODAY)
+    if problems:
+        assert case == Case()
+        for one in problems:
+            _harmless(wrapped(one.message, 80))
+        return REFUSED
+    _comes_back(CaseFile(case))
+    return TAKEN
+
+
+def _case_file(data: bytes) -> Met:
+    try:
+        file = CaseFile.parsed(HERE, data)
+    except UserError as refused:
+        return _in_words(refused)
+    _comes_back(file)
+    progress(file.case)
+    for one in asked(file.case):
+        _harmless(echo(one, file.case.fact(one.key)))
+    return TAKEN
+
+
+def _sealed(data: bytes) -> Met:
+    assert is_sealed(data) or not data.startswith(b'{"sealed":')
+    try:
+        check_whole(HERE, data)
+    except UserError as refused:
+        return _in_words(refused)
+    return TAKEN
+
+
+def _markup(data: bytes) -> Met:
+    """A sheet is drawn only when its markup has no fault; the faults repeat nothing of the sheet."""
+    faults = markup_errors(_text(data))
+    return REFUSED if faults else TAKEN
+
+
+def _shown(data: bytes) -> Met:
+    for width in (1, 7, 80):
+        _harmless(wrapped(_text(data), width))
+    return TAKEN
+
+
+# --- what must hold -------------------------------------------------------------------------------------
+
+
+def _text(data: bytes) -> str:
+    return data.decode("utf-8", "replace")
+
+
+def _in_words(refused: AnswerRefused | UserError) -> Met:
+    assert refused.message
+    _harmless(wrapped(refused.message, 80))
+    return REFUSED
+
+
+def _comes_back(file: CaseFile) -> None:
+    written = file.to_json()
+    assert CaseFile.parsed(HERE, written.encode()) == file
+    _harmless("".join(_texts(json.loads(written))))
+
+
+def _texts(value: object) -> list[str]:
+    if isinstance(value, str):
+        return [value]
+    inner = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
+    return [text for one in inner for text in _texts(one)]
+
+
+def _harmless(text: str) -> None:
+    """Nothing in it that a terminal obeys, that is invisible, or that turns the direction of writing."""
+    assert all(c.isprintable() or c in "\n" + _JOINERS for c in text)
+
+
+# --- where to start -----------------------------------------------------------------------------------
+
+DATES = (
+    "3/14/2026", "March 14 2026", "2026-03-14", "about June 2016?", "14 de marzo de 2026",
+    "Saturday, March 14, 2026",
+    "since 2016", "12/31/9999", "2/30/2020", "today", "the 3rd of May, 1999", "13/4/2026", "06 2016 (?)",
+)  # fmt: skip
+LINES = (
+    "yes", "1,3", "none", "don't know", "= back", "PO Box 118, Fresno, CA 93701", "$2,450.50",
+    "1/1/2020 to 5/2021: work",
+    "1/15/2020 to 5/31/2026, Visalia, CA, with both of us", "123-45-6789", "\u202egnp.exe", "\x1b[2J", "Ⅷ ﷽",
+)  # fmt: skip
+SHEETS = (
+    '<h1>One</h1><p class="note">two <strong>three</strong></p>',
+    '<table widths="60 40"><thead><tr><th>a</th></tr></thead><tr><td>b<br/></td></tr></table>',
+    '<ul><li>x<ul><li>&lt;y&gt;</li></ul></li></ul><section class="keep"><tick marked/><line/></section>',
+    "<pagebreak/><hr/><!-- c --><ol><li>{{ 7*7 }}</li></ol>",
+)
+
+
+def _households() -> list[bytes]:
+    return [path.read_bytes() for path in sorted(HOUSEHOLDS.glob("*.yaml"))]
+
+
+def _case_files() -> list[bytes]:
+    cases = (facts_from(text.decode(), TODAY)[0] for text in _households())
+    return [CaseFile(case).to_json().encode() for case in cases]
+
+
+def _heads() -> list[bytes]:
+    head = (
+        b'{"sealed": 1, "cipher": "AES-256-GCM", "kdf": "Argon2id", "memory_kib": 65536, "passes": 3, '
+        b'"lanes": 4, '
+        b'"salt": "' + b"0a" * 16 + b'", "check": "' + b"0b" * 16 + b'"}\n'
+    )
+    return [head + bytes(100), head]
+
+
+def _encoded(texts: tuple[str, ...]) -> Callable[[], list[bytes]]:
+    return lambda: [text.encode() for text in texts]
+
+
+def _each_question() -> list[bytes]:
+    return [bytes([0, number]) + line.encode() for number in range(0, 250, 7) for line in (*LINES, *DATES)]
+
+
+TARGETS = {
+    "dates": Target(_date, _encoded(DATES)),
+    "answers": Target(_answer, _each_question),
+    "facts": Target(_facts, _households),
+    "case files": Target(_case_file, _case_files),
+    "sealed files": Target(_sealed, _heads),
+    "sheet markup": Target(_markup, _encoded(SHEETS)),
+    "passphrases": Target(_passphrase, _encoded(("marble otter seven violins", "P@ss1", "aaaa 1234"))),
+    "the screen": Target(_shown, _encoded((*LINES, "1. a\n  - b c\n\n" + "long " * 40))),
+}

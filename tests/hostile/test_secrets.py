@@ -1,0 +1,250 @@
+"""Hidden addresses, planted in a case and looked for in everything that any command leaves behind.
+
+Looked through are the words and the JSON on stdout, everything on stderr, every file made (PDFs object by
+object, and as another program reads them), the names of files, and every place opened for writing.
+"""
+
+import re
+import subprocess
+import sys
+from collections.abc import Iterator
+from io import BytesIO
+from pathlib import Path
+from typing import Any
+
+import pytest
+from pypdf import PdfReader
+from pypdf.generic import IndirectObject
+
+from firstpaper.casefile import CaseFile, OpenCase
+from firstpaper.casefile.reading import is_sealed
+from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.cli.app import app
+from firstpaper.facts import Case
+from tests.cli.person import ON, environment, facts_of
+
+STREET, TOWN, HELPER, RELATIVE = "Quillfeather", "Zzyzxburg", "Plantina", "Underhillock"
+SECRETS = (STREET, TOWN, HELPER, RELATIVE)
+PASSPHRASE = "marble otter seven violins"
+NAMES = ("Elena Markova", "Viktor Markov", "Sofia Markova", "Box 1846", "Mill Street")
+"""What the papers must show, and no error, log, file name or metadata may."""
+
+COMMANDS: dict[str, list[str]] = {
+    "check": ["check", "home.case", "--on", ON],
+    "items": ["items", "home.case", "--on", ON],
+    "packet": ["packet", "home.case", "--html", "home.html", "--on", ON],
+    "why": ["why", "safety.address"],
+    "demo": ["demo", "-o", "demo.pdf", "--on", ON],
+    "enter": ["enter", "home.case", "more.yaml", "--on", ON],
+    "change": ["change", "home.case", "court.branch", "--on", ON],
+    "ask": ["ask", "home.case", "--on", ON],
+    "undo": ["undo", "home.case"],
+    "paper": ["paper"],
+    "shelf": ["shelf", "--names", "--on", ON],
+    "law": ["law", "--on", ON],
+    "seal": ["seal", "home.case", "--passphrase-from", "words"],
+    "unseal": ["unseal", "home.case"],
+    "erase": ["erase", "home.case", "--yes"],
+}
+FAILING = [
+    ["check", "damaged.case"],
+    ["enter", "home.case", "wrong.yaml", "--on", ON],
+    ["enter", "home.case", "home.case", "--on", ON],
+    ["change", "home.case", TOWN.lower()[:3]],
+    ["packet", "home.case", "-o", "home.case", "--on", ON],
+    ["ask", "damaged.case"],
+    ["seal", "home.case"],
+]
+RANDOM = r"\.case-([0-9a-f]{8}-)?[0-9a-f]{16}"
+KNOWN_NAMES = re.compile(
+    rf"(home\.case(\.lock|\.copies(/(\d{{6}}|unfinished|{RANDOM}))?)?|{RANDOM})"
+    r"|home\.(pdf|html)|demo\.pdf|question-sheets\.pdf"
+)
+WATCHED = """
+import os, sys
+notes = open(os.environ["NOTES"], "a", buffering=1)
+def watch(event, args):
+    if event == "open" and args[0] is not None and not isinstance(args[0], int):
+        mode, flags = args[1] or "", args[2] or 0
+        if any(c in mode for c in "wax+") or flags & (os.O_WRONLY | os.O_RDWR | os.O_CREAT):
+            notes.write(os.path.abspath(os.fsdecode(args[0])) + "\\n")
+    elif event in ("os.rename", "os.link", "os.symlink", "os.mkdir"):
+        notes.write(os.path.abspath(os.fsdecode(args[1] if event != "os.mkdir" else args[0])) + "\\n")
+    elif event in ("socket.connect", "subprocess.Popen", "os.system"):
+        notes.write("FORBIDDEN " + event + "\\n")
+sys.addaudithook(watch)
+sys.argv[0] = "firstpaper"
+from firstpaper.cli import main
+main()
+"""
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """A folder with a case in which nobody may learn where the filer lives."""
+    (tmp_path / "work").mkdir()
+    (tmp_path / "tmp").mkdir()
+    here = tmp_path / "work"
+    CaseFile(planted()).save(here / "home.case")
+    damaged = CaseFile(planted()).to_json()
+    (here / "damaged.case").write_text(damaged.replace('"2020-01-15"', f'"{STREET}"'), "utf-8")
+    (here / "wrong.yaml").write_text(f"dates.married_on: {STREET}\nchild.1.homes: {TOWN}\n", "utf-8")
+    (here / "more.yaml").write_text("court.branch: Annex\n", "utf-8")
+    (here / "words").write_text(PASSPHRASE)
+    return here
+
+
+def planted() -> Case:
+    """The household that must stay hidden, with an address typed before anybody spoke of danger."""
+    case = facts_of("address-must-stay-hidden")
+    homes: list[dict[str, Any]] = [
+        {
+            "start": "2020-01-15",
+            "end": "2026-05-31",
+            "place": "Visalia",
+            "state": "CA",
+            "with_whom": "both of us",
+        },
+        {"start": "2026-06-01", "place": TOWN, "state": "CA", "with_whom": f"Elena Markova and {HELPER} Doe"},
+    ]
+    for key, value in {
+        "child.1.homes": homes,
+        "child.1.address": {"street": f"12 {STREET} Lane", "city": TOWN, "state": "CA", "zip": "95812"},
+        "uccjea.people": [
+            {"name": "Ruth Doe", "relation": "aunt", "address": f"9 {RELATIVE} Road, {TOWN}, CA 95812"}
+        ],
+    }.items():
+        case = case.with_fact(key, value)
+    return case
+
+
+def test_every_command_is_looked_through() -> None:
+    names = {command.callback.__name__ for command in app.registered_commands if command.callback}
+    assert names == set(COMMANDS)
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_a_hidden_address_is_in_nothing_that_a_command_leaves(folder: Path, command: str) -> None:
+    done = watched(folder, *COMMANDS[command])
+    assert done.returncode in (0, 1)
+    said = done.stdout if command == "ask" else done.stdout + done.stderr  # who answers sees the answers
+    for secret in SECRETS:
+        assert secret not in said.decode()
+        assert secret not in " ".join(one.name for one in folder.rglob("*"))
+    for path in made(folder):
+        content = everything_in(path)
+        found = [secret for secret in SECRETS if secret.casefold() in content.casefold()]
+        assert (path.name, found) == (path.name, [])
+        if command == "packet":  # so that a scan that finds nothing means something
+            assert [name for name in NAMES[:3] if name not in content] == []
+    check_where_it_wrote(folder)
+
+
+@pytest.mark.parametrize("command", ["check", "items", "shelf", "enter", "undo"])
+def test_a_hidden_address_is_in_no_result_for_programs(folder: Path, command: str) -> None:
+    done = watched(folder, *COMMANDS[command], "--json")
+    assert done.returncode in (0, 1)
+    for secret in SECRETS:
+        assert secret not in done.stdout.decode()
+
+
+def test_what_describes_a_file_names_nobody_and_one_replaced_address_is_gone(folder: Path) -> None:
+    (folder / "more.yaml").write_text("petitioner.mailing: PO Box 7, Fresno, CA 93701\n", "utf-8")
+    watched(folder, *COMMANDS["enter"])
+    watched(folder, *COMMANDS["packet"])
+    pdf = PdfReader(folder / "home.pdf")
+    html = (folder / "home.html").read_text("utf-8")
+    described = (
+        f"{pdf.metadata} {pdf.trailer['/Root']['/Metadata'].get_data()!r} {html[: html.index('</head>')]}"
+    )
+    for name in NAMES:
+        assert name not in described
+    assert NAMES[3] not in everything_in(folder / "home.pdf") + html
+    watched(folder, *COMMANDS["erase"])
+    left = {one.name for one in folder.iterdir()}
+    assert left == {"damaged.case", "more.yaml", "words", "wrong.yaml"}
+
+
+@pytest.mark.parametrize("arguments", FAILING)
+def test_a_command_that_fails_repeats_nothing_of_the_case(folder: Path, arguments: list[str]) -> None:
+    done = watched(folder, *arguments)
+    assert done.returncode == 2
+    for words in (*SECRETS, *NAMES):
+        assert words not in (done.stdout + done.stderr).decode()
+
+
+def test_a_locked_case_leaves_no_answer_on_the_disk(folder: Path) -> None:
+    path = folder / "home.case"
+    with OpenCase(path) as opened:
+        opened.seal_with(Seal.new(PASSPHRASE, Cost(8 * 1024, 1, 1)))
+    (folder / "damaged.case").unlink()
+    (folder / "wrong.yaml").unlink()
+    for command in ("check", "items", "change", "ask", "enter", "undo"):
+        assert watched(folder, *COMMANDS[command], "--passphrase-from", "words").returncode in (0, 1)
+    assert is_sealed(path.read_bytes())
+    for one in folder.rglob("*"):
+        if one.is_file():
+            for words in (*SECRETS, *NAMES):
+                assert words.encode() not in one.read_bytes()
+
+
+# --- looking --------------------------------------------------------------------------------------------
+
+
+def watched(folder: Path, *arguments: str) -> "subprocess.CompletedProcess[bytes]":
+    """Run a command, with a note of every place that it opens for writing."""
+    home = folder.parent / "home"
+    home.mkdir(exist_ok=True)
+    own = {"NOTES": str(folder.parent / "notes"), "TMPDIR": str(folder.parent / "tmp"), "HOME": str(home)}
+    return subprocess.run(
+        [sys.executable, "-B", "-c", WATCHED, *arguments],
+        cwd=folder,
+        env=environment(**own),
+        input=b"\n",
+        capture_output=True,
+        timeout=60,
+        check=False,
+    )
+
+
+def check_where_it_wrote(folder: Path) -> None:
+    """Only in the folder of the case, under names that are known and say nothing."""
+    notes = (folder.parent / "notes").read_text("utf-8").splitlines()
+    inside = [one.removeprefix(f"{folder}/") for one in notes if one not in ("/dev/tty", "/dev/null")]
+    assert [one for one in inside if not KNOWN_NAMES.fullmatch(one)] == []
+    assert list((folder.parent / "tmp").iterdir()) == list((folder.parent / "home").iterdir()) == []
+
+
+def made(folder: Path) -> list[Path]:
+    """The files for people: what was drafted, and not the case itself, nor what was there before."""
+    return [
+        one
+        for one in sorted(folder.iterdir())
+        if one.suffix in (".pdf", ".html", ".ics", ".json", ".csv", ".txt")
+    ]
+
+
+def everything_in(path: Path) -> str:
+    """The text of a file in every way that it can be read."""
+    data = path.read_bytes()
+    encodings = ("utf-8", "utf-16-be", "utf-16-le", "latin-1")
+    texts = [data.decode(encoding, "replace") for encoding in encodings]
+    if path.suffix == ".pdf":
+        texts += list(_inside_pdf(data))
+        texts.append(
+            subprocess.run(["pdftotext", path, "-"], capture_output=True, check=True).stdout.decode()
+        )
+    return " ".join(" ".join(texts).split())
+
+
+def _inside_pdf(data: bytes) -> Iterator[str]:
+    reader = PdfReader(BytesIO(data))
+    for page in reader.pages:
+        yield page.extract_text()
+    for number in range(1, int(reader.trailer["/Size"])):
+        one = reader.get_object(IndirectObject(number, 0, reader))
+        yield str(one)
+        if one is not None and hasattr(one, "get_data"):
+            content = one.get_data()
+            yield content.decode("latin-1")
+            yield content.decode("utf-16-be", "replace")
