@@ -63,8 +63,8 @@ THINGS: dict[str, Any] = {
     "asset": [
         {"kind": "vehicle", "words": "2018 minivan", "acquired_on": "2018-05-01", "how": "bought",
          "source": "community", "by": "both", "last_four": "4471"},
-        {"kind": "savings", "words": "Savings from before", "acquired_on": "2005-01-01", "how": "owned_before",
-         "by": "petitioner", "mixed": False},
+        {"kind": "savings", "words": "Old savings", "acquired_on": "2005-01-01", "how": "owned_before",
+         "by": "petitioner", "mixed": False, "title": "petitioner", "traced": True},
     ],
     "debt": [],
 }  # fmt: skip
@@ -105,7 +105,7 @@ def test_what_was_listed_stands_on_the_sheet_of_its_class() -> None:
     separate, community = found["FL-160", "separate property"], found["FL-160", "community property"]
     assert community["line.4"].value == "2018 minivan ending 4471"
     assert community["line.5"].action is Action.BLANK
-    assert separate["line.5"].value == "Savings from before (column F: Petitioner)"
+    assert separate["line.5"].value == "Old savings (column F: Petitioner)"
     assert "minivan" not in separate["line.4"].value
 
 
