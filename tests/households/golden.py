@@ -16,7 +16,9 @@ from firstpaper.facts import Case
 from firstpaper.intake import facts_from
 from firstpaper.packet import build
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.pictures.words import text_of
 from firstpaper.packet.templates import render
+from firstpaper.packet.views.sheet import Sheet
 
 HERE = Path(__file__).parent
 EXPECTED = HERE / "expected"
@@ -59,9 +61,14 @@ def texts(household: Household) -> dict[str, str]:
     return {
         "items.txt": "\n".join(_items(packet.brief)) + "\n",
         "findings.txt": "\n".join(_findings(packet.brief)) + "\n",
-        "packet.txt": "\n\n".join("\n".join(blocks(render(s.template, s.values))) for s in packet.sheets)
-        + "\n",
+        "packet.txt": "\n\n".join(map(_shown, packet.sheets)) + "\n",
     }
+
+
+def _shown(sheet: Sheet) -> str:
+    """The words of a sheet, and those of its pictures after them."""
+    pictures = (text_of(chart) for chart in sheet.pictures.values())
+    return "\n".join([*blocks(render(sheet.template, sheet.values)), *pictures])
 
 
 def _items(brief: Brief) -> Iterator[str]:
