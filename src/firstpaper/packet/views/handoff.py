@@ -16,6 +16,8 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
 FEWEST_FINDINGS, MOST_FINDINGS = 2, 7
+LINES_FOR_COUNTING = 4
+ALWAYS_COUNTED = ("marriage.length", "nullity.last_day")
 MOST_NAMES = 3
 LINE = 80  # characters on one line of the sheet, nearly
 LINES = 22  # lines of the sheet, without its headings
@@ -37,7 +39,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     weighty = _weighty(brief.findings)
     facts, choices = tuple(_facts(brief)), tuple(_choices(brief))
     room = LINES - sum(map(_height, facts)) - _height(*choices)
-    shown = weighty[: min(max(room, FEWEST_FINDINGS), MOST_FINDINGS)]
+    shown = weighty[: min(max(room - LINES_FOR_COUNTING, FEWEST_FINDINGS), MOST_FINDINGS)]
     yield Sheet(
         template="hand-off.html",
         title=_("For the lawyer or volunteer"),
@@ -140,7 +142,8 @@ def _child(name: str | None, age: int | None) -> str:
 
 def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:
     """The counting behind the dates that matter most, as far as there is room for it."""
-    for one in findings:
+    counted = (one for one in findings if one.weight is not Weight.GOOD_TO_KNOW or one.id in ALWAYS_COUNTED)
+    for one in counted:
         line = Line(one.title, "; ".join(step.rstrip(".") for step in one.steps))
         if one.steps and _height(line) <= room:
             room -= _height(line)
