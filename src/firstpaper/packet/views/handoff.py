@@ -15,7 +15,7 @@ from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
-FEWEST_FINDINGS, MOST_FINDINGS = 2, 7
+FEWEST_FINDINGS, MOST_FINDINGS = 5, 7
 LINES_FOR_COUNTING = 4
 ALWAYS_COUNTED = ("marriage.length", "nullity.last_day")
 MOST_NAMES = 3
