@@ -6,7 +6,7 @@
 A script for a developer's machine, not part of the test run. The changes are those of cosmic-ray (in
 the dev extra): a comparison, a number, a condition, an "and", a sign. Each is tried in a forked child
 that reads the changed module in place of the real one; nothing on disk is touched. For a rule the cases
-of all rules run, for anything else the tests of counting and law as well. A change that nobody notices
+of all rules run, for anything else the tests of its folder as well. A change that nobody notices
 is shown, unless `docs/explanation/mutation.md` explains it. Ends with 1 where one is left unexplained.
 """
 
@@ -35,12 +35,17 @@ from cosmic_ray.plugins import get_operator
 ROOT = Path(__file__).parents[1]
 SOURCE = ROOT / "src"
 EXPLAINED = ROOT / "docs" / "explanation" / "mutation.md"
-RULES = SOURCE / "firstpaper" / "law" / "rules"
 READ_ANEW = ("firstpaper.counting", "firstpaper.law", "firstpaper.intake", "firstpaper.forms", "tests")
 LONGEST = 120
 """Seconds after which a change that loops counts as noticed."""
 
-SLOW = ("--deselect", "tests/law/test_rule_cases.py", "--ignore", "tests/law/test_changes.py")
+TESTS = {
+    "counting": ("tests/counting",),
+    "law/measures": ("tests/law/measures",),
+    "law/rules": (),
+    "law": ("tests/law/test_changes.py", "tests/law/test_figures.py", "tests/law/test_register.py"),
+}
+"""What runs for the files of a folder, besides the cases of all rules."""
 
 PAIRS = {
     "Comparison": (
@@ -153,7 +158,8 @@ def _fails(mutant: Mutant) -> bool:
     for name in [name for name in sys.modules if name.startswith(READ_ANEW)]:
         del sys.modules[name]
     sys.meta_path.insert(0, _Changed(mutant))
-    return _rule_cases_fail(mutant) or (not mutant.path.is_relative_to(RULES) and _pytest_fails())
+    folder = next(each for each in TESTS if mutant.path.is_relative_to(SOURCE / "firstpaper" / each))
+    return _rule_cases_fail(mutant) or (bool(TESTS[folder]) and pytest.main(["-x", *TESTS[folder]]) != 0)
 
 
 def _rule_cases_fail(mutant: Mutant) -> bool:
@@ -169,10 +175,6 @@ def _rule_cases_fail(mutant: Mutant) -> bool:
     except BaseException:
         return True
     return False
-
-
-def _pytest_fails() -> bool:
-    return pytest.main(["-x", *SLOW, "tests/counting", "tests/law"]) != 0
 
 
 class _Changed(importlib.machinery.PathFinder):
