@@ -19,7 +19,7 @@ from firstpaper.locale import _
 DEEPEST = 12
 LONGEST_LIST = 2000
 MOST_VALUES = 50_000
-"""How deep a case file may be, how much may stand in one list, how much in all. A stranger made it, perhaps."""
+"""How deep a case file may be, and how much may stand in one list and in all: a stranger may have made it."""
 
 _PARTS = frozenset({MARK, "facts", "passed"})
 
@@ -96,7 +96,8 @@ def _is_bounded(document: dict[str, Any]) -> bool:
     level: list[Any] = [document]
     values = 0
     for _depth in range(DEEPEST):
-        inner = [one.values() if isinstance(one, dict) else one for one in level if isinstance(one, dict | list)]
+        groups = [one for one in level if isinstance(one, dict | list)]
+        inner = [one.values() if isinstance(one, dict) else one for one in groups]
         if any(len(group) > LONGEST_LIST for group in inner):
             return False
         level = [value for group in inner for value in group]
