@@ -85,9 +85,9 @@ def ten_years(case: Case, on: date) -> Found | None:
             Outcome.CLOSE,
             Weight.GET_ADVICE,
             _(
-                "You chose to end support for good. Your marriage or partnership lasted {span}. That is "
-                "close to the {years} years from which the law presumes a long marriage, and a court can call a "
-                "shorter one long."
+                "You chose to end support for good. Your marriage or partnership lasted {span}. "
+                "That is close to the {years} years from which the law presumes a long marriage, "
+                "and a court can call a shorter one long."
             ).format(span=span, years=years),
             _("Check both dates. {help}").format(help=help_first()),
             facts=FACTS,
