@@ -7,7 +7,6 @@ from typing import Annotated
 import typer
 
 from firstpaper.cli.options import CaseArgument, JsonOption
-from firstpaper.cli.output import drafts_beside
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -36,6 +35,7 @@ def _erase(terminal: Terminal, path: Path, yes: bool) -> Result:
     from firstpaper.casefile import Lock
     from firstpaper.casefile.belongings import belongings, remove
     from firstpaper.casefile.errors import CaseFileMissing
+    from firstpaper.cli.output import drafts_beside
 
     with Lock(path):
         found = [*belongings(path), *drafts_beside(path)]

@@ -3,7 +3,6 @@
 from pathlib import Path
 
 from firstpaper.cli.options import CaseArgument, JsonOption
-from firstpaper.cli.output import drafts_beside
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -30,6 +29,8 @@ def _seal(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
 
 
 def _said(path: Path) -> str:
+    from firstpaper.cli.output import drafts_beside
+
     locked = _("{path} is locked now, and so are its copies. Every command will ask for the passphrase.")
     lines = [locked.format(path=path)]
     if drafts := drafts_beside(path):
