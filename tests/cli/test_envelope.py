@@ -51,8 +51,27 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
         ["answered", "open_questions", "set_aside"],
     ),
+    "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
     "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions"]),
     "items": (["items", "home.case"], ["on", "items"]),
+    "record": (
+        ["record", "home.case", "filed", "day=11/30/2026"],
+        ["on", "event", "changed", "recorded", "not_told", "notes", "new_dates"],
+    ),
+    "dates": (
+        ["dates", "home.case"],
+        [
+            "on",
+            "filed_on",
+            "planned",
+            "case_number",
+            "recorded",
+            "dates",
+            "not_running_yet",
+            "notes",
+            "ics",
+        ],
+    ),
     "undo": (["undo", "home.case"], ["changed", "mended"]),
     "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
     "unseal": (["unseal", "home.case"], ["sealed"]),
@@ -82,8 +101,11 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "ask": (["ask", "letter.txt"], "not_a_case_file"),
     "change": (["change", "home.case", "petitioner.shoe_size"], "nothing_to_change"),
     "enter": (["enter", "new.case", "letter.txt"], "facts_refused"),
+    "amend": (["amend", "gone.case", "new.case"], "case_file_missing"),
     "check": (["check", "gone.case"], "case_file_missing"),
     "items": (["items", "damaged.case"], "case_file_damaged"),
+    "record": (["record", "home.case", "filed", "day=1/1/2031"], "detail_refused"),
+    "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
     "undo": (["undo", "gone.case"], "case_file_missing"),
     "seal": (["seal", "home.case"], "passphrase_needed"),
     "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
@@ -97,7 +119,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
 }
 
 
-WITHOUT_A_DAY = {"undo", "seal", "unseal", "erase", "paper"}
+WITHOUT_A_DAY = {"amend", "undo", "seal", "unseal", "erase", "paper"}
 """Commands that ask no law about a case."""
 
 

@@ -43,6 +43,7 @@ DAYS = [
 FULL = {
     **{f"record.{name}": A_DAY for name in DAYS},
     **{f"record.service.{name}": A_DAY for name in SERVICE_DAYS},
+    "record.case_number": "26FL001234",
     "record.joint": True,
     "record.fee": FeeState.WAIVER_ASKED,
     "record.service.method": ServiceMethod.SUBSTITUTED,
@@ -51,6 +52,7 @@ FULL = {
     "record.amended_served_how": LaterService.MAIL,
     "record.mail_goes": MailGoes.SAFE_AT_HOME,
     "record.support_or_custody_order": DONT_KNOW,
+    "record.calendar_id": "abcdefghijklmnopqrst",
 }
 
 
@@ -99,6 +101,8 @@ def test_no_question_asks_for_what_is_recorded() -> None:
         ("record.filed_on", "yesterday"),
         ("record.service.attempts", ({"at": "18:30"},)),
         ("record.mail_goes", "mars"),
+        ("record.calendar_id", "Dana and Luis"),
+        ("record.case_number", "123-45-6789"),
     ],
 )
 def test_what_does_not_fit_is_refused(key: str, value: object) -> None:

@@ -7,6 +7,7 @@ from textwrap import dedent
 from firstpaper.facts import Case
 from firstpaper.facts.children import Child
 from firstpaper.intake.engine import Asked
+from firstpaper.intake.events import events
 from firstpaper.intake.loading import Bank, bank
 from firstpaper.intake.question import Topic
 
@@ -14,8 +15,8 @@ TODAY = date(2026, 11, 25)
 
 
 def question(key: str, case: Case | None = None) -> Asked:
-    """The real question for a fact, whether or not it applies."""
-    found = bank().find(key)
+    """The real question for a fact, asked or recorded, whether or not it applies."""
+    found = bank().find(key) or events().find(key)
     assert found
     topic, asked = found
     number = int(key.split(".")[1]) if key.startswith("child.") else None

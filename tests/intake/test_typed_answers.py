@@ -30,6 +30,7 @@ OF_EACH_KIND = {
     AnswerKind.ADDRESS: "petitioner.mailing",
     AnswerKind.NUMBER: "children.how_many",
     AnswerKind.MONEY: "waiver.income",
+    AnswerKind.ATTEMPTS: "record.service.attempts",
 }
 
 
@@ -84,7 +85,7 @@ def test_whatever_is_typed_gives_a_fact_that_fits_or_a_refusal(key: str, typed: 
     except AnswerRefused as refused:
         key, value = "support.other", refused.message
     assert value is not None
-    assert put(Case(), key, value).fact(key) == value
+    assert Case().with_fact(key, value).fact(key) == value
 
 
 @pytest.mark.parametrize("key", OF_EACH_KIND.values(), ids=OF_EACH_KIND)

@@ -45,7 +45,7 @@ def test_a_whole_case_in_order_is_never_stopped(days: list[date]) -> None:
         "record.service.proof_filed_on",
         "record.response_filed_on",
     )
-    case = Case()
+    case = Case().with_fact("record.service.method", "acknowledgment")
     for key, day in zip(keys, days, strict=True):
         case = case.with_fact(key, Day.of(day))
     assert findings(case, LATE, ["dates.record_order"]) == ()

@@ -1,10 +1,14 @@
-"""The words of the interview: about a seventh-grade level, short sentences, terms explained."""
+"""The words of the interview and of the events recorded after it.
+
+About a seventh-grade level, short sentences, terms explained.
+"""
 
 import re
 from functools import reduce
 
 import pytest
 
+from firstpaper.intake.events import events
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Question, Topic, all_words
 from tests.words.reading import barred_words, grade, longest_sentence, words
@@ -49,7 +53,8 @@ MEANINGS: dict[str, tuple[str, ...]] = {
 """For each term, words that explain it, one of which stands in the question (or the topic's opening)
 where the topic first uses the term."""
 
-QUESTIONS = [(topic, question) for topic in bank().topics for question in topic.questions]
+TOPICS = (*bank().topics, *events().topics)
+QUESTIONS = [(topic, question) for topic in TOPICS for question in topic.questions]
 KEYS = [question.key for _topic, question in QUESTIONS]
 
 
@@ -86,24 +91,24 @@ def test_the_bank_reads_easily_on_average() -> None:
     assert sum(grades) / len(grades) <= HARDEST_ON_AVERAGE
 
 
-@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
 def test_an_opening_reads_easily(topic: Topic) -> None:
     assert grade([topic.title, topic.opening or ""]) <= HARDEST_QUESTION
 
 
-@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
 def test_sentences_are_short(topic: Topic) -> None:
     long = [longest_sentence(named(text)) for text in all_words(topic)]
     assert [sentence for sentence in long if len(words(sentence)) > LONGEST_SENTENCE] == []
 
 
-@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
 def test_no_barred_words(topic: Topic) -> None:
     found = {word: text for text in all_words(topic) for word in barred_words(text)}
     assert found == {}
 
 
-@pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
 @pytest.mark.parametrize("term", MEANINGS)
 def test_a_term_is_explained_where_a_topic_first_uses_it(topic: Topic, term: str) -> None:
     """The reason for a question is shown only to those who ask for it, so it explains nothing to others."""

@@ -5,9 +5,11 @@ from typing import Annotated
 import typer
 
 from firstpaper import __version__
+from firstpaper.cli.commands.amend import amend
 from firstpaper.cli.commands.ask import ask
 from firstpaper.cli.commands.change import change
 from firstpaper.cli.commands.check import check
+from firstpaper.cli.commands.dates import dates
 from firstpaper.cli.commands.demo import demo
 from firstpaper.cli.commands.enter import enter
 from firstpaper.cli.commands.erase import erase
@@ -15,6 +17,7 @@ from firstpaper.cli.commands.items import items
 from firstpaper.cli.commands.law import law
 from firstpaper.cli.commands.packet import packet
 from firstpaper.cli.commands.paper import paper
+from firstpaper.cli.commands.record import record
 from firstpaper.cli.commands.seal import seal
 from firstpaper.cli.commands.shelf import shelf
 from firstpaper.cli.commands.undo import undo
@@ -43,6 +46,9 @@ for _command, _help in (
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of the petition (FL-100).")),
     (packet, _("Draft the packet of papers as a PDF.")),
+    (record, _("Record what has happened since: filed, served, a response, and so on.")),
+    (dates, _("See every date of the case, how it is counted, and who has to act.")),
+    (amend, _("Begin an amended petition from the case file of the earlier one.")),
     (undo, _("Take back the last answer, or mend a damaged case file.")),
     (seal, _("Lock the case file with a passphrase.")),
     (unseal, _("Take the passphrase off the case file.")),

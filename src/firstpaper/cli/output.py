@@ -8,7 +8,8 @@ from firstpaper.casefile.saving import rests
 
 PDF = b"%PDF-"
 HTML = b"<!doctype html"
-DRAFTS = {".pdf": PDF, ".html": HTML}
+CALENDAR = b"BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Dates//Dates//EN\r\n"
+DRAFTS = {".pdf": PDF, ".html": HTML, ".ics": CALENDAR}
 """The endings of the files drafted beside a case file, and how each kind begins."""
 
 

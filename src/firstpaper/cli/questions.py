@@ -8,9 +8,10 @@ from firstpaper.cli.terminal import Terminal
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
 from firstpaper.locale import _
 
-SEVERAL_LINES = frozenset(
-    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PARAGRAPH, AnswerKind.ADDRESS},
+ONE_A_LINE = frozenset(
+    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.ATTEMPTS}
 )
+SEVERAL_LINES = ONE_A_LINE | {AnswerKind.PARAGRAPH, AnswerKind.ADDRESS}
 Read = Callable[[str], Any]
 
 _ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.UNDO, Command.LEAVE})
@@ -99,13 +100,12 @@ def _how_to_answer(asked: Asked) -> Iterator[str]:
 
 
 def _instruction(kind: AnswerKind) -> str:
+    if kind in ONE_A_LINE:
+        return _("Type one on each line. When done, press Enter on an empty line.")
     return {
         AnswerKind.YES_NO: _("Type yes or no."),
         AnswerKind.CHOICE: _("Type the number of your answer."),
         AnswerKind.SEVERAL: _("Type the numbers of all that fit, such as: 1,3"),
-        AnswerKind.LINES: _("Type one on each line. When done, press Enter on an empty line."),
-        AnswerKind.PERIODS: _("Type one on each line. When done, press Enter on an empty line."),
-        AnswerKind.HOMES: _("Type one on each line. When done, press Enter on an empty line."),
         AnswerKind.PARAGRAPH: _("Type as many lines as you need. When done, press Enter on an empty line."),
         AnswerKind.ADDRESS: _("Type it on one line or several."),
         AnswerKind.MONEY: _("Type the dollars, such as: 2450"),

@@ -1,11 +1,18 @@
 """What has happened since the filing. These facts are recorded as they happen; no question asks for them."""
 
 from datetime import time
+from typing import Annotated
+
+from pydantic import Field
 
 from firstpaper.facts.choices import FeeState, LaterService, MailGoes, ServiceMethod, Who
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
+from firstpaper.facts.text import Number
 from firstpaper.facts.told import Told
+
+CalendarId = Annotated[str, Field(pattern="^[a-z]{20}$")]
+"""Twenty letters drawn at random. They say nothing about anybody."""
 
 
 class Attempt(Facts):
@@ -39,15 +46,22 @@ class Service(Facts):
 class Record(Facts):
     """The events of the case, from the filing on.
 
+    `case_number` is what the court gave at the filing. It stands apart from `matter.case_number`, which
+    goes on a petition: on a first one that box stays empty.
+
     `joint` says that both filed one petition together; `revoked_on` and `revoked_by` that one of them
     turned it into an ordinary case. `amended_on` is the filing of a later petition that replaces an
     ordinary one. The `amended_served` facts are about whichever of the two later papers there is.
     `support_or_custody_order` is any order that keeps a case from being dismissed for delay (Code
     Civ. Proc. 583.161): support, custody or visits, domestic violence, or a separate trial held.
     The `summary` facts are about an earlier joint petition for summary dissolution.
+
+    `calendar_id` ties the entries of a calendar to this case, so that a newer calendar file takes the
+    place of an older one.
     """
 
     filed_on: Told[Day] = None
+    case_number: Told[Number] = None
     joint: Told[bool] = None
     fee: Told[FeeState] = None
     waiver_filed_on: Told[Day] = None
@@ -67,3 +81,4 @@ class Record(Facts):
     support_or_custody_order: Told[bool] = None
     summary_filed_on: Told[Day] = None
     summary_revoked_on: Told[Day] = None
+    calendar_id: Told[CalendarId] = None

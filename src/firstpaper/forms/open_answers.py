@@ -70,6 +70,7 @@ def _phrases() -> dict[str, str]:
         "petitioner.phone": _("your telephone number"),
         "petitioner.email": _("your e-mail address"),
         "respondent.name": _("the full name of the other side"),
+        "respondent.mailing": _("the address of the other side"),
         "court.county": _("the county where you will file"),
         "court.address": _("the address of the court"),
         "court.branch": _("the branch name of the court"),

@@ -17,7 +17,7 @@ from pydantic import ValidationError
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.children import MOST_CHILDREN, Child
-from firstpaper.intake.kinds import AnswerKind, child_number, for_child, place_of, places
+from firstpaper.intake.kinds import AnswerKind, child_number, for_child, general, places
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -173,7 +173,7 @@ def put(case: Case, key: str, value: Any) -> Case:
     Raises AnswerRefused where no fact has this key or the value does not fit it.
     """
     try:
-        kind = place_of(key).kind
+        kind = places()[general(key)].kind
         if kind is AnswerKind.NUMBER and isinstance(value, int) and not 1 <= value <= MOST_CHILDREN:
             raise AnswerRefused(_("Type a number from 1 to {most}.").format(most=MOST_CHILDREN))
         return case.with_fact(key, value)

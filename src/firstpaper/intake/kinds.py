@@ -13,7 +13,7 @@ from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
 from firstpaper.facts.people import Address
-from firstpaper.facts.record import Record
+from firstpaper.facts.record import Attempt, Record
 from firstpaper.facts.schedule import Asset, Debt, Schedule
 from firstpaper.facts.text import Paragraph
 from firstpaper.facts.uccjea import Person
@@ -40,6 +40,7 @@ class AnswerKind(StrEnum):
     ADDRESS = "address"
     NUMBER = "number"
     MONEY = "money"
+    ATTEMPTS = "attempts"
 
 
 class Place(NamedTuple):
@@ -80,9 +81,16 @@ def places() -> Mapping[str, Place]:
     return dict(_places(Case, ""))
 
 
+@cache
+def recorded_places() -> Mapping[str, Place]:
+    """The place of every fact about what happened since the filing, by key."""
+    return dict(_places(Record, "record."))
+
+
 def place_of(key: str) -> Place:
-    """The place of the fact at `key`; KeyError for an unknown key."""
-    return places()[general(key)]
+    """The place of the fact at `key`, asked or recorded; KeyError for an unknown key."""
+    place = places().get(general(key))
+    return place if place else recorded_places()[key]
 
 
 def _places(model: type[Facts], prefix: str) -> Iterator[tuple[str, Place]]:
@@ -137,6 +145,8 @@ def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
         return AnswerKind.PERIODS, None
     if one is Home:
         return AnswerKind.HOMES, None
+    if one is Attempt:
+        return AnswerKind.ATTEMPTS, None
     if one is Person:
         return AnswerKind.PEOPLE, None
     if isinstance(one, type) and issubclass(one, StrEnum):

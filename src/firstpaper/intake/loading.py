@@ -1,12 +1,12 @@
 """The bank: its files are read strictly, one topic at a time, and kept for the life of the process."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from functools import cache, cached_property
 from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from firstpaper.intake.kinds import general, places
+from firstpaper.intake.kinds import Place, general, places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
 
@@ -36,19 +36,25 @@ class BankBroken(Exception):
 class Bank:
     """The topics in a folder, ordered by file name (``NN-topic.yaml``) and loaded when needed.
 
-    `loaded` holds the topics read so far, by file.
+    `loaded` holds the topics read so far, by file. `may_ask` gives the facts that it may ask for.
     """
 
-    def __init__(self, folder: Path = FOLDER, predicates: str = PREDICATES) -> None:
+    def __init__(
+        self,
+        folder: Path = FOLDER,
+        predicates: str = PREDICATES,
+        may_ask: Callable[[], Mapping[str, Place]] = places,
+    ) -> None:
         self._paths = sorted(folder.glob("[0-9][0-9]-*.yaml"))
         self._predicates = predicates
+        self._may_ask = may_ask
         self.loaded: dict[Path, Topic] = {}
 
     def each_topic(self) -> Iterator[Topic]:
         """The topics in order, each loaded only when it is reached."""
         for path in self._paths:
             if path not in self.loaded:
-                self.loaded[path] = _TopicFile(path, self._predicates).topic()
+                self.loaded[path] = _TopicFile(path, self._predicates, self._may_ask()).topic()
             yield self.loaded[path]
 
     @cached_property
@@ -69,7 +75,7 @@ class Bank:
     @cached_property
     def unasked(self) -> tuple[str, ...]:
         """The keys of facts, outside the rows of children, that no question asks for."""
-        return tuple(key for key in places() if "*" not in key and key not in self._by_key)
+        return tuple(key for key in self._may_ask() if "*" not in key and key not in self._by_key)
 
     def question(self, key: str) -> Question | None:
         """The question that asks for the fact at `key` (``child.2.name`` finds ``child.*.name``)."""
@@ -90,9 +96,10 @@ def bank() -> Bank:
 class _TopicFile:
     """One bank file, read strictly: anything it should not hold is an error that says where."""
 
-    def __init__(self, path: Path, predicates: str) -> None:
+    def __init__(self, path: Path, predicates: str, may_ask: Mapping[str, Place]) -> None:
         self._path = path
         self._predicates = predicates
+        self._places = may_ask
 
     def topic(self) -> Topic:
         try:
@@ -110,7 +117,7 @@ class _TopicFile:
     def _question(self, node: Node) -> Question:
         fields = self._fields(node, _QUESTION, "a question")
         key = self._text(fields, "key", "a question")
-        if key not in places():
+        if key not in self._places:
             raise self._broken(key, "no fact has this key")
         when = self._text_or_none(fields, "when", key)
         return Question(
@@ -129,7 +136,7 @@ class _TopicFile:
         )
 
     def _choices(self, node: Node | None, key: str) -> tuple[Choice, ...]:
-        values = places()[key].choices
+        values = self._places[key].choices
         if values is None:
             if node is not None:
                 raise self._broken(key, "its fact is not chosen from a list, so it takes no choices")

@@ -12,9 +12,11 @@ from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.money import in_dollars
 from firstpaper.facts.people import Address
+from firstpaper.facts.record import Attempt
 from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.reading.addresses import is_state
+from firstpaper.intake.reading.attempts import spell_time
 from firstpaper.intake.reading.dates import spell
 from firstpaper.locale import _
 
@@ -60,6 +62,8 @@ def _in_pieces(value: Any) -> str:
         return _period(value)
     if isinstance(value, Home):
         return _home(value)
+    if isinstance(value, Attempt):
+        return f"{_day(value.on)}, {spell_time(value.at)}" if value.at else _day(value.on)
     if isinstance(value, Person):
         return ", ".join(filter(None, (value.name, value.relation, value.address)))
     if isinstance(value, Address):

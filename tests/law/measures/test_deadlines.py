@@ -18,7 +18,8 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
-from firstpaper.law.figure import court_calendar
+from firstpaper.law.figure import FigureNotInForce, court_calendar
+from firstpaper.law.measures import deadlines as measure
 from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning, deadlines
 from firstpaper.law.measures.disclosure import tax_returns_since
 from firstpaper.law.measures.due import due, months_after
@@ -346,3 +347,21 @@ def test_tax_returns_go_back_two_years_from_the_day_of_service(on: date, since: 
 
 def test_a_later_paper_by_hand_adds_no_day() -> None:
     assert later_paper(date(2026, 11, 25), 30, None, None).day == date(2026, 12, 25)
+
+
+def test_a_number_that_no_known_law_sets_costs_only_its_own_dates(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The dates that need the number are left out, and every other date is still there."""
+    on = date(2026, 12, 1)
+    facts = {"matter": {"kind": "dissolution"}, "record": {"filed_on": date(2026, 11, 25)}}
+    case = Case.model_validate(facts)
+    everything = {each.key for each in deadlines(case, on)}
+
+    def without_a_number(_case: Case, _on: date) -> Any:
+        raise FigureNotInForce("not known", "service.acknowledgment_wait_days")
+
+    monkeypatch.setattr(measure, "_service", without_a_number)
+    assert {each.key for each in deadlines(case, on)} == everything
+    monkeypatch.setattr(measure, "_disclosure", without_a_number)
+    left = {each.key for each in deadlines(case, on)}
+    assert left == {key for key in everything if not key.startswith("disclosure.")}
+    assert left < everything

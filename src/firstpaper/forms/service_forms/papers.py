@@ -10,6 +10,7 @@ from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.caption_box import NUMBER, court, filer, names
 from firstpaper.forms.open_answers import still_open
 from firstpaper.law.measures.children import has_minor_children
+from firstpaper.law.measures.record import case_number
 from firstpaper.locale import _
 
 DISCLOSURE = ("papers.fl140", "papers.fl142", "papers.fl150", "papers.fl155")
@@ -20,7 +21,7 @@ def caption(case: Case) -> Iterator[Answer]:
     yield filer(case)
     yield court(case)
     yield names(case)
-    number = known(case.matter.case_number)
+    number = case_number(case)
     copy = _("Copy it from the petition that the court stamped. File first, then serve.")
     missing = replace(still_open(case, NUMBER, "matter.case_number"), because=copy)
     yield write(NUMBER, number, _("The number the court gave this case.")) if number else missing

@@ -12,6 +12,7 @@ from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
+from firstpaper.intake.reading.attempts import read_attempts
 from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.homes import read_homes
@@ -33,6 +34,7 @@ _ANY_LENGTH = {
     AnswerKind.PERIODS,
     AnswerKind.HOMES,
     AnswerKind.PEOPLE,
+    AnswerKind.ATTEMPTS,
 }
 _NOTHING = {
     AnswerKind.TEXT: "",
@@ -40,6 +42,7 @@ _NOTHING = {
     AnswerKind.LINES: (),
     AnswerKind.PERIODS: (),
     AnswerKind.PEOPLE: (),
+    AnswerKind.ATTEMPTS: (),
     AnswerKind.SEVERAL: (),
 }
 _NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/a", "na"}
@@ -104,6 +107,7 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.ADDRESS: lambda asked, text, today: read_address(text),
     AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
     AnswerKind.MONEY: lambda asked, text, today: read_amount(text),
+    AnswerKind.ATTEMPTS: lambda asked, text, today: read_attempts(text, today),
 }
 
 

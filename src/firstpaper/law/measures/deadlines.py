@@ -171,7 +171,10 @@ def _words(key: str) -> tuple[str, str]:
             _("Until you ask, the other side can still respond."),
         ),
         "disclosure.petitioner": (disclose, still_owed),
-        "disclosure.respondent": (disclose, still_owed),
+        "disclosure.respondent": (
+            _("The other side serves its declaration of disclosure on you"),
+            still_owed,
+        ),
         "waiting.earliest_end": (
             _("The marriage or partnership cannot end before this day"),
             _("Nothing ends by itself. A judge must sign a judgment that names the day."),

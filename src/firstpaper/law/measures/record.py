@@ -65,6 +65,14 @@ def begins_on(case: Case, on: date) -> date | None:
     return filed_on(case, on) or (None if begun_before else on)
 
 
+def case_number(case: Case) -> str | None:
+    """The number the court gave the case: recorded at the filing, or told for an amended petition.
+
+    It goes on every later paper. A first petition leaves its box empty, whatever was recorded.
+    """
+    return known(case.record.case_number) or known(case.matter.case_number)
+
+
 def joint(case: Case) -> bool:
     """Whether both filed the petition together (Fam. Code 2330(a))."""
     return known(case.record.joint) is True

@@ -61,6 +61,9 @@ def record_order(case: Case, on: date) -> list[Found]:
     The proof of service comes after the service. A default is asked for after the service. An event that
     lies ahead of the day we look from has not happened.
 
+    We also say so if what must have come first was not recorded: the filing, or the service that a proof
+    is about. That is no mistake. It only leaves the dates uncounted.
+
     Two events on the same day are possible. If you gave only a month or a year, we speak up only when no
     day in it would fit. But a date that is not whole starts no count, so we ask for it.
 
@@ -73,6 +76,8 @@ def record_order(case: Case, on: date) -> list[Found]:
     """
     return [
         *_order(case),
+        *_without_filing(case),
+        *_without_service(case),
         *_response_first(case),
         *_joint(case),
         *_ahead(case, on),
@@ -113,6 +118,32 @@ def _impossible(first: str, first_day: Day, second: str, second_day: Day) -> Fou
         ),
         _("One of these dates is wrong. Look at the stamps on your papers and correct it."),
         facts=(first, second),
+    )
+
+
+def _without_filing(case: Case) -> Iterator[Found]:
+    """Something that follows the filing, while neither this filing nor an earlier one was told."""
+    days = dict(recorded_days(case.record))
+    later = next((key for key in AFTER_FILING if key in days), None)
+    if later is None or FILED in days or known(case.matter.first_filed_on) is not None:
+        return
+    yield _first_missing(later, days[later], FILED)
+
+
+def _without_service(case: Case) -> Iterator[Found]:
+    days = dict(recorded_days(case.record))
+    if PROOF in days and known(case.record.service.method) is None:
+        yield _first_missing(PROOF, days[PROOF], METHOD)
+
+
+def _first_missing(later: str, told: Day, missing: str) -> Found:
+    says = _("You recorded {later} ({day}), but not {missing}. The dates that count from it are missing.")
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        says.format(later=_event(later), day=spell_day(told), missing=_event(missing)),
+        _("Record that too. The day is stamped or written on your papers."),
+        facts=(missing, later),
     )
 
 
@@ -228,6 +259,7 @@ def _event(key: str) -> str:
         SUMMARY: _("the joint petition for summary dissolution"),
         SUMMARY_REVOKED: _("the end of the summary case"),
         TRIES: _("a try to hand over the papers"),
+        METHOD: _("how the papers were served"),
         "record.disclosure_served_on": _("the day you served your declaration of disclosure"),
         "record.other_disclosure_served_on": _("the day the other side served theirs"),
     }[key]

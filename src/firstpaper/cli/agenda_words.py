@@ -1,0 +1,218 @@
+"""The dates of a case and the events behind them, in words for a terminal and as plain data."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from firstpaper.counting import short_date, spell_date
+from firstpaper.facts import Case, Day
+from firstpaper.intake import Asked, Topic, echo
+from firstpaper.intake.events import events, happened_already, recorded
+from firstpaper.law.measures.agenda import Agenda, Entry, Later, State
+from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning
+from firstpaper.law.measures.record import case_number
+from firstpaper.locale import _
+
+OPEN, TICKED = "[ ]", "[x]"
+
+
+# --- words -----------------------------------------------------------------------------------------
+
+
+def agenda_text(case: Case, found: Agenda) -> str:
+    """Everything: what has happened, what lies ahead, what starts later, what is done."""
+    parts = [
+        _head(case, found),
+        _group(_("WHAT HAS HAPPENED"), _events(case), "\n"),
+        _group(_("AHEAD"), (_entry(one) for one in found.ahead)),
+        _group(_("NOT RUNNING YET"), (_later(one, found.on) for one in found.later)),
+        _group(_("DONE, PAST OR NOT NEEDED ANY MORE"), (_ended(one) for one in found.ended), "\n"),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def two_days(deadline: Deadline) -> str:
+    """The day to aim for, and in brackets the court day that the law moves it to."""
+    if deadline.rolled == deadline.target:
+        return short_date(deadline.target)
+    return _("{target} (moves to {rolled})").format(
+        target=short_date(deadline.target), rolled=short_date(deadline.rolled)
+    )
+
+
+def one_line(deadline: Deadline) -> str:
+    """A date on one line, with who has to act."""
+    return _("{days}: {title} ({who})").format(
+        days=two_days(deadline), title=deadline.title, who=who_words(deadline.who)
+    )
+
+
+def who_words(who: Actor) -> str:
+    """Who has to act, seen from the filer."""
+    return {
+        Actor.PETITIONER: _("you"),
+        Actor.RESPONDENT: _("the other side"),
+        Actor.EITHER: _("the one who has to answer"),
+        Actor.COURT: _("the court"),
+    }[who]
+
+
+def event_lines(case: Case) -> Iterator[str]:
+    """Each event that was recorded, with all that was told about it."""
+    for topic in events().topics:
+        if told := happened_already(topic, case):
+            yield "\n".join([f"{topic.name}: {_(topic.title)}", *_told(case, told)])
+
+
+def _told(case: Case, told: tuple[Asked, ...]) -> Iterator[str]:
+    return (f"  - {one.ask} {echo(one, case.fact(one.key))}" for one in told)
+
+
+def _head(case: Case, found: Agenda) -> str:
+    lines = [_("These are your dates as of {day}.").format(day=spell_date(found.on))]
+    if found.planned:
+        lines = [
+            _("Nothing is filed yet. These dates are worked out as if you file on {day}.").format(
+                day=spell_date(found.on)
+            ),
+            _("If you file on another day, they move. Try a day with --on, such as: --on 2026-12-15"),
+        ]
+    elif found.filed_on is None:
+        lines = [_("We cannot count yet. We need the whole day on which the petition was filed.")]
+    lines.append(
+        _(
+            "The first day shown is the one to aim for. In brackets is the day the law moves it to, where "
+            "the court is closed."
+        )
+    )
+    if number := case_number(case):
+        lines.append(_("Case number: {number}").format(number=number))
+    return "\n".join(lines)
+
+
+def _group(title: str, blocks: Iterator[str], separator: str = "\n\n") -> str:
+    found = list(blocks)
+    return "\n".join([title, separator.join(found)]) if found else ""
+
+
+def _events(case: Case) -> Iterator[str]:
+    for topic in events().topics:
+        if day := event_day(topic, case):
+            yield f"  {TICKED} {day}: {_(topic.title)}"
+
+
+def event_day(topic: Topic, case: Case) -> str:
+    """The day of an event in words, or what was told of it first; empty where it was not recorded."""
+    told = happened_already(topic, case)
+    days = [one for one in told if isinstance(case.fact(one.key), Day)]
+    return next((echo(one, case.fact(one.key)) for one in (*days, *told)), "")
+
+
+def _entry(one: Entry) -> str:
+    deadline = one.deadline
+    lines = [
+        f"  {OPEN} {two_days(deadline)}",
+        f"      {_stands(one)}{deadline.title}",
+        "      " + _("Who: {who}").format(who=who_words(deadline.who)),
+        "      " + _if_nothing(deadline),
+        *_working(deadline),
+    ]
+    return "\n".join(lines)
+
+
+def _stands(one: Entry) -> str:
+    if one.state is State.MISSED:
+        return _("This day has passed.") + " "
+    if one.state is State.POSSIBLE:
+        return _("This day has come.") + " "
+    return ""
+
+
+def _if_nothing(deadline: Deadline) -> str:
+    if deadline.meaning is Meaning.LAST_DAY:
+        return _("If it is missed: {words}").format(words=deadline.if_missed)
+    return deadline.if_missed
+
+
+def _later(one: Later, on: date) -> str:
+    example = _("If that were {day}: {days}").format(day=short_date(on), days=two_days(one.example))
+    lines = [
+        f"  {OPEN} {one.example.title}",
+        "      " + _("Starts: {when}.").format(when=one.starts),
+        f"      {example}",
+        "      " + _("Who: {who}").format(who=who_words(one.example.who)),
+        "      " + _if_nothing(one.example),
+        "      " + _source(one.example),
+    ]
+    return "\n".join(lines)
+
+
+def _ended(one: Entry) -> str:
+    words = {
+        State.DONE: _("Done on {day}.").format(day=short_date(one.done_on)) if one.done_on else _("Done."),
+        State.NOT_NEEDED: _("Not needed any more."),
+        State.PASSED: one.deadline.if_missed,
+    }[one.state]
+    line = _("{title}: {days}").format(title=one.deadline.title, days=two_days(one.deadline))
+    return f"  {TICKED} {line}\n      {words}"
+
+
+def _working(deadline: Deadline) -> Iterator[str]:
+    yield "      " + _("How it is counted:")
+    yield from (f"        {number}. {step}" for number, step in enumerate(deadline.steps, 1))
+    if not deadline.certainty.confirmed:
+        yield "      " + _("We have not confirmed this in the law itself. Ask the self-help center.")
+    yield "      " + _source(deadline)
+
+
+def _source(deadline: Deadline) -> str:
+    return _("Source: {sources}. More: firstpaper why {id}").format(
+        sources="; ".join(deadline.authority), id=deadline.rule
+    )
+
+
+# --- data --------------------------------------------------------------------------------------------
+
+
+def events_data(case: Case) -> list[dict[str, object]]:
+    """Each event that was recorded, with its details by key."""
+    told = recorded(case)
+    found: list[dict[str, object]] = []
+    for topic in events().topics:
+        facts = {one.key: _plain(told[one.key]) for one in happened_already(topic, case)}
+        if facts:
+            found.append({"event": topic.name, "title": _(topic.title), "facts": facts})
+    return found
+
+
+def entry_data(one: Entry) -> dict[str, object]:
+    """One date for programs."""
+    return {**deadline_data(one.deadline), "state": one.state, "done_on": one.done_on}
+
+
+def later_data(one: Later) -> dict[str, object]:
+    """One date that does not run yet. Its days are those of the example."""
+    return {**deadline_data(one.example), "starts": one.starts}
+
+
+def deadline_data(deadline: Deadline) -> dict[str, object]:
+    """The days, the counting and the authority of one date."""
+    return {
+        "key": deadline.key,
+        "title": deadline.title,
+        "meaning": deadline.meaning,
+        "target": deadline.target,
+        "rolled": deadline.rolled,
+        "who": deadline.who,
+        "if_missed": deadline.if_missed,
+        "steps": list(deadline.steps),
+        "rule": deadline.rule,
+        "authority": list(deadline.authority),
+        "certainty": deadline.certainty,
+        "planned": deadline.planned,
+    }
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, tuple):
+        return [one.model_dump(mode="json", exclude_none=True) for one in value]
+    return value if isinstance(value, bool) else str(getattr(value, "value", value))

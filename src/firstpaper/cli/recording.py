@@ -1,0 +1,369 @@
+"""Telling what happened: event by event, in a conversation or as details on the command line.
+
+An event is recorded as a whole or not at all. What cannot be, such as papers served before they were
+filed, is not taken.
+"""
+
+from collections.abc import Callable, Collection, Iterator, Sequence
+from datetime import date
+from typing import Any
+
+from firstpaper.cli.agenda_words import event_day, event_lines
+from firstpaper.cli.interview import Left
+from firstpaper.cli.questions import gather, put_question, small_number
+from firstpaper.cli.suggesting import closest
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
+from firstpaper.facts import DONT_KNOW, Case
+from firstpaper.intake import (
+    AnswerKind,
+    AnswerRefused,
+    Asked,
+    Command,
+    Topic,
+    command_of,
+    echo,
+    read_answer,
+    standing,
+)
+from firstpaper.intake.events import details, event, events, told_with, with_detail
+from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.register import findings
+from firstpaper.locale import _
+
+THE_DAY = "day"
+NOTHING = ("", "none")
+SAID_BACK = (AnswerKind.DATE, AnswerKind.ATTEMPTS)
+
+
+class NoSuchEvent(UserError):
+    """There is no event called {name}, so nothing was recorded.
+
+    Close to it: {close}. To see all events, type the command without an event.
+    """
+
+    code = "no_such_event"
+
+
+class EventNeeded(UserError):
+    """Nothing was recorded, because the command does not say what happened.
+
+    Name one of these events after the case file: {what}.
+    """
+
+    code = "event_needed"
+
+
+class NoSuchDetail(UserError):
+    """There is no detail called {what} in the event {name}, so nothing was recorded.
+
+    Details look like this: day=12/1/2026. In this event you can tell: {close}.
+    """
+
+    code = "no_such_detail"
+
+
+class DetailDoesNotFit(UserError):
+    """The detail {what} does not go with what is recorded, so nothing was recorded.
+
+    In the event {name} you can tell now: {close}.
+    """
+
+    code = "detail_does_not_fit"
+
+
+class DetailRefused(UserError):
+    """The detail {what} could not be read, so nothing was recorded. {reason}
+
+    Correct it and type the command again.
+    """
+
+    code = "detail_refused"
+
+
+class NotTold(UserError):
+    """The event {name} needs one more thing, so nothing was recorded: {what}
+
+    Add it to the command, like this: {close}=... To be asked instead, type the command in a terminal window
+    without any details.
+    """
+
+    code = "not_told"
+
+
+class DoesNotFit(UserError):
+    """The event {name} does not fit what is recorded so far, so nothing was recorded.
+
+    {what} To see what is recorded, add --list to the command.
+    """
+
+    code = "event_does_not_fit"
+
+
+class NotPossible(UserError):
+    """That cannot have happened in this order, so nothing was recorded.
+
+    Every date depends on it. Look at the stamps on your papers, and type the command again:
+    """
+
+    code = "not_possible"
+
+    def __init__(self, found: Sequence[Finding]) -> None:
+        super().__init__()
+        self.found = found
+
+    @property
+    def message(self) -> str:
+        """The message, and each thing that cannot be."""
+        return "\n".join([super().message, *(f"  - {one.says}" for one in self.found)])
+
+
+def named_event(name: str) -> Topic:
+    """The event of that name. Raises NoSuchEvent."""
+    found = event(name.strip().lower())
+    if found is None:
+        raise NoSuchEvent(name=name, close=closest(name, event_names()))
+    return found
+
+
+def event_names() -> list[str]:
+    """The names of all events."""
+    return [topic.name for topic in events().topics]
+
+
+def impossible(before: Case, after: Case, on: date) -> tuple[Finding, ...]:
+    """What cannot have happened in the order that `after` tells, and was not told already."""
+    known = {one.says for one in _stops(before, on)}
+    return tuple(one for one in _stops(after, on) if one.says not in known)
+
+
+def _stops(case: Case, on: date) -> tuple[Finding, ...]:
+    found = findings(standing(case), on, ["dates.record_order"])
+    return tuple(one for one in found if one.weight is Weight.STOP)
+
+
+# --- details on the command line ---------------------------------------------------------------------
+
+
+def with_details(case: Case, topic: Topic, given: Sequence[str], today: date) -> Case:
+    """The case with the details recorded that were given as `name=value`. Raises a UserError."""
+    left = dict(_pair(topic, case, text) for text in given)
+    after = case
+    while one := next((one for one in asked_of(topic, after) if name_in(left, one, topic, after)), None):
+        name = name_in(left, one, topic, after)
+        after = _with_value(after, one, name, left.pop(name), today)
+    if left:
+        raise _left_over(topic, after, next(iter(left)))
+    if found := impossible(case, after, today):
+        raise NotPossible(found)
+    return after
+
+
+def _pair(topic: Topic, case: Case, text: str) -> tuple[str, str]:
+    name, is_pair, value = text.partition("=")
+    if not is_pair:
+        raise NoSuchDetail(what=text, name=topic.name, close=_can_tell(topic, case))
+    return name.strip().lower(), value.strip()
+
+
+def _with_value(case: Case, one: Asked, name: str, text: str, today: date) -> Case:
+    if text.lower() in NOTHING:
+        return with_detail(case, one.key, None)
+    try:
+        return with_detail(case, one.key, read_answer(one, text, today))
+    except AnswerRefused as refused:
+        raise DetailRefused(what=name, reason=refused.message) from None
+
+
+def asked_of(topic: Topic, case: Case) -> tuple[Asked, ...]:
+    """What is asked about an event in this case, and about what is told with it."""
+    return tuple(one for each in told_with(topic) for one in details(each, case))
+
+
+def name_in(given: Collection[str], one: Asked, topic: Topic, case: Case) -> str:
+    """The name among those given that means this detail of the event; empty where none does."""
+    meant = [one.key, *_names(one.key, topic), *([THE_DAY] if _is_the_day(one, case) else [])]
+    return next((name for name in meant if name in given), "")
+
+
+def _names(key: str, topic: Topic) -> tuple[str, ...]:
+    """What a detail is called: its last word where no other ends so, then the name of the fact."""
+    last = key.rpartition(".")[2]
+    word = _last_word(key)
+    alike = [each for each in _keys(topic) if _last_word(each) == word]
+    return (*([word] if len(alike) == 1 else []), last.removesuffix("_on"), last)
+
+
+def _last_word(key: str) -> str:
+    return key.rpartition(".")[2].removesuffix("_on").rpartition("_")[2]
+
+
+def _keys(topic: Topic) -> Iterator[str]:
+    """The details of an event and of what is told with it, asked in this case or not."""
+    return (question.key for part in told_with(topic) for question in part.questions)
+
+
+def _is_the_day(one: Asked, case: Case) -> bool:
+    """Whether it is the first day that is asked for in its event."""
+    days = (other for other in details(one.topic, case) if other.kind is AnswerKind.DATE)
+    return next((day.key == one.key for day in days), False)
+
+
+def _left_over(topic: Topic, case: Case, name: str) -> UserError:
+    every = {each for key in _keys(topic) for each in (key, *_names(key, topic))}
+    error = DetailDoesNotFit if name in every else NoSuchDetail
+    return error(what=name, name=topic.name, close=_can_tell(topic, case))
+
+
+def _can_tell(topic: Topic, case: Case) -> str:
+    return ", ".join(_names(one.key, topic)[0] for one in asked_of(topic, case))
+
+
+def check_fits(case: Case, topic: Topic) -> None:
+    """Raise DoesNotFit where nothing about the event can be told in this case."""
+    if not details(topic, case):
+        raise DoesNotFit(name=topic.name, what=_(topic.opening or topic.title))
+
+
+def check_whole(case: Case, topic: Topic) -> None:
+    """Raise NotTold where the first thing about the event was not told, without which it is none."""
+    first = details(topic, case)[0]
+    if case.fact(first.key) is None:
+        raise NotTold(name=topic.name, what=first.ask, close=_names(first.key, topic)[0])
+
+
+# --- the conversation ----------------------------------------------------------------------------------
+
+
+def choose_event(terminal: Terminal, case: Case) -> Topic:
+    """Ask what happened, until an event is chosen. Raises Left."""
+    topics = events().topics
+    while True:
+        terminal.line(_("What has happened?"))
+        for number, topic in enumerate(topics, 1):
+            day = event_day(topic, case)
+            there = " " + _("(recorded: {day})").format(day=day) if day else ""
+            terminal.line(f"  {number}. {_(topic.title)}{there}")
+        typed = terminal.read(_("Type a number, or leave: "))
+        terminal.line()
+        if command_of(typed) is Command.LEAVE:
+            raise Left
+        number = small_number(typed)
+        chosen = topics[number - 1] if 1 <= number <= len(topics) else event(typed.strip().lower())
+        if chosen:
+            return chosen
+        terminal.say(_("Please type a number from 1 to {most}, or the word leave.").format(most=len(topics)))
+
+
+class Telling:
+    """A conversation about one event. Nothing is saved here; `case` is what was told.
+
+    `given` is what the command line told already: it is not asked again.
+    """
+
+    def __init__(self, terminal: Terminal, before: Case, given: Case, topic: Topic, today: date) -> None:
+        self.case = given
+        self._before = before
+        self._terminal = terminal
+        self._topic = topic
+        self._today = today
+        told = [] if given == before else [one.key for one in asked_of(topic, given)]
+        self._passed = [key for key in told if given.fact(key) is not None]
+        self._does: dict[Command, Callable[[Asked], None]] = {
+            Command.BACK: self._back,
+            Command.SKIP: self._skip,
+            Command.WHY: self._why,
+            Command.REVIEW: self._review,
+            Command.HELP: self._help,
+            Command.LEAVE: self._leave,
+        }
+
+    def run(self) -> Case:
+        """Ask until everything about the event was asked. Raises Left; then nothing was told."""
+        self._terminal.say(
+            _(self._topic.title),
+            _("You can also type: back, why, skip, don't know, review, help or leave."),
+        )
+        if self._topic.opening:
+            self._terminal.say(_(self._topic.opening))
+        while one := self._next():
+            self._turn(one)
+        return self.case
+
+    def _next(self) -> Asked | None:
+        stops = asked_of(self._topic, self.case)
+        return next((one for one in stops if one.key not in self._passed), None)
+
+    def _turn(self, one: Asked) -> None:
+        now = self.case.fact(one.key)
+        put_question(self._terminal, one, now)
+        typed = gather(self._terminal, one, lambda text: read_answer(one, text, self._today))
+        self._terminal.line()
+        if typed.text is not None:
+            if now is not None and not typed.text.strip():
+                self._passed.append(one.key)
+            elif not self._take(one, typed.text):
+                return
+        if typed.command:
+            self._does.get(typed.command, self._no_use)(one)
+
+    def _take(self, one: Asked, text: str) -> bool:
+        """Take an answer, or say why not. Answers that it did away with are asked for again."""
+        try:
+            value = read_answer(one, text, self._today)
+        except AnswerRefused as refused:
+            self._terminal.say(refused.message)
+            return False
+        after = with_detail(self.case, one.key, value)
+        if found := impossible(self._before, after, self._today):
+            self._terminal.say(*(f"{each.says} {each.do}" for each in found))
+            return False
+        undone = {key for key in self._passed if self.case.fact(key) is not None and after.fact(key) is None}
+        self._passed = [key for key in self._passed if key not in undone] + [one.key]
+        self.case = after
+        self._say_back(one, value)
+        return True
+
+    def _say_back(self, one: Asked, value: Any) -> None:
+        if one.kind in SAID_BACK and value is not DONT_KNOW:
+            self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
+
+    def _back(self, _one: Asked) -> None:
+        """Ask the question before once more."""
+        if self._passed:
+            self._passed.pop()
+        else:
+            self._terminal.say(_("This is the first question, so there is nothing to go back to."))
+
+    def _skip(self, one: Asked) -> None:
+        self._passed.append(one.key)
+
+    def _no_use(self, _one: Asked) -> None:
+        self._terminal.say(_("That word does nothing here. Type help to see which words do."))
+
+    def _why(self, one: Asked) -> None:
+        from firstpaper.cli.explaining import question_page
+
+        self._terminal.say(question_page(one, self._today))
+
+    def _review(self, _one: Asked) -> None:
+        self._terminal.say(*(list(event_lines(self.case)) or [_("Nothing is recorded yet.")]))
+
+    def _help(self, _one: Asked) -> None:
+        self._terminal.say(
+            "\n".join(
+                [
+                    _("At every question you can type one of these words:"),
+                    "  " + _("back: see the question before this one"),
+                    "  " + _("why: why we ask"),
+                    "  " + _("skip: leave this question out"),
+                    "  " + _("don't know: say so; you can record it later"),
+                    "  " + _("review: read everything that is recorded"),
+                    "  " + _("help: read this list again"),
+                    "  " + _("leave: stop now, and record nothing"),
+                ]
+            )
+        )
+
+    def _leave(self, _one: Asked) -> None:
+        raise Left

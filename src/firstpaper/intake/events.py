@@ -1,0 +1,112 @@
+"""What can happen in a case after the filing, as data: each event with what is asked about it.
+
+The events lie in `events/NN-name.yaml`, in the format of the question bank; the keys are those of
+`facts.record`. Nothing here is asked in the interview: a person records an event when it happens, or
+corrects it. Pure, as the engine of the questions is: a case in, a case out.
+"""
+
+from collections.abc import Iterator, Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from firstpaper.facts import Case
+from firstpaper.intake.engine import Asked
+from firstpaper.intake.kinds import recorded_places
+from firstpaper.intake.loading import Bank
+from firstpaper.intake.question import Topic
+
+FOLDER = Path(__file__).parent / "events"
+PREDICATES = "firstpaper.intake.event_predicates"
+
+TOLD_WITH: Mapping[str, str] = {"filed": "fee"}
+"""Events that happen at the same counter, so that the second is asked about with the first."""
+
+METHOD = "record.service.method"
+_COUNTED_BY_METHOD = (
+    "record.service.served_on",
+    "record.service.mailed_on",
+    "record.service.acknowledged_on",
+    "record.service.acknowledgment_back_on",
+    "record.service.first_published_on",
+    "record.service.first_posted_on",
+    "record.service.complete_on",
+)
+"""Days that mean something else, or nothing, once the way of service is another one."""
+
+
+@cache
+def events() -> Bank:
+    """The events that come with the program, in the order they usually happen."""
+    return Bank(FOLDER, PREDICATES, recorded_places)
+
+
+def event(name: str) -> Topic | None:
+    """The event of that name."""
+    return next((topic for topic in events().topics if topic.name == name), None)
+
+
+def told_with(topic: Topic) -> tuple[Topic, ...]:
+    """The event, and the one that is asked about with it."""
+    also = event(TOLD_WITH.get(topic.name, ""))
+    return (topic, also) if also else (topic,)
+
+
+def details(topic: Topic, case: Case) -> tuple[Asked, ...]:
+    """What is asked about an event in this case, in order."""
+    return tuple(
+        Asked(question, question.key, topic, None, case)
+        for question in topic.questions
+        if question.applies is None or question.applies(case)
+    )
+
+
+def happened_already(topic: Topic, case: Case) -> tuple[Asked, ...]:
+    """The details of an event that were recorded."""
+    return tuple(one for one in details(topic, case) if case.fact(one.key) is not None)
+
+
+def with_detail(case: Case, key: str, value: Any) -> Case:
+    """The case with one detail recorded, and without the details that do not go with it.
+
+    Raises pydantic.ValidationError where the value does not fit.
+    """
+    if key == METHOD and value != case.fact(METHOD):
+        for counted in _COUNTED_BY_METHOD:
+            case = _without(case, counted)
+    return _settled(case.with_fact(key, value))
+
+
+def without_event(case: Case, topic: Topic) -> Case:
+    """The case as if the event had not been recorded, and without the details that hung on it."""
+    for question in topic.questions:
+        case = _without(case, question.key)
+    return _settled(case)
+
+
+def recorded(case: Case) -> dict[str, Any]:
+    """Every detail that was recorded, by key."""
+    found = ((key, case.fact(key)) for key in _keys())
+    return {key: value for key, value in found if value is not None}
+
+
+def _settled(case: Case) -> Case:
+    """The case without details that nothing asks for in it; taking one out can unsettle the next."""
+    while loose := [key for key in _not_asked(case) if case.fact(key) is not None]:
+        for key in loose:
+            case = _without(case, key)
+    return case
+
+
+def _not_asked(case: Case) -> Iterator[str]:
+    for topic in events().topics:
+        asked = {one.key for one in details(topic, case)}
+        yield from (question.key for question in topic.questions if question.key not in asked)
+
+
+def _keys() -> Iterator[str]:
+    return (question.key for topic in events().topics for question in topic.questions)
+
+
+def _without(case: Case, key: str) -> Case:
+    return case if case.fact(key) is None else case.with_fact(key, None)

@@ -1,0 +1,260 @@
+"""The dates of a case as a person keeps them: what lies ahead, what is done, what starts later.
+
+`deadlines` gives the dates that are open. Here they stand beside those that something has ended, and
+those that wait for something to happen first.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import FeeState, ServiceMethod
+from firstpaper.facts.record import Service
+from firstpaper.law.figure import FigureNotInForce
+from firstpaper.law.measures import fees, service
+from firstpaper.law.measures.deadlines import Deadline, Meaning, deadlines
+from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint, took_part
+from firstpaper.locale import _
+
+
+class State(StrEnum):
+    """How a date stands on the day we look from."""
+
+    AHEAD = "ahead"
+    POSSIBLE = "possible"
+    """A first day that has come: what it opens can be done."""
+    MISSED = "missed"
+    PASSED = "passed"
+    """A day of the court that has passed."""
+    DONE = "done"
+    NOT_NEEDED = "not_needed"
+    """Something else has ended it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One date with how it stands. `done_on` is the day on which it was done, where that is known."""
+
+    deadline: Deadline
+    state: State
+    done_on: date | None = None
+
+    @property
+    def open(self) -> bool:
+        """Whether there is still something to do or to wait for."""
+        return self.state in (State.AHEAD, State.POSSIBLE, State.MISSED)
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """A date that does not run yet. `starts` says what it waits for: "once the papers are served".
+
+    `example` is the date as it would be if that happened on the day we look from.
+    """
+
+    starts: str
+    example: Deadline
+
+
+@dataclass(frozen=True, slots=True)
+class Agenda:
+    """All dates of a case on one day.
+
+    `filed_on` is the day it was filed; `planned` says that nothing was filed yet and the dates hang on a
+    filing on the day we look from. Where neither holds, the day of the filing is not known well enough.
+    """
+
+    on: date
+    filed_on: date | None
+    planned: bool
+    entries: tuple[Entry, ...]
+    later: tuple[Later, ...]
+
+    @property
+    def ahead(self) -> tuple[Entry, ...]:
+        """What is still open, in its order."""
+        return tuple(one for one in self.entries if one.open)
+
+    @property
+    def ended(self) -> tuple[Entry, ...]:
+        """What is done, passed or no longer needed, in its order."""
+        return tuple(one for one in self.entries if not one.open)
+
+
+def agenda(case: Case, on: date) -> Agenda:
+    """The dates of a case as they stand on the day `on`."""
+    filed = filed_on(case, on)
+    open_now = {one.key: one for one in deadlines(case, on)}
+    entries = [Entry(one, _state(one, on)) for one in open_now.values()]
+    entries += _ended(case, on, open_now)
+    entries += _waiver_by_silence(case, on)
+    taken = {one.deadline.key for one in entries}
+    later = {one.example.key: one for one in _later(case, on) if one.example.key not in taken}
+    return Agenda(
+        on=on,
+        filed_on=filed,
+        planned=filed is None and begins_on(case, on) is not None,
+        entries=tuple(sorted(entries, key=lambda one: (one.deadline.target, one.deadline.key))),
+        later=tuple(sorted(later.values(), key=lambda one: (one.example.target, one.example.key))),
+    )
+
+
+def _state(one: Deadline, on: date) -> State:
+    if one.missed(on):
+        return State.MISSED
+    if one.meaning is Meaning.FIRST_DAY and one.target <= on:
+        return State.POSSIBLE
+    return State.AHEAD
+
+
+# --- what something has ended ----------------------------------------------------------------------
+
+SERVICE, PROOF = "record.service", "record.service.proof_filed_on"
+RESPONSE, APPEARED = "record.response_filed_on", "record.appeared_on"
+ORDER = "record.support_or_custody_order"
+NEEDS_NO_SERVICE = (RESPONSE, APPEARED, ORDER)
+
+_ENDED_BY: Mapping[str, tuple[str, tuple[str, ...]]] = {
+    "service.acknowledgment": ("record.service.acknowledgment_back_on", (RESPONSE, APPEARED)),
+    "response.petition": (RESPONSE, ()),
+    "response.amended_petition": (RESPONSE, ()),
+    "response.revocation": (RESPONSE, ()),
+    "response.default_from": ("record.default_asked_on", (RESPONSE, APPEARED)),
+    "disclosure.petitioner": ("record.disclosure_served_on", ()),
+    "disclosure.respondent": ("record.other_disclosure_served_on", ()),
+    "dismissal.unserved": (SERVICE, NEEDS_NO_SERVICE),
+    "dismissal.serve_by": (SERVICE, NEEDS_NO_SERVICE),
+    "dismissal.prove_by": (PROOF, NEEDS_NO_SERVICE),
+    "dismissal.untried": ("", (ORDER,)),
+    "dismissal.finish_by": ("", (ORDER,)),
+}
+"""What ends each date: the fact that says it was done, and those that make it needless."""
+
+
+def _ended(case: Case, on: date, open_now: Mapping[str, Deadline]) -> Iterator[Entry]:
+    """The dates that would be open, had nothing been recorded that ends them."""
+    seen = case.model_copy(update={"record": happened(case, on)})
+    for key, (doing, needless) in _ENDED_BY.items():
+        if key in open_now:
+            continue
+        without = _supposing(case, dict.fromkeys(needless) | ({doing: None} if doing else {}))
+        would_be = {one.key: one for one in deadlines(without, on)}
+        if key in would_be:
+            done = bool(doing) and _was_done(seen, on, doing)
+            done_on = _done_on(seen, on, doing) if done else None
+            yield Entry(would_be[key], State.DONE if done else State.NOT_NEEDED, done_on)
+
+
+def _was_done(seen: Case, on: date, doing: str) -> bool:
+    if doing == SERVICE:
+        return service.service_complete(seen, on) is not None
+    return known(seen.fact(doing)) is not None
+
+
+def _done_on(seen: Case, on: date, doing: str) -> date | None:
+    if doing == SERVICE:
+        complete = service.service_complete(seen, on)
+        return complete.day if complete else None
+    return day(seen.fact(doing))
+
+
+def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
+    """The day by which the court had to act on a fee waiver, once it has passed in silence."""
+    try:
+        counted = fees.waiver_deemed(case, on)
+    except FigureNotInForce:
+        return
+    if counted and counted.day < on:
+        then = deadlines(case, counted.day)
+        yield from (Entry(one, State.PASSED) for one in then if one.key == "fees.waiver_deemed")
+
+
+# --- what waits for something to happen --------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class _Supposed:
+    """Something that may happen next: what is said of it, its facts, and the dates it would start."""
+
+    starts: str
+    facts: Mapping[str, object]
+    keys: tuple[str, ...]
+
+
+def _later(case: Case, on: date) -> Iterator[Later]:
+    if begins_on(case, on) is None:
+        return
+    filing = {} if filed_on(case, on) else {"record.filed_on": Day.of(on)}
+    for one in (*_of_fees(case, on), *_of_service(case, on), *_of_answers(case, on)):
+        supposed = {each.key: each for each in deadlines(_supposing(case, {**filing, **one.facts}), on)}
+        yield from (Later(one.starts, supposed[key]) for key in one.keys if key in supposed)
+
+
+def _of_fees(case: Case, on: date) -> Iterator[_Supposed]:
+    today, fee = Day.of(on), known(case.record.fee)
+    if fee is None and known(case.waiver.wanted):
+        yield _Supposed(
+            _("once you ask for the fee waiver"),
+            {"record.fee": FeeState.WAIVER_ASKED, "record.waiver_filed_on": today},
+            ("fees.waiver_deemed",),
+        )
+    if fee is FeeState.WAIVER_ASKED or (fee is None and known(case.waiver.wanted)):
+        yield _Supposed(
+            _("if the fee waiver is denied"),
+            {"record.fee": FeeState.WAIVER_DENIED, "record.waiver_denied_on": today},
+            ("fees.waiver_denied",),
+        )
+
+
+def _of_service(case: Case, on: date) -> Iterator[_Supposed]:
+    if joint(case) or took_part(case, on) or service.service_complete(case, on) is not None:
+        return
+    today, how = Day.of(on), service.method(case)
+    started = ("response.petition", "response.default_from", "waiting.earliest_end")
+    if how is None:
+        by_hand = {_METHOD: ServiceMethod.PERSONAL, "record.service.served_on": today}
+        yield _Supposed(_("once the papers are served"), by_hand, started)
+        mailed = {_METHOD: ServiceMethod.ACKNOWLEDGMENT, "record.service.mailed_on": today}
+        with_form = _("if mailed with form FL-117")
+        yield _Supposed(with_form, mailed, ("service.acknowledgment",))
+    elif known(case.fact(service.start_key(how))) is None:
+        back = {"record.service.acknowledgment_back_on": today}
+        facts = {service.start_key(how): today, **(back if how is ServiceMethod.ACKNOWLEDGMENT else {})}
+        yield _Supposed(_starts_with(how), facts, started)
+
+
+def _starts_with(how: ServiceMethod) -> str:
+    if how is ServiceMethod.ACKNOWLEDGMENT:
+        return _("once form FL-117 is signed, if it comes back")
+    if how is ServiceMethod.SUBSTITUTED:
+        return _("once a copy is mailed to the same place")
+    return _("once service is complete")
+
+
+def _of_answers(case: Case, on: date) -> Iterator[_Supposed]:
+    today, record = Day.of(on), case.record
+    newer = known(record.revoked_on if joint(case) else record.amended_on)
+    if newer is not None and known(record.amended_served_on) is None:
+        yield _Supposed(
+            _("once the amended paper is served"),
+            {"record.amended_served_on": today},
+            ("response.amended_petition", "response.revocation"),
+        )
+    if not joint(case) and known(record.response_filed_on) is None:
+        yield _Supposed(
+            _("once the other side responds"),
+            {RESPONSE: today},
+            ("disclosure.petitioner", "disclosure.respondent"),
+        )
+
+
+_METHOD = "record.service.method"
+
+
+def _supposing(case: Case, facts: Mapping[str, object]) -> Case:
+    """The case as if these facts had been recorded; None takes one out."""
+    for key, value in facts.items():
+        case = case.with_fact(key, Service.nothing() if key == SERVICE and value is None else value)
+    return case

@@ -1,0 +1,129 @@
+"""Dates ahead: one page to hang up or put away, by month, with boxes to tick."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from itertools import groupby
+
+from firstpaper.counting import days_after, month_name, short_date
+from firstpaper.facts import Day
+from firstpaper.intake import echo
+from firstpaper.intake.events import events, happened_already
+from firstpaper.law.measures.agenda import Agenda, Entry, State, agenda
+from firstpaper.law.measures.deadlines import Actor, Deadline
+from firstpaper.law.measures.record import case_number
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+
+YEARS_AHEAD_FROM_DAYS = 400
+"""From how far ahead dates stand together at the end, so that the page stays one page."""
+
+MOST_LINES_TO_WRITE_ON = 4
+"""How many dates to come get a line to write their day on; more would not fit the page."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One date: its day in words, where the court moves it to, what it is, who acts, and a remark."""
+
+    day: str
+    moved: str
+    title: str
+    who: str
+    remark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Dates that stand together: those of one month, of the years ahead, or that wait for one thing."""
+
+    name: str
+    lines: tuple[Line, ...]
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """One sheet; none where no date can be counted at all."""
+    found = agenda(brief.case, brief.on)
+    if not found.entries and not found.later:
+        return
+    later = tuple(_later(found))
+    yield Sheet(
+        template="dates-ahead.html",
+        title=_("Dates ahead"),
+        running=_("Dates ahead"),
+        purpose=_("Tick each date when it is done. Keep the page where only you see it."),
+        values={
+            "on": brief.on,
+            "planned": found.planned,
+            "case_number": case_number(brief.case),
+            "happened": tuple(_happened(brief)),
+            "months": tuple(_months(found)),
+            "later": later,
+            "write_in": found.planned and sum(len(group.lines) for group in later) <= MOST_LINES_TO_WRITE_ON,
+            "in_danger": brief.in_danger,
+        },
+    )
+
+
+def _happened(brief: Brief) -> Iterator[str]:
+    """The events that were recorded, each with its day."""
+    for topic in events().topics:
+        told = happened_already(topic, brief.case)
+        day = next((one for one in told if isinstance(brief.case.fact(one.key), Day)), None)
+        if day:
+            yield _("{day}: {title}").format(day=echo(day, brief.case.fact(day.key)), title=_(topic.title))
+        elif told:
+            yield _(topic.title)
+
+
+def _months(found: Agenda) -> Iterator[Group]:
+    near_until = days_after(found.on, YEARS_AHEAD_FROM_DAYS).day
+    near = [one for one in found.ahead if one.deadline.target <= near_until]
+    for (year, _month), group in groupby(near, key=lambda one: _month_of(one.deadline.target)):
+        together = tuple(group)
+        name = _("{month} {year}").format(month=month_name(together[0].deadline.target), year=year)
+        yield Group(name, _lines(together))
+    if far := [one for one in found.ahead if one.deadline.target > near_until]:
+        yield Group(_("Years ahead"), _lines(far))
+
+
+def _month_of(day: date) -> tuple[int, int]:
+    return day.year, day.month
+
+
+def _lines(entries: Sequence[Entry]) -> tuple[Line, ...]:
+    return tuple(_line(one.deadline, _remark(one)) for one in entries)
+
+
+def _line(deadline: Deadline, remark: str = "") -> Line:
+    moved = short_date(deadline.rolled) if deadline.rolled != deadline.target else ""
+    return Line(short_date(deadline.target), moved, deadline.title, _who(deadline.who), remark)
+
+
+def _remark(one: Entry) -> str:
+    return {
+        State.MISSED: _("This day has passed. {words}").format(words=one.deadline.if_missed),
+        State.POSSIBLE: _("This day has come."),
+    }.get(one.state, "")
+
+
+def _who(who: Actor) -> str:
+    """Who has to act, where it is not the one who holds the page."""
+    return {
+        Actor.PETITIONER: "",
+        Actor.RESPONDENT: _("(the other side)"),
+        Actor.EITHER: _("(the one who has to answer)"),
+        Actor.COURT: _("(the court)"),
+    }[who]
+
+
+def _later(found: Agenda) -> Iterator[Group]:
+    """What waits for something to happen. The form to send back has its place in the service kit."""
+    waiting: dict[str, list[Line]] = {}
+    for one in found.later:
+        if one.example.key == "service.acknowledgment":
+            continue
+        line = Line("", "", one.example.title, _who(one.example.who))
+        waiting.setdefault(one.starts, []).append(line)
+    yield from (Group(starts[:1].upper() + starts[1:], tuple(lines)) for starts, lines in waiting.items())

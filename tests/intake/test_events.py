@@ -1,0 +1,306 @@
+"""The events after the filing: whole as data, asked only where they fit, and never left contradicting."""
+
+import inspect
+from datetime import date, time
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts.choices import FeeState, LaterService, ServiceMethod
+from firstpaper.facts.record import Attempt, Record
+from firstpaper.forms import forms_needed
+from firstpaper.intake import AnswerRefused, echo, event_predicates, read_answer
+from firstpaper.intake.events import (
+    METHOD,
+    details,
+    event,
+    events,
+    happened_already,
+    recorded,
+    told_with,
+    with_detail,
+    without_event,
+)
+from firstpaper.intake.kinds import recorded_places
+from firstpaper.intake.question import Question
+from firstpaper.law.register import all_rules
+from firstpaper.packet.templates import templates_folder
+
+TODAY = date(2027, 6, 1)
+DAY = Day(2026, 12, 5)
+TOPICS = events().topics
+QUESTIONS: list[Question] = [question for topic in TOPICS for question in topic.questions]
+LATER_FORMS = {"FL-115", "FL-117"}
+
+each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
+
+
+def case_of(**told: Any) -> Case:
+    case = Case()
+    for key, value in told.items():
+        case = case.with_fact("record." + key.replace("__", "."), value)
+    return case
+
+
+def served(method: str, **told: Any) -> Case:
+    return case_of(service__method=method, **{f"service__{name}": value for name, value in told.items()})
+
+
+# --- the data -----------------------------------------------------------------------------------
+
+
+def test_every_recorded_fact_belongs_to_exactly_one_event() -> None:
+    keys = [question.key for question in QUESTIONS]
+    assert len(keys) == len(set(keys))
+    assert set(recorded_places()) - set(keys) == {"record.calendar_id"}  # drawn, and never told
+    assert set(Record.model_fields) == {key.split(".")[1] for key in recorded_places()}
+
+
+@each_question
+def test_what_a_detail_feeds_exists(question: Question) -> None:
+    assert set(question.feeds.rules) <= set(all_rules())
+    ours = {path.stem for path in templates_folder().glob("*.html")} | {"dates-ahead"}
+    asked_for = {needed.form for needed in forms_needed(Case(), TODAY)}
+    assert set(question.feeds.sheets) <= ours | asked_for | LATER_FORMS
+    assert question.feeds.items == ()
+
+
+@each_question
+def test_a_day_that_somebody_recorded_has_come(question: Question) -> None:
+    if question.key.endswith("_on"):
+        assert question.not_after_today is (question.key != "record.service.complete_on")
+
+
+@each_question
+def test_every_example_is_an_answer(question: Question) -> None:
+    topic = next(topic for topic in TOPICS if question in topic.questions)
+    (one,) = [one for one in details(topic, _fits(question)) if one.key == question.key]
+    for example in one.question.examples:
+        value = read_answer(one, example, TODAY)
+        assert read_answer(one, echo(one, value), TODAY) == value
+
+
+def _fits(question: Question) -> Case:
+    """A case in which the detail is asked for."""
+    cases = [
+        Case(),
+        case_of(joint=True, revoked_on=DAY),
+        case_of(fee="waiver_denied"),
+        case_of(amended_on=DAY, amended_served_how="mail"),
+        *(served(method) for method in ServiceMethod),
+    ]
+    return next(case for case in cases if question.applies is None or question.applies(case))
+
+
+def test_the_filing_and_its_fee_are_told_together() -> None:
+    filed = event("filed")
+    assert filed
+    assert [topic.name for topic in told_with(filed)] == ["filed", "fee"]
+    fee = event("fee")
+    assert fee
+    assert told_with(fee) == (fee,)
+    assert event("field") is None
+
+
+# --- when a detail is asked for -------------------------------------------------------------------
+
+Example = tuple[str, Case]
+FEE = {state: case_of(fee=state) for state in FeeState}
+HOW = {method: served(method) for method in ServiceMethod}
+AMENDED, REVOKED = case_of(amended_on=DAY), case_of(joint=True, revoked_on=DAY)
+HOLDS: tuple[Example, ...] = (
+    ("asked_for_a_waiver", FEE[FeeState.WAIVER_ASKED]),
+    ("asked_for_a_waiver", FEE[FeeState.WAIVER_GRANTED]),
+    ("was_denied_a_waiver", FEE[FeeState.WAIVER_DENIED]),
+    ("was_left_with_another", HOW[ServiceMethod.SUBSTITUTED]),
+    ("was_handed_over_or_left", HOW[ServiceMethod.PERSONAL]),
+    ("was_handed_over_or_left", HOW[ServiceMethod.SUBSTITUTED]),
+    ("was_mailed", HOW[ServiceMethod.SUBSTITUTED]),
+    ("was_mailed", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("was_mailed", HOW[ServiceMethod.OUT_OF_STATE_MAIL]),
+    ("was_mailed_with_the_form", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("was_published", HOW[ServiceMethod.PUBLICATION]),
+    ("was_posted", HOW[ServiceMethod.POSTING]),
+    ("ends_as_ordered", HOW[ServiceMethod.COURT_DIRECTED]),
+    ("ends_as_ordered", HOW[ServiceMethod.ABROAD]),
+    ("ends_as_ordered", HOW[ServiceMethod.POSTING]),
+    ("filed_together", case_of(joint=True)),
+    ("has_an_amended_paper", AMENDED),
+    ("has_an_amended_paper", REVOKED),
+    ("mailed_the_amended_paper", AMENDED.with_fact("record.amended_served_how", LaterService.MAIL)),
+)
+HOLDS_NOT: tuple[Example, ...] = (
+    ("asked_for_a_waiver", FEE[FeeState.PAID]),
+    ("was_denied_a_waiver", FEE[FeeState.WAIVER_GRANTED]),
+    ("was_left_with_another", HOW[ServiceMethod.PERSONAL]),
+    ("was_handed_over_or_left", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("was_mailed", HOW[ServiceMethod.PERSONAL]),
+    ("was_mailed_with_the_form", HOW[ServiceMethod.OUT_OF_STATE_MAIL]),
+    ("was_published", HOW[ServiceMethod.POSTING]),
+    ("was_posted", HOW[ServiceMethod.PUBLICATION]),
+    ("ends_as_ordered", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("filed_together", case_of(joint=False)),
+    ("has_an_amended_paper", case_of(joint=True, amended_on=DAY)),
+    ("has_an_amended_paper", case_of(revoked_on=DAY)),
+    ("mailed_the_amended_paper", case_of(amended_served_how="mail")),
+    ("mailed_the_amended_paper", AMENDED.with_fact("record.amended_served_how", LaterService.PERSONAL)),
+)
+
+
+@pytest.mark.parametrize(("name", "case"), HOLDS)
+def test_holds(name: str, case: Case) -> None:
+    assert getattr(event_predicates, name)(case) is True
+
+
+@pytest.mark.parametrize(("name", "case"), HOLDS_NOT)
+def test_holds_not(name: str, case: Case) -> None:
+    assert getattr(event_predicates, name)(case) is False
+
+
+def test_every_predicate_is_tried_both_ways_and_holds_for_nothing_told_or_unknown() -> None:
+    public = {
+        name
+        for name, function in inspect.getmembers(event_predicates, inspect.isfunction)
+        if function.__module__ == event_predicates.__name__ and not name.startswith("_")
+    }
+    assert {name for name, _case in HOLDS} == {name for name, _case in HOLDS_NOT} == public
+    unknown = case_of(**{key.removeprefix("record.").replace(".", "__"): DONT_KNOW for key in _told_keys()})
+    for name in public:
+        assert getattr(event_predicates, name)(Case()) is False
+        assert getattr(event_predicates, name)(unknown) is False
+
+
+def _told_keys() -> list[str]:
+    return [question.key for question in QUESTIONS]
+
+
+# --- recording and taking back ----------------------------------------------------------------------
+
+
+def test_another_way_of_service_takes_out_the_days_of_the_first() -> None:
+    case = with_detail(with_detail(Case(), METHOD, "personal"), "record.service.served_on", DAY)
+    again = with_detail(case, METHOD, "substituted")
+    assert recorded(again) == {METHOD: ServiceMethod.SUBSTITUTED}
+    same = with_detail(case, METHOD, ServiceMethod.PERSONAL)
+    assert recorded(same) == recorded(case)
+
+
+def test_taking_back_a_way_of_service_takes_back_what_hung_on_it() -> None:
+    case = served("acknowledgment", mailed_on=DAY, acknowledged_on=DAY, acknowledgment_back_on=DAY)
+    topic = event("served")
+    assert topic
+    assert recorded(without_event(case, topic)) == {}
+
+
+def test_taking_back_one_event_leaves_the_others() -> None:
+    case = served("personal", served_on=DAY).with_fact("record.filed_on", DAY)
+    topic = event("served")
+    assert topic
+    assert recorded(without_event(case, topic)) == {"record.filed_on": DAY}
+
+
+def test_the_end_of_a_joint_petition_goes_when_the_two_did_not_file_together() -> None:
+    case = REVOKED.with_fact("record.amended_served_on", DAY)
+    assert recorded(with_detail(case, "record.joint", False)) == {"record.joint": False}
+
+
+def test_what_happened_is_listed_by_event() -> None:
+    topic = event("served")
+    assert topic
+    case = served("personal", served_on=DAY)
+    assert [one.key for one in happened_already(topic, case)] == [METHOD, "record.service.served_on"]
+    assert happened_already(topic, Case()) == ()
+
+
+VALUES: dict[str, Any] = {
+    "date": st.dates(date(2015, 1, 1), date(2035, 1, 1)).map(Day.of),
+    "yes_no": st.booleans(),
+    "text": st.just("26FL001234"),
+    "attempts": st.just((Attempt(on=DAY, at=time(8)),)),
+}
+STEPS = st.lists(
+    st.one_of(
+        st.sampled_from(QUESTIONS).flatmap(
+            lambda question: st.tuples(
+                st.just(question.key),
+                st.one_of(
+                    st.just(DONT_KNOW),
+                    st.sampled_from([choice.value for choice in question.choices])
+                    if question.choices
+                    else VALUES[question.kind.value],
+                ),
+            )
+        ),
+        st.tuples(st.sampled_from(TOPICS), st.none()),
+    ),
+    max_size=15,
+)
+
+
+@given(STEPS)
+def test_after_any_steps_every_recorded_detail_is_one_that_is_asked_for(steps: list[Any]) -> None:
+    case = Case()
+    for what, value in steps:
+        case = with_detail(case, what, value) if isinstance(what, str) else without_event(case, what)
+    asked = {one.key for topic in TOPICS for one in details(topic, case)}
+    assert set(recorded(case)) <= asked
+    assert Case.model_validate_json(case.model_dump_json(exclude_unset=True)) == case
+
+
+# --- tries to hand over the papers ---------------------------------------------------------------------
+
+READ = {
+    "12/2/2026 6:30 pm": (Day(2026, 12, 2), time(18, 30)),
+    "December 2 2026, at 8 am": (Day(2026, 12, 2), time(8)),
+    "12/2/2026 12:15 a.m.": (Day(2026, 12, 2), time(0, 15)),
+    "12/2/2026, 12 PM": (Day(2026, 12, 2), time(12)),
+    "12/2/2026 noon": (Day(2026, 12, 2), time(12)),
+    "12/2/2026 18:30": (Day(2026, 12, 2), time(18, 30)),
+    "12/2/2026 0:05": (Day(2026, 12, 2), time(0, 5)),
+    "December 2026": (Day(2026, 12), None),
+    "12/2/2026": (Day(2026, 12, 2), None),
+}
+
+
+def tries(text: str, today: date = TODAY) -> Any:
+    topic = event("served")
+    assert topic
+    (one,) = [one for one in details(topic, served("substituted")) if one.key.endswith("attempts")]
+    return read_answer(one, text, today)
+
+
+@pytest.mark.parametrize(("typed", "read"), READ.items())
+def test_a_try_is_read(typed: str, read: tuple[Day, time | None]) -> None:
+    assert tries(typed) == (Attempt(on=read[0], at=read[1]),)
+
+
+def test_several_tries_are_read_line_by_line_and_said_back() -> None:
+    found = tries("12/2/2026 6:30 pm; 12/4/2026 8 am\n12/5/2026")
+    assert [one.at for one in found] == [time(18, 30), time(8), None]
+    topic = event("served")
+    assert topic
+    (one,) = [one for one in details(topic, served("substituted")) if one.key.endswith("attempts")]
+    said = echo(one, found)
+    assert said.startswith("Wednesday, December 2, 2026, 6:30 pm; Friday, December 4, 2026, 8:00 am;")
+    assert tries(said) == found
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [
+        ("12/2/2026 6:30", "6:30 am or 6:30 pm"),
+        ("12/2/2026 13 pm", "no such time"),
+        ("12/2/2026 24:00", "no such time"),
+        ("12/2/2026 6:75 pm", "no such time"),
+        ("6:30 pm", "could not be read as a date"),
+        ("12/2/2027 6:30 pm", "still to come"),
+        ("12/2/2026 8 am\n2/30/2026 8 am", "Line 2"),
+        ("," * 5000, "could not be read"),
+    ],
+)
+def test_a_try_that_is_not_clear_is_refused_in_words(typed: str, says: str) -> None:
+    with pytest.raises(AnswerRefused, match=says):
+        tries(typed)
