@@ -1,0 +1,41 @@
+"""Filing together: what it means, how to leave it, and worksheets. Only where the rules allow it."""
+
+from collections.abc import Iterator
+
+from firstpaper.counting import days_after
+from firstpaper.facts import known
+from firstpaper.facts.choices import Kind
+from firstpaper.forms.when import has_a_minor_child
+from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.measures.waiting import earliest_end
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.sheet import Sheet
+from firstpaper.packet.views.worksheet import of_form
+
+
+def sheets(brief: Brief) -> Iterator[Sheet]:
+    """One page on filing together, then its worksheets; none where it is not open to the two."""
+    if not brief.joint:
+        return
+    fee, days = figure("fees.first_paper", brief.on).value, figure("disclosure.days", brief.on).value
+    divorce = known(brief.case.matter.kind) is Kind.DISSOLUTION
+    yield Sheet(
+        template="joint.html",
+        title=_("If you two file together"),
+        running=_("If you two file together"),
+        purpose=_("A choice in place of FL-100 and FL-110. Read it before you choose."),
+        values={
+            "brief": brief,
+            "both_fees": {"low": 2 * fee["low"], "high": 2 * fee["high"]},
+            "both_waive": known(brief.case.joint.both_waive) is True,
+            "ends_on": earliest_end(brief.on).day if divorce else None,
+            "disclosure_days": days,
+            "disclosure_due": court_calendar().roll_forward(days_after(brief.on, days).day).day,
+            "response_days": figure("response.days", brief.on).value,
+            "children": has_a_minor_child(brief.case, brief.on),
+            "hotline": figure("help.domestic_violence_hotline", brief.on).value,
+        },
+    )
+    for form in brief.joint:
+        yield from of_form(form, brief.on)

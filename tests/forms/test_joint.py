@@ -1,0 +1,124 @@
+"""One petition for both: what its forms ask for, and that it is offered only where nothing is in the way.
+
+Contents: Fam. Code 2330(c), 2342.5(a); Cal. Rules of Court 5.16(a)(2). The numbers of FL-700 and
+FL-710 are not established, so nothing here is checked against them.
+"""
+
+from datetime import date
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+
+from firstpaper.facts import DONT_KNOW, Case
+from firstpaper.forms.answer import Action, ItemAnswer
+from firstpaper.forms.edition import edition_for
+from firstpaper.forms.joint import joint_forms
+from firstpaper.packet.brief import brief
+from tests.forms.any_case import any_case, filing_days
+from tests.packet.drawn import footed, household
+
+ON = date(2026, 11, 25)
+TOGETHER = household("both-file-together")
+
+
+def petition(case: Case) -> dict[str, ItemAnswer]:
+    return {answer.concept: answer for answer in joint_forms(case, ON)[0].items}
+
+
+@settings(max_examples=500, deadline=None)
+@given(any_case(), filing_days())
+def test_every_concept_is_answered_once_with_a_reason(case: Case, on: date) -> None:
+    for form in joint_forms(case, on):
+        assert [answer.concept for answer in form.items] == [item.concept for item in form.edition.items]
+        for answer in form.items:
+            assert answer.because.strip()
+            assert bool(answer.value) == (answer.action is Action.WRITE)
+            if answer.open_key:
+                case.fact(answer.open_key)
+
+
+@pytest.mark.parametrize("form", ["FL-700", "FL-710"])
+def test_no_number_is_claimed_and_the_sheet_says_so(form: str) -> None:
+    edition = edition_for(form, ON)
+    assert all(item.item is None and item.page is None and not item.was for item in edition.items)
+    assert "not established" in edition.caution
+
+
+def test_the_list_of_issues_is_that_of_the_statute() -> None:
+    """Fam. Code 2330(c)(3): grounds, separation, custody, both kinds of support, property, name, fees."""
+    issues = {item.concept for item in edition_for("FL-700", ON).items if item.concept.startswith("issue.")}
+    assert issues == {
+        "issue.grounds",
+        "issue.separated_on",
+        "issue.custody",
+        "issue.child_support",
+        "issue.support",
+        "issue.separate",
+        "issue.community",
+        "issue.former_name",
+        "issue.fees",
+    }
+
+
+def test_both_are_petitioners_and_the_child_is_listed() -> None:
+    found = petition(TOGETHER.case)
+    assert found["caption.names"].value == "Petitioner 1: Teresa Lindqvist\nPetitioner 2: Andre Lindqvist"
+    assert found["children.rows"].value == "Freya Lindqvist; 10/04/2015; 11"
+    assert found["issue.custody"].action is found["issue.child_support"].action is Action.MARK
+    assert found["signing.first"].action is found["signing.second"].action is Action.SIGN
+    assert found["married_on"].value == "08/03/2011"
+
+
+def test_without_children_custody_is_no_issue() -> None:
+    case = TOGETHER.case.with_fact("children.family", []).with_fact("child", [])
+    found = petition(case)
+    assert found["children.none"].action is Action.MARK
+    assert found["issue.custody"].action is found["issue.child_support"].action is Action.BLANK
+
+
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [
+        ("joint.pressed", True),
+        ("joint.pressed", DONT_KNOW),
+        ("joint.pressed", None),
+        ("joint.willing", False),
+        ("joint.agree", False),
+        ("joint.agree", None),
+        ("matter.kind", "nullity"),
+        ("matter.amended", True),
+        ("safety.dangers", ["afraid"]),
+        ("safety.dangers", DONT_KNOW),
+        ("shortcuts.look_at", []),
+    ],
+    ids=str,
+)
+def test_it_is_never_offered_where_something_stands_in_the_way(key: str, value: Any) -> None:
+    assert brief(TOGETHER.case, TOGETHER.on).joint
+    assert brief(TOGETHER.case.with_fact(key, value), TOGETHER.on).joint == ()
+
+
+def test_filing_together_is_told_on_one_page_with_two_fees_and_how_to_leave_it() -> None:
+    (page,) = footed(TOGETHER, "If you two file together")
+    for words in ("free to say no", "$870 to $900", "FL-720", "30 days", "May 26, 2027", "FL-105"):
+        assert words in page, words
+
+
+@pytest.mark.parametrize(
+    ("name", "foot", "words"),
+    [
+        ("short-marriage-short-way", "The short kind of divorce", ("FL-800", "FL-810", "FL-830", "90 days")),
+        ("partners-end-it-by-notice", "Ending a partnership by notice", ("Secretary of State", "notary")),
+    ],
+)
+def test_a_shorter_way_that_fits_is_handed_over_on_one_page(
+    name: str, foot: str, words: tuple[str, ...]
+) -> None:
+    (page,) = footed(household(name), foot)
+    assert [word for word in words if word not in page] == []
+
+
+@pytest.mark.parametrize("foot", ["The short kind of divorce", "Ending a partnership by notice"])
+def test_a_shorter_way_that_was_not_asked_for_has_no_page(foot: str) -> None:
+    assert footed(household("plain-childless-divorce"), foot) == ()
