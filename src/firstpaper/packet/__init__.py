@@ -50,9 +50,12 @@ class Packet:
         return screen(self.title, self.sheets)
 
 
-def build(case: Case, on: date) -> Packet:
-    """Work out the packet of a case for a filing on the day `on`."""
-    worked_out = brief(case, on)
+def build(case: Case, on: date, amends: Case | None = None) -> Packet:
+    """Work out the packet of a case for a filing on the day `on`.
+
+    `amends` is the case of the earlier petition that this one replaces; then a sheet shows what changes.
+    """
+    worked_out = brief(case, on, amends)
     return Packet(worked_out, tuple(sheets(worked_out)))
 
 

@@ -10,16 +10,31 @@ from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.filled_forms import filled_forms
+from firstpaper.forms.fl100 import FORM as PETITION
+from firstpaper.forms.joint import joint_forms
 from firstpaper.forms.needed import FormNeeded, forms_needed
+from firstpaper.forms.petition import petition
 from firstpaper.intake import Asked, asked, standing
-from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.finding import Finding, Outcome, Weight
 from firstpaper.law.register import findings
 from firstpaper.locale import _
 
 
 @dataclass(frozen=True, slots=True)
+class Earlier:
+    """The petition that an amended one replaces, as it would read on the day of the new one."""
+
+    items: tuple[ItemAnswer, ...]
+    attachments: tuple[Attachment, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Brief:
-    """One household's standing facts, and all that follows from them for a filing on one day."""
+    """One household's standing facts, and all that follows from them for a filing on one day.
+
+    `joint` holds the forms of a joint petition, where one is open to the two; `earlier` the petition that
+    this one replaces, where one was named.
+    """
 
     case: Case
     on: date
@@ -29,6 +44,8 @@ class Brief:
     ledger: tuple[LedgerLine, ...]
     forms: tuple[FormNeeded, ...]
     open_questions: tuple[Asked, ...]
+    joint: tuple[FilledForm, ...] = ()
+    earlier: Earlier | None = None
 
     @property
     def items(self) -> tuple[ItemAnswer, ...]:
@@ -77,20 +94,36 @@ class Brief:
         return Danger.HIDE_ADDRESS in (known(self.case.safety.dangers) or ())
 
 
-def brief(case: Case, on: date) -> Brief:
-    """Work out everything the sheets need, for a filing on the day `on`."""
+def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
+    """Work out everything the sheets need, for a filing on the day `on`.
+
+    `amends` is the case of the earlier petition, where this one replaces it.
+    """
     facts = standing(case)
     filled, pages = filled_forms(facts, on), attachments(facts, on)
+    found = findings(facts, on)
     return Brief(
         case=facts,
         on=on,
-        findings=findings(facts, on),
+        findings=found,
         filled=filled,
         attachments=pages,
         ledger=ledger(filled, pages),
         forms=forms_needed(facts, on),
         open_questions=tuple(_open(facts)),
+        joint=joint_forms(facts, on) if _may_file_together(found) else (),
+        earlier=_earlier(standing(amends), on) if amends else None,
     )
+
+
+def _earlier(facts: Case, on: date) -> Earlier:
+    behind = (page for page in attachments(facts, on) if page.form == PETITION)
+    return Earlier(petition(facts, on), tuple(behind))
+
+
+def _may_file_together(found: tuple[Finding, ...]) -> bool:
+    """Whether the rule on one petition for both says that nothing stands in the way."""
+    return any(one.id == "joint.screen" and one.outcome is Outcome.MET for one in found)
 
 
 def _open(facts: Case) -> Iterator[Asked]:

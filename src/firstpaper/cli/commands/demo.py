@@ -43,11 +43,11 @@ def _list() -> Result:
 
 def _demo(name: str, output: Path | None, html: Path | None, on: str | None) -> Result:
     from firstpaper.cli.commands.enter import read_facts
-    from firstpaper.cli.commands.packet import draft
+    from firstpaper.cli.commands.packet import Files, draft
     from firstpaper.cli.households import NoSuchHousehold, households
 
     known = households()
     if name not in known:
         raise NoSuchHousehold(name=name)
     day = filing_day(on)
-    return draft(read_facts(known[name], day), day, output or Path(f"{name}.pdf"), html)
+    return draft(read_facts(known[name], day), day, Files(output or Path(f"{name}.pdf"), html))

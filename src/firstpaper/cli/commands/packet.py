@@ -1,5 +1,6 @@
 """`firstpaper packet`: the sheets, as a PDF and for the screen."""
 
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -38,6 +39,26 @@ HtmlOption = Annotated[
 ]
 
 
+AmendsOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--amends",
+        metavar="EARLIER.case",
+        help=_("The case file of the earlier petition. A sheet then shows what changes."),
+    ),
+]
+
+
+class AmendsNothing(UserError):
+    """This case is not marked as an amended petition, so nothing was drafted.
+
+    Only an amended petition has an earlier one to be held against. To begin one, use: firstpaper amend. Or
+    leave out --amends.
+    """
+
+    code = "amends_nothing"
+
+
 class OnlyPdfLocked(UserError):
     """A version for the screen cannot be locked, so nothing was drafted.
 
@@ -52,6 +73,7 @@ def packet(
     output: PdfOption = None,
     html: HtmlOption = None,
     seal: SealPdfOption = False,
+    amends: AmendsOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -63,8 +85,10 @@ def packet(
             raise OnlyPdfLocked
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
+        earlier = _earlier(amends, facts, passphrases) if amends else None
         lock = _lock(passphrases, facts) if seal else None
-        return draft(facts, filing_day(on), output or case.with_suffix(".pdf"), html, lock)
+        files = Files(output or case.with_suffix(".pdf"), html, lock)
+        return draft(facts, filing_day(on), files, earlier)
 
     deliver("packet", as_json, work)
 
@@ -77,7 +101,25 @@ def _lock(passphrases: Passphrases, case: "Case") -> "Lock | None":
     return (lambda pdf: locked(pdf, passphrase)) if passphrase else None
 
 
-def draft(case: "Case", day: date, pdf: Path, html: Path | None = None, lock: "Lock | None" = None) -> Result:
+def _earlier(path: Path, case: "Case", passphrases: Passphrases) -> "Case":
+    """The case of the petition that this one replaces."""
+    from firstpaper.facts import known
+
+    if known(case.matter.amended) is not True:
+        raise AmendsNothing
+    return case_at(path, passphrases)
+
+
+@dataclass(frozen=True)
+class Files:
+    """Where a packet goes: the PDF, what locks it, and the version for the screen."""
+
+    pdf: Path
+    html: Path | None = None
+    lock: "Lock | None" = None
+
+
+def draft(case: "Case", day: date, files: Files, amends: "Case | None" = None) -> Result:
     """Draft the packet of a case into files. Findings that stop a filing do not stop the drafting."""
     from firstpaper.cli.findings import stops
     from firstpaper.cli.output import HTML, PDF, write_output
@@ -85,23 +127,23 @@ def draft(case: "Case", day: date, pdf: Path, html: Path | None = None, lock: "L
     from firstpaper.law.register import findings
     from firstpaper.packet import build
 
-    drafted = build(case, day)
+    drafted = build(case, day, amends)
     drawn = drafted.pdf()
-    write_output(pdf, lock(drawn) if lock else drawn, PDF)
-    if html:
-        write_output(html, drafted.html().encode(), HTML)
+    write_output(files.pdf, files.lock(drawn) if files.lock else drawn, PDF)
+    if files.html:
+        write_output(files.html, drafted.html().encode(), HTML)
     stopping = stops(findings(standing(case), day))
     lines = [
-        _where(lock is not None).format(path=pdf),
-        *([_("The version for the screen is in {path}.").format(path=html)] if html else []),
+        _where(files.lock is not None).format(path=files.pdf),
+        *([_("The version for the screen is in {path}.").format(path=files.html)] if files.html else []),
         *drafted.warnings,
         *_stop_lines([one.title for one in stopping]),
     ]
     return Result(
         data={
             "on": day,
-            "pdf": str(pdf),
-            "html": str(html) if html else None,
+            "pdf": str(files.pdf),
+            "html": str(files.html) if files.html else None,
             "warnings": list(drafted.warnings),
             "stops": [one.id for one in stopping],
         },

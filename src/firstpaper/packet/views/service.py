@@ -9,6 +9,7 @@ from firstpaper.forms.needed import Goes
 from firstpaper.forms.service_forms import service_forms, still_to_serve
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
+from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import NEAR_DAYS, proof_texts
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -65,7 +66,7 @@ def _shared(brief: Brief) -> dict[str, object]:
         "couple": brief.couple,
         "respondent": known(case.respondent.name),
         "county": known(case.court.county),
-        "case_number": known(case.matter.case_number),
+        "case_number": case_number(case),
         "envelope": tuple(_envelope(brief)),
         "server_age": figure("service.server_age", on).value,
         "substituted_days": figure("service.complete_days.substituted", on).value,

@@ -1,0 +1,73 @@
+"""`firstpaper amend`: begin an amended petition from the case file of the petition it replaces."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from firstpaper.cli.opening import case_at
+from firstpaper.cli.options import JsonOption
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
+from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
+from firstpaper.locale import _
+
+EarlierArgument = Annotated[
+    Path,
+    typer.Argument(metavar="EARLIER", help=_("The case file of the earlier petition."), show_default=False),
+]
+NewArgument = Annotated[
+    Path, typer.Argument(metavar="NEW", help=_("The new case file to begin."), show_default=False)
+]
+
+
+class AlreadyThere(UserError):
+    """There is a file at {path} already, so nothing was begun.
+
+    An amended petition starts in a case file of its own, so that the earlier one stays as it is. Give a
+    name that is not taken.
+    """
+
+    code = "already_there"
+
+
+def amend(
+    earlier: EarlierArgument,
+    new: NewArgument,
+    seal: SealOption = False,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
+    """Begin an amended petition: every answer of the earlier one, in a new case file.
+
+    Where the earlier file is locked with a passphrase, the new one is too.
+    """
+
+    def work(terminal: Terminal) -> Result:
+        return _amend(earlier, new, seal, Passphrases(terminal, passphrase_from))
+
+    deliver("amend", as_json, work)
+
+
+def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Result:
+    from firstpaper.casefile import OpenCase
+    from firstpaper.casefile.reading import is_sealed, read_case_file
+    from firstpaper.cli.reviewing import still_open
+    from firstpaper.facts.amending import begun_from
+
+    case = begun_from(case_at(earlier, passphrases))
+    if new.exists():
+        raise AlreadyThere(path=new)
+    with OpenCase(new, begin=True, passphrases=passphrases.tries(new)) as opened:
+        lock_if_wanted(opened, passphrases, seal or is_sealed(read_case_file(earlier)))
+        opened.keep(opened.file.with_case(case))
+    lines = [
+        _("It is begun in {path}. All your answers are there.").format(path=new),
+        _("Change what is new: firstpaper change {path}").format(path=new),
+        _("See what is new: firstpaper packet {path} --amends {earlier}").format(path=new, earlier=earlier),
+    ]
+    return Result(
+        data={"open_questions": [one.key for one in still_open(case)]},
+        text="\n".join(lines),
+    )
