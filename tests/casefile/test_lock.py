@@ -5,6 +5,7 @@ import os
 import platform
 import subprocess
 import sys
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ def path(tmp_path: Path) -> Path:
 
 HOLDS = """
 import sys
+from itertools import pairwise
 from pathlib import Path
 from firstpaper.casefile import Lock
 with Lock(Path(sys.argv[1])):
@@ -125,3 +127,58 @@ def test_two_names_of_one_file_share_one_lock(path: Path, tmp_path: Path) -> Non
 def test_the_lock_is_for_its_owner_alone(path: Path) -> None:
     with Lock(path) as lock:
         assert lock.file.stat().st_mode & 0o777 == 0o600
+
+
+ONE_OF_MANY = """
+import sys, time
+from itertools import pairwise
+from pathlib import Path
+from firstpaper.casefile import Lock
+from firstpaper.errors import UserError
+sys.stdin.readline()
+try:
+    with Lock(Path(sys.argv[1])) as lock:
+        began = time.monotonic()
+        time.sleep(0.05)
+        lock.check()
+        print(began, time.monotonic())
+except UserError as error:
+    print(error.code)
+"""
+
+
+def test_of_many_that_meet_a_stale_lock_at_once_no_two_have_it_together(path: Path) -> None:
+    for _round in range(3):
+        stale = {"process": os.getpid(), "started": "1", "host": platform.node()}
+        Lock(path).file.write_text(json.dumps(stale))
+        many = [
+            subprocess.Popen(
+                [sys.executable, "-c", ONE_OF_MANY, path],
+                stdin=subprocess.PIPE,
+                stdout=subprocess.PIPE,
+                text=True,
+            )
+            for _one in range(5)
+        ]
+        for one in many:
+            assert one.stdin
+            one.stdin.write("go\n")
+            one.stdin.flush()
+        said = [one.communicate()[0].strip() for one in many]
+        held = sorted(tuple(map(float, words.split())) for words in said if " " in words)
+        assert held
+        assert set(said) - {words for words in said if " " in words} <= {"case_file_in_use"}
+        assert all(one[1] <= other[0] for one, other in pairwise(held))
+        assert not Lock(path).file.exists()
+
+
+def test_a_system_without_file_locks_still_keeps_writers_apart(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("firstpaper.casefile.lock.fcntl", None)
+    with Lock(path), pytest.raises(CaseFileInUse), Lock(path):
+        pass
+    assert not Lock(path).file.exists()
+    Lock(path).file.write_text(json.dumps({"process": os.getpid(), "started": "1", "host": platform.node()}))
+    with Lock(path) as lock:
+        assert lock.recovered

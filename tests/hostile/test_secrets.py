@@ -12,6 +12,7 @@ from io import BytesIO
 from pathlib import Path
 from typing import Any
 
+import pypdfium2
 import pytest
 from pypdf import PdfReader
 from pypdf.generic import IndirectObject
@@ -231,9 +232,8 @@ def everything_in(path: Path) -> str:
     texts = [data.decode(encoding, "replace") for encoding in encodings]
     if path.suffix == ".pdf":
         texts += list(_inside_pdf(data))
-        texts.append(
-            subprocess.run(["pdftotext", path, "-"], capture_output=True, check=True).stdout.decode()
-        )
+        with pypdfium2.PdfDocument(path) as document:
+            texts += [page.get_textpage().get_text_range() for page in document]
     return " ".join(" ".join(texts).split())
 
 
