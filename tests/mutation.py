@@ -43,9 +43,12 @@ TESTS = {
     "counting": ("tests/counting",),
     "law/measures": ("tests/law/measures",),
     "law/rules": (),
-    "law": ("tests/law/test_changes.py", "tests/law/test_figures.py", "tests/law/test_register.py"),
+    "law": tuple(f"tests/law/test_{name}.py" for name in ("rule_cases", "changes", "figures", "register")),
 }
 """What runs for the files of a folder, besides the cases of all rules."""
+
+ALONE = ("-x", "-o", "addopts=--import-mode=importlib -p no:cacheprovider")
+"""In this process and no other, so that the change is read."""
 
 PAIRS = {
     "Comparison": (
@@ -159,7 +162,7 @@ def _fails(mutant: Mutant) -> bool:
         del sys.modules[name]
     sys.meta_path.insert(0, _Changed(mutant))
     folder = next(each for each in TESTS if mutant.path.is_relative_to(SOURCE / "firstpaper" / each))
-    return _rule_cases_fail(mutant) or (bool(TESTS[folder]) and pytest.main(["-x", *TESTS[folder]]) != 0)
+    return _rule_cases_fail(mutant) or (bool(TESTS[folder]) and pytest.main([*ALONE, *TESTS[folder]]) != 0)
 
 
 def _rule_cases_fail(mutant: Mutant) -> bool:

@@ -233,3 +233,26 @@ def test_a_weekend_holiday_is_kept_on_the_nearest_weekday(day: date) -> None:
     kept = observed_on(day)
     assert kept.weekday() < 5
     assert (kept - day).days == {5: -1, 6: 1}.get(day.weekday(), 0)
+
+
+@pytest.mark.parametrize("checked", [2022, 2023])
+def test_a_count_over_new_year_is_cautious_about_the_year_that_was_not_checked(checked: int) -> None:
+    """December 31, 2022 was a Saturday, and courts kept January 1, 2023 on the Monday."""
+    calendar = CourtCalendar(
+        [HolidayRule("New Year's Day", FixedDay(1, 1))], checked_years=range(checked, checked + 1)
+    )
+    (unchecked,) = {2022, 2023} - {checked}
+    for counted in (
+        calendar.roll_forward(date(2022, 12, 31)),
+        calendar.add_court_days(date(2022, 12, 30), 1),
+    ):
+        assert counted.day == date(2023, 1, 3)
+        assert [step for step in counted.steps if "not checked" in step] == [
+            f"We have not checked the court holidays of {unchecked}. Ask the court about this date."
+        ]
+
+
+def test_a_holiday_moved_by_the_weekend_is_named_so_in_the_list_of_the_year() -> None:
+    calendar = CourtCalendar([HolidayRule("Independence Day", FixedDay(7, 4))])
+    assert calendar.holidays(2026) == {date(2026, 7, 3): "Independence Day (observed)"}
+    assert calendar.holidays(2025) == {date(2025, 7, 4): "Independence Day"}

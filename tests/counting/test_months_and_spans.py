@@ -122,3 +122,8 @@ def test_the_steps_do_not_blame_the_convention_when_it_changes_nothing() -> None
         "February 2026 has no day 29, so we use its last day.",
         "One more month would be Sun, Mar 29, 2026. That is after Thu, Mar 5, 2026.",
     )
+
+
+def test_the_month_to_come_ends_on_the_last_day_of_a_month_too_short() -> None:
+    steps = years_and_months(date(2026, 1, 31), date(2026, 2, 10)).steps
+    assert steps[-1] == "One more month would be Sat, Feb 28, 2026. That is after Tue, Feb 10, 2026."

@@ -117,6 +117,26 @@ def test_the_window_begins_after_the_filing_day_and_ends_with_its_last(
     assert (("summary.dissolution", NEW_YEAR) in announced(SHORT, on, days)) is told
 
 
+def test_words_that_were_steady_and_change_on_one_day_are_announced() -> None:
+    poor = PLAIN | {
+        "shortcuts": {"look_at": ["fee_waiver"]},
+        "waiver": {"benefits": [], "household": 1, "income": 900, "short_of_needs": False},
+    }
+    found = announced(poor, date(2026, 12, 15))["fees.waiver", NEW_YEAR]
+    assert [one.outcome for one in found.before] == [one.outcome for one in found.after] == [Outcome.MET]
+    assert "The limit for 2027 may be higher" in found.says
+    assert not found.lighter
+    assert not found.heavier
+
+
+def test_a_day_that_the_filer_told_is_looked_at_when_it_comes() -> None:
+    said = PLAIN | {"dates": PLAIN["dates"] | {"separation_told_on": "2026-12-10"}}
+    assert ("dates.future", date(2026, 12, 10)) in announced(said)
+    child = {"name": "Ana Vale", "born_on": "2026-12-10", "parentage": "born_to_both"}
+    born = PLAIN | {"children": {"family": ["minor_together"], "how_many": 1}, "child": [child]}
+    assert ("children.listed", date(2026, 12, 10)) in announced(born)
+
+
 def test_words_that_count_from_the_filing_are_no_change() -> None:
     moved = {rule for rule, _day in announced(SHORT)}
     assert not moved & {"disclosure.due", "waiting.earliest_end", "marriage.length", "residence.state"}

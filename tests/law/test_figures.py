@@ -365,3 +365,16 @@ def test_a_holiday_that_cannot_be_read_is_refused_by_name(other_files: Path, val
     with pytest.raises(FigureFileError, match=r"^court_holidays.yaml: court_holidays.new_year: ") as refused:
         court_calendar()
     assert says in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("day", "known"),
+    [
+        (date(2014, 12, 31), False),
+        (date(2015, 1, 1), True),
+        (date(2040, 12, 31), True),
+        (date(2041, 1, 1), False),
+    ],
+)
+def test_the_court_calendar_knows_from_which_to_which_year_it_was_worked_out(day: date, known: bool) -> None:
+    assert court_calendar().covers(day) is known

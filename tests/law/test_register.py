@@ -1,5 +1,7 @@
 """The register: a rule is found by its path, is silent outside its days, and never fails in silence."""
 
+import subprocess
+import sys
 from collections.abc import Callable
 from datetime import date, timedelta
 from decimal import Decimal
@@ -231,3 +233,23 @@ def test_no_rule_crashes_whatever_was_told(case: Case) -> None:
 @given(_case_of(_told), st.dates(date(2000, 1, 1), date(2030, 1, 1)))
 def test_the_same_case_and_day_give_the_same_findings(case: Case, on: date) -> None:
     assert findings(case, on) == findings(case, on)
+
+
+def test_of_equal_weight_safety_is_heard_first() -> None:
+    facts = {"safety": {"dangers": ["afraid"]}, "children": {"family": ["minor_together"], "how_many": 1}}
+    found = findings(Case.model_validate(facts), TODAY)
+    advice = [one.id for one in found if one.weight is Weight.GET_ADVICE]
+    safety = [identity.startswith("safety.") for identity in advice]
+    assert True in safety
+    assert False in safety
+    assert safety == sorted(safety, reverse=True)
+
+
+def test_a_rule_named_before_any_was_loaded_is_found() -> None:
+    code = (
+        "from datetime import date; from firstpaper.facts import Case; "
+        "from firstpaper.law.register import findings; "
+        "print([one.id for one in findings(Case(), date(2026, 11, 25), ['safety.danger', 'no.such_rule'])])"
+    )
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ran.stdout.strip() == "['safety.danger']"

@@ -93,5 +93,6 @@ def test_a_rule_has_a_page_a_statement_and_an_authority(one: Rule) -> None:
     assert all(each.strip() for each in one.authority)
     assert one.statement.endswith(".")
     assert len(one.page.split("\n\n")) >= 2, "the page explains the rule after stating it"
+    assert one.page.startswith(f"{one.statement}\n\n")
     assert one.not_modelled, "say what the rule leaves out"
     assert one.checked_on >= one.since, "nobody can have checked a law before it began"

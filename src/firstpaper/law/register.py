@@ -129,7 +129,7 @@ _ROOT = Path(__file__).parent / "rules"
 def all_rules() -> dict[str, Rule]:
     """Every rule by its id, in the order of ids."""
     for path in sorted(_ROOT.rglob("*.py")):
-        if path.stem != "__init__" and not path.stem.startswith("_"):
+        if not path.stem.startswith("_"):
             _load(".".join(path.relative_to(_ROOT).with_suffix("").parts))
     return dict(sorted(_DECLARED.items()))
 

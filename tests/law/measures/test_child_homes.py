@@ -12,7 +12,14 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import Case, Day
 from firstpaper.facts.children import Home
-from firstpaper.law.measures.child_homes import Basis, Stretch, history, home_state, parent_lives_here
+from firstpaper.law.measures.child_homes import (
+    Basis,
+    Stretch,
+    history,
+    home_state,
+    parent_lives_here,
+    since_birth,
+)
 
 ON = date(2026, 11, 25)
 FIRST = date(2020, 1, 1)
@@ -123,3 +130,38 @@ def test_a_parent_here_is_enough_and_one_not_told_leaves_it_open() -> None:
     assert parent_lives_here(lives("this_county", None)) is True
     assert parent_lives_here(lives("other_state", None)) is None
     assert parent_lives_here(lives("abroad", "other_state")) is False
+
+
+BORN = Day(2022, 3, 1)
+
+
+def lived(start: str, end: str | None) -> Home:
+    return Home(start=Day.parse(start), end=Day.parse(end) if end else None, place="Fresno", state="CA")
+
+
+def test_a_younger_child_has_the_homes_of_the_older_from_the_birth_on() -> None:
+    older = (
+        lived("2018-01-01", "2022-02-28"),
+        lived("2019", "2022-03-01"),
+        lived("2022-03-01", "2023-01-01"),
+        lived("2022-02", "2023-01-02"),
+        lived("2022-03", None),
+        lived("2023-01-02", None),
+    )
+    assert [(str(one.start), one.end and str(one.end)) for one in since_birth(older, BORN)] == [
+        ("2022-03-01", "2022-03-01"),
+        ("2022-03-01", "2023-01-01"),
+        ("2022-03-01", "2023-01-02"),
+        ("2022-03", None),
+        ("2023-01-02", None),
+    ]
+
+
+def test_a_month_that_ends_on_the_day_of_birth_is_kept_as_told() -> None:
+    (one,) = since_birth((lived("2022-03", None),), Day(2022, 3, 31))
+    assert str(one.start) == "2022-03"
+
+
+def test_without_a_birth_date_every_home_is_kept() -> None:
+    older = (lived("2018-01-01", "2022-02-28"), lived("2022-03-01", None))
+    assert since_birth(older, None) == older

@@ -85,3 +85,17 @@ def test_children_told_of_but_not_yet_described_are_not_forgotten() -> None:
 
 def test_an_empty_place_in_the_list_is_no_child() -> None:
     assert listed_children(household(Child(), born(date(2020, 2, 2))), date(2026, 11, 25))[0].number == 2
+
+
+def test_on_the_first_day_that_can_be_the_birthday_it_is_open_whether_a_child_is_a_minor() -> None:
+    (child,) = listed_children(household(born("2008-11")), date(2026, 11, 1))
+    assert child.under_age is None
+    (child,) = listed_children(household(born("2008-11")), date(2026, 10, 31))
+    assert child.under_age is True
+
+
+def test_without_a_number_one_child_is_looked_for_and_no_more() -> None:
+    case = Case(children=Children(family=(Family.MINOR_TOGETHER,)))
+    assert has_minor_children(case, date(2026, 11, 25)) is True
+    of_one = born(date(2015, 1, 1), parentage="one_parent_only")
+    assert has_minor_children(case.model_copy(update={"child": (of_one,)}), date(2026, 11, 25)) is False

@@ -66,3 +66,14 @@ def test_a_partnership_begins_when_it_is_registered() -> None:
     assert union_began(case, Union.PARTNERS_CALIFORNIA) == date(2005, 3, 15)
     assert union_began(case, Union.MARRIAGE) == date(2013, 7, 1)
     assert union_began(dates(married_on="2013-07-01?"), Union.MARRIAGE) is None
+
+
+def test_the_reason_names_one_day_or_the_later_of_two() -> None:
+    same = Case.model_validate(
+        {"dates": {"separation_told_on": "2026-02-03", "separation_acted_on": "2026-02-03"}}
+    )
+    assert separation(same).why == "The words and the acts came on the same day."
+    later = same.with_fact("dates.separation_acted_on", "2026-02-10")
+    assert (
+        separation(later).why == "Both were true from Tue, Feb 10, 2026 on: it is the later of the two days."
+    )

@@ -14,7 +14,15 @@ from hypothesis import strategies as st
 from firstpaper.facts import Case
 from firstpaper.facts.choices import NullityFiler, NullityGround
 from firstpaper.law.figure import court_calendar
-from firstpaper.law.measures.nullity import VOID, Runs, bar_key, concerned_key, filer_may, time_limit
+from firstpaper.law.measures.nullity import (
+    VOID,
+    Runs,
+    bar_key,
+    barred,
+    concerned_key,
+    filer_may,
+    time_limit,
+)
 
 ON = date(2026, 11, 25)
 STARTS = st.dates(date(2019, 1, 1), date(2035, 12, 31))
@@ -94,3 +102,83 @@ def test_every_filer_of_every_ground_has_an_answer_and_real_facts(
     assert filer_may(case, ground) in (True, False, None)
     for key in (bar_key(ground), concerned_key(ground)):
         assert key is None or case.fact(key) is None
+
+
+def told(**grounds: object) -> Case:
+    return Case.model_validate({"grounds": grounds})
+
+
+def test_on_the_last_day_that_can_be_a_month_told_alone_leaves_it_open() -> None:
+    """Found out in November 2022: four years end between November 1 and Monday, November 30, 2026."""
+    case = told(filer="spouse", discovered_on="2022-11")
+    assert time_limit(case, NullityGround.FRAUD, date(2026, 11, 30)).may_file is None
+    assert time_limit(case, NullityGround.FRAUD, date(2026, 12, 1)).may_file is False
+
+
+@pytest.mark.parametrize("filer", list(NullityFiler))
+def test_only_an_earlier_spouse_has_all_time_on_the_earlier_marriage(filer: NullityFiler) -> None:
+    """Fam. Code 2211(b): either party during the life of the other, or the former spouse."""
+    limit = time_limit(told(filer=filer), NullityGround.PRIOR_SPOUSE, ON)
+    endless = filer is NullityFiler.FORMER_SPOUSE
+    assert limit.runs is (Runs.WITHOUT_LIMIT if endless else Runs.WHILE_BOTH_LIVE)
+    assert limit.may_file is (True if endless else None)
+
+
+def test_an_earlier_spouse_gains_no_time_on_another_ground() -> None:
+    case = told(filer="former_spouse").with_fact("dates.married_on", "2024-01-10")
+    assert time_limit(case, NullityGround.FORCE, ON).runs is Runs.TO_A_DAY
+
+
+@pytest.mark.parametrize(
+    ("ground", "case"),
+    [
+        (NullityGround.INCEST, told(filer="spouse")),
+        (NullityGround.UNSOUND_MIND, told(filer="spouse", both_alive=True)),
+        (NullityGround.FORCE, told(filer="spouse")),
+    ],
+)
+def test_permission_is_never_needed_where_no_day_has_passed(ground: NullityGround, case: Case) -> None:
+    assert time_limit(case, ground, date(2027, 1, 4)).needs_permission is False
+
+
+@pytest.mark.parametrize(
+    ("ground", "case", "first"),
+    [
+        (
+            NullityGround.FRAUD,
+            told(filer="spouse", discovered_on="2024-01-10"),
+            "Wed, Jan 10, 2024: the facts were found out",
+        ),
+        (
+            NullityGround.FORCE,
+            told(filer="spouse").with_fact("dates.married_on", "2024-01-10"),
+            "Wed, Jan 10, 2024: the marriage began",
+        ),
+        (
+            NullityGround.UNDER_AGE,
+            told(filer="spouse", minor_born_on="2005-06-10"),
+            "Fri, Jun 10, 2005: born",
+        ),
+    ],
+)
+def test_the_counting_begins_with_what_started_the_time(
+    ground: NullityGround, case: Case, first: str
+) -> None:
+    steps = time_limit(case, ground, ON).steps
+    assert steps[0] == first
+    assert "later" in steps[1]
+
+
+@pytest.mark.parametrize("ground", [NullityGround.BIGAMY, NullityGround.INCEST, NullityGround.PRIOR_SPOUSE])
+def test_either_spouse_may_file_on_a_ground_about_both(ground: NullityGround) -> None:
+    assert filer_may(told(filer="spouse"), ground) is True
+
+
+def test_a_spouse_of_unsound_mind_may_file_and_the_other_is_left_open() -> None:
+    assert filer_may(told(filer="spouse", unsound="petitioner"), NullityGround.UNSOUND_MIND) is True
+    assert filer_may(told(filer="spouse", unsound="respondent"), NullityGround.UNSOUND_MIND) is None
+
+
+@pytest.mark.parametrize("ground", list(NullityGround))
+def test_nothing_bars_a_ground_that_has_no_bar(ground: NullityGround) -> None:
+    assert barred(told(), ground) is (None if bar_key(ground) else False)

@@ -134,3 +134,10 @@ def test_a_day_told_in_part_never_qualifies_sooner_than_any_day_it_can_be(
 
     if who_qualifies(partial, on):
         assert who_qualifies(whole, on)
+
+
+@pytest.mark.parametrize("known_half", ["state_since", "county_since"])
+def test_with_one_half_told_there_is_no_safe_day(known_half: str) -> None:
+    told = {"lives": "this_county", known_half: "2026-07-01"}
+    case = Case.model_validate({"residence": {"petitioner": told}})
+    assert spouse_residence(case, Who.PETITIONER, date(2026, 11, 25)).safe_day is None

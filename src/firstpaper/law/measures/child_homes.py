@@ -137,12 +137,12 @@ class HomeState:
 
 def home_state(lived: Sequence[Home], born: Day | None, on: date, *, parent_here: bool | None) -> HomeState:
     """The home state by the homes told, oldest first. `parent_here`: a parent lives in California."""
-    runs = tuple(_runs_here(lived))
+    stay = _last_stay_here(lived)
     if not lived or _two_states_at_once(lived, on):
         return HomeState(Basis.UNCLEAR)
-    if not runs:
+    if stay is None:
         return HomeState(Basis.ELSEWHERE)
-    start, end = runs[-1]
+    start, end = stay
     if end is None or end.latest >= on:
         return _lives_here(start, born, on)
     return _has_left(start, end, born, on, parent_here)
@@ -156,18 +156,20 @@ def parent_lives_here(case: Case) -> bool | None:
     return None if None in lives else False
 
 
-def _runs_here(lived: Sequence[Home]) -> Iterator[tuple[Day, Day | None]]:
-    """Homes in California that follow on each other, as one stay each."""
-    start, end = None, None
+def _last_stay_here(lived: Sequence[Home]) -> tuple[Day, Day | None] | None:
+    """The last stay in California. Homes there that follow on each other are one stay."""
+    stay: tuple[Day, Day | None] | None = None
     for home in (home for home in lived if home.state == CALIFORNIA):
-        if start and (end is None or home.start.earliest <= days_after(end.latest, 1).day):
-            end = _later(end, home.end)
+        if stay and _follows_on(home, stay[1]):
+            stay = stay[0], _later(stay[1], home.end)
         else:
-            if start:
-                yield start, end
-            start, end = home.start, home.end
-    if start:
-        yield start, end
+            stay = home.start, home.end
+    return stay
+
+
+def _follows_on(home: Home, end: Day | None) -> bool:
+    """Whether a home may have begun by the day after the end of the one before; that may still last."""
+    return end is None or home.start.earliest <= days_after(end.latest, 1).day
 
 
 def _later(one: Day | None, other: Day | None) -> Day | None:

@@ -1,0 +1,61 @@
+"""Which text on service counts, and when both are shown.
+
+Code Civ. Proc. 415.20 and 417.10 as operative January 1, 2027 (Stats. 2025, ch. 563): three tries, wider
+mailing and photographs. How service on both sides of that day is treated is not stated, so near it both
+texts are shown.
+"""
+
+from datetime import date
+
+import pytest
+
+from firstpaper.facts import Case
+from firstpaper.facts.choices import ServiceMethod
+from firstpaper.law.authority import Certainty
+from firstpaper.law.measures.service import certainty, new_text_begins, proof_texts
+
+NEW_YEAR = date(2027, 1, 1)
+
+
+def served(on: str | None, method: str | None = "personal") -> Case:
+    return Case.model_validate(
+        {"record": {"filed_on": "2026-05-04", "service": {"method": method, "served_on": on}}}
+    )
+
+
+@pytest.mark.parametrize(
+    ("served_on", "looked_on", "tries", "both"),
+    [
+        (None, date(2026, 11, 1), 0, False),
+        (None, date(2026, 11, 2), 0, True),
+        (None, date(2026, 12, 31), 0, True),
+        (None, NEW_YEAR, 3, False),
+        ("2026-12-31", date(2026, 12, 31), 0, True),
+        ("2027-01-01", date(2027, 1, 5), 3, False),
+        ("2026-06-01", date(2026, 6, 2), 0, False),
+        ("2026-06-01", date(2026, 12, 31), 0, False),
+        ("2026-06-01", NEW_YEAR, 0, True),
+        ("2026-06-01", date(2027, 2, 1), 0, True),
+    ],
+)
+def test_the_day_of_service_names_the_text_and_near_the_change_both_are_shown(
+    served_on: str | None, looked_on: date, tries: int, both: bool
+) -> None:
+    texts = proof_texts(served(served_on), looked_on)
+    assert (texts.now.tries, texts.now.photographs) == (tries, tries == 3)
+    assert texts.changes_on == (NEW_YEAR if both else None)
+    assert (texts.then.tries if texts.then else None) == (3 if both else None)
+
+
+@pytest.mark.parametrize("on", [date(2026, 1, 1), date(2026, 12, 31), NEW_YEAR, date(2028, 5, 1)])
+def test_the_change_is_the_same_day_seen_from_either_side(on: date) -> None:
+    assert new_text_begins(on) == NEW_YEAR
+
+
+def test_a_method_without_its_day_is_no_less_sure_than_the_law() -> None:
+    on = date(2026, 11, 25)
+    assert certainty(served(None, None), on) is Certainty.STATUTE
+    assert certainty(served(None), on) is Certainty.STATUTE
+    posted = {"method": ServiceMethod.POSTING, "first_posted_on": "2026-06-01"}
+    case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": posted}})
+    assert certainty(case, on) is Certainty.UNCONFIRMED
