@@ -18,6 +18,7 @@ from pydantic import BaseModel
 import firstpaper.law.rules
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.children import Child
+from firstpaper.facts.record import CalendarId
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.facts.text import LastFour
 from firstpaper.law.authority import Certainty
@@ -159,6 +160,8 @@ def _value(kind: Any) -> st.SearchStrategy[Any]:
     origin = get_origin(kind)
     if kind == LastFour:
         return st.just("4821")
+    if kind == CalendarId:
+        return st.just("abcdefghijklmnopqrst")
     if origin is Annotated and get_args(kind)[0] is not str:
         return _value(get_args(kind)[0])
     if origin is Annotated or kind is str:

@@ -46,7 +46,7 @@ for _command, _help in (
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of the petition (FL-100).")),
     (packet, _("Draft the packet of papers as a PDF.")),
-    (record, _("Record what has happened since: filed, served, a response, and so on.")),
+    (record, _("Record what has happened since the filing, or correct it.")),
     (dates, _("See every date of the case, how it is counted, and who has to act.")),
     (amend, _("Begin an amended petition from the case file of the earlier one.")),
     (undo, _("Take back the last answer, or mend a damaged case file.")),

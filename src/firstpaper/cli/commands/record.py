@@ -69,7 +69,7 @@ def record(
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """Record what has happened: filed, served, a response, and so on. Recording it again corrects it."""
+    """Record what has happened since the filing, or correct it."""
 
     def work(terminal: Terminal) -> Result:
         day, passphrases = filing_day(on), Passphrases(terminal, passphrase_from)
