@@ -109,7 +109,7 @@ def fuzzing(share: float) -> Iterator[tuple[str, Figures]]:
         done = subprocess.run(command, capture_output=True, text=True, check=False)
         said = done.stdout + done.stderr
         if done.returncode:
-            raise AssertionError(f"{name}: {said[-4000:]}")
+            raise AssertionError(f"{name}: {done.stdout[-2000:]} {done.stderr[-1000:]}")
         ran = re.search(r"number_of_executed_units:\s*(\d+)", said)
         slowest = re.search(r"slowest_unit_time_sec:\s*(\d+)", said)
         yield (

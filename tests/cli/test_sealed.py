@@ -15,7 +15,8 @@ from firstpaper.casefile.reading import is_sealed
 from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.facts import Case
 from firstpaper.facts.choices import Danger, SafeHere
-from tests.cli.person import ON, PROMPT, Ran, Sitting, flat
+from tests.cli.every_command import WITHOUT_PASSPHRASE, names, opening, options, set_out
+from tests.cli.person import ON, PROMPT, Ran, Sitting, facts_of, flat, run_in
 
 Run = Callable[..., Ran]
 Begin = Callable[..., Sitting]
@@ -212,15 +213,69 @@ def test_damage_is_told_before_a_passphrase_is_asked(at: Begin, sealed: Path) ->
 # --- scripts ----------------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("command", ["check", "items", "packet", "change", "undo", "unseal"])
-def test_every_command_that_opens_a_case_opens_a_locked_one(run: Run, sealed: Path, command: str) -> None:
-    more = ["court.branch"] if command == "change" else []
-    day = [] if command in ("undo", "unseal") else ["--on", ON]
-    assert run(command, "home.case", *more, *day).said.count("locked with a passphrase") == 1
-    for source, typed in (("words", ""), ("-", PASSPHRASE + "\nAnnex\n")):
-        ran = run(command, "home.case", *more, *day, "--passphrase-from", source, typed=typed)
-        assert ran.exit == 0
-        assert PASSPHRASE not in ran.out + ran.err
+def test_every_command_that_opens_a_case_takes_a_passphrase_from_a_script() -> None:
+    assert {words[0] for words in opening().values()} == names() - set(WITHOUT_PASSPHRASE)
+    for command in names() - set(WITHOUT_PASSPHRASE):
+        assert "--passphrase-from" in options(command)
+    for command in WITHOUT_PASSPHRASE:
+        assert "--passphrase-from" not in options(command)
+
+
+@pytest.mark.parametrize("way", opening())
+def test_every_command_that_opens_a_case_opens_a_locked_one(tmp_path: Path, way: str) -> None:
+    words = [word for word in opening()[way] if word not in ("--passphrase-from", "words")]
+    lines = f"{PASSPHRASE}\n" * 2 + "Annex\n"
+    for folder, more, typed in (("file", ["words"], ""), ("pipe", ["-"], lines), ("none", [], "")):
+        here = tmp_path / folder
+        here.mkdir()
+        set_out(here, CaseFile(facts_of("plain-childless-divorce")))
+        (here / "words").write_text(lines, "utf-8")
+        for path in here.glob("*.case"):
+            with OpenCase(path) as opened:
+                opened.seal_with(Seal.new(PASSPHRASE, QUICK))
+        ran = run_in(here, *words, *(["--passphrase-from", *more] if more else []), typed=typed)
+        said = flat(ran.out + ran.err)
+        assert PASSPHRASE not in said
+        assert ("locked with a passphrase" in said) == (not more)
+        assert ran.exit in ((0, 1) if more or words[0] == "shelf" else (2,))
+        assert more or "Okafor" not in said
+
+
+def test_an_amended_petition_is_locked_with_the_passphrase_of_the_earlier_one(run: Run, sealed: Path) -> None:
+    ran = run("amend", "home.case", "new.case", "--passphrase-from", "words")
+    assert ran.exit == 0
+    assert "It is locked with the same passphrase." in flat(ran.out)
+    assert CaseFile.load(sealed.with_name("new.case"), [PASSPHRASE]).case.matter.amended is True
+    assert b"Okafor" not in answers_on_disk(sealed.parent)
+
+
+def test_the_shelf_tries_one_passphrase_on_every_locked_case(run: Run, sealed: Path) -> None:
+    with OpenCase(sealed.with_name("other.case"), begin=True) as opened:
+        opened.keep(CaseFile())
+        opened.seal_with(Seal.new("another lantern over water", QUICK))
+    ran = run("shelf", "--names", "--on", ON, "--passphrase-from", "words")
+    assert ran.exit == 0
+    assert "1. home.case" in ran.out
+    assert "Dana Marie Okafor" in ran.out
+    assert "- other.case It is locked with another passphrase." in flat(ran.out)
+    assert "firstpaper check other.case" in ran.out
+
+
+@pytest.mark.parametrize("command", ["ask", "enter", "amend", "packet"])
+def test_who_asks_to_lock_and_then_chooses_nothing_saves_nothing(at: Begin, home: Path, command: str) -> None:
+    (home.parent / "facts.yaml").write_text("court.branch: Annex\n", "utf-8")
+    more = {
+        "ask": ("new.case",),
+        "enter": ("new.case", "facts.yaml"),
+        "amend": ("home.case", "new.case"),
+        "packet": ("home.case",),
+    }
+    sitting = at(command, *more[command], "--seal")
+    sitting.wait(NEW)
+    sitting.child.sendline("")
+    assert sitting.end() == 2
+    assert "type the command again without --seal" in flat(sitting.heard)
+    assert sorted(one.name for one in home.parent.iterdir()) == ["facts.yaml", "home.case"]
 
 
 def test_ask_and_enter_go_on_with_a_locked_case(run: Run, sealed: Path, tmp_path: Path) -> None:

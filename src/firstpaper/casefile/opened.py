@@ -23,8 +23,14 @@ if TYPE_CHECKING:
 
 def load(path: Path, passphrases: Iterable[str] = ()) -> CaseFile:
     """Read the case file at `path`; where it is damaged or gone, point to a copy that is whole."""
+    return load_with_seal(path, passphrases)[0]
+
+
+def load_with_seal(path: Path, passphrases: Iterable[str] = ()) -> "tuple[CaseFile, Seal | None]":
+    """The same, with the seal of a sealed file, to give it to another."""
     with _pointing_to_copies(path):
-        return CaseFile.load(path, passphrases)
+        content, seal = content_of(path, passphrases)
+        return CaseFile.parsed(path, content), seal
 
 
 class OpenCase:

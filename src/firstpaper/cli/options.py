@@ -11,8 +11,19 @@ from firstpaper.cli.clock import today
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
+HOME = Path("home.case")
+"""The case file where none is named. The name says nothing to somebody who sees it."""
+
 CaseArgument = Annotated[
     Path, typer.Argument(metavar="CASE", help=_("The case file, such as home.case."), show_default=False)
+]
+HomeArgument = Annotated[
+    Path,
+    typer.Argument(
+        metavar="CASE",
+        help=_("The case file. Without it: home.case in this folder. Choose a name that tells nothing."),
+        show_default=False,
+    ),
 ]
 OnOption = Annotated[
     str | None,

@@ -58,6 +58,15 @@ class PassphraseNeeded(UserError):
     code = "passphrase_needed"
 
 
+class NoneChosen(UserError):
+    """No passphrase was chosen, so nothing was locked, and nothing was saved.
+
+    To go on without a passphrase, type the command again without --seal.
+    """
+
+    code = "no_passphrase_chosen"
+
+
 class Passphrases:
     """The person at the terminal, or the lines of a file or pipe, one after another."""
 
@@ -81,6 +90,10 @@ class Passphrases:
                 )
                 yield self._terminal.read_unseen(prompt)
 
+    def given(self) -> tuple[str, ...]:
+        """The passphrase of a file or pipe, for many case files alike; none where a person would be asked."""
+        return tuple(islice(self._lines, 1)) if self._lines is not None else ()
+
     def choose(self, known: "Case") -> str:
         """A new passphrase, chosen with care; empty where the person decides against one.
 
@@ -93,6 +106,13 @@ class Passphrases:
             self._terminal.say(how_to_choose())
             return self._chosen(words_of(known))
         raise PassphraseNeeded
+
+    def choose_one(self, known: "Case") -> str:
+        """The same where locking was asked for. Raises NoneChosen where the person decides against it."""
+        chosen = self.choose(known)
+        if not chosen:
+            raise NoneChosen
+        return chosen
 
     def _chosen(self, known: frozenset[str]) -> str:
         from firstpaper.casefile.passphrase import prepared, strength
@@ -129,8 +149,8 @@ class Passphrases:
 
 def lock_if_wanted(opened: "OpenCase", passphrases: Passphrases, wanted: bool) -> None:
     """Do what --seal asks for: lock a file that is not locked yet. Nothing on disk is changed before."""
-    if wanted and not opened.sealed and (chosen := passphrases.choose(opened.case)):
-        opened.seal_with(new_seal(chosen))
+    if wanted and not opened.sealed:
+        opened.seal_with(new_seal(passphrases.choose_one(opened.case)))
 
 
 def new_seal(passphrase: str) -> "Seal":

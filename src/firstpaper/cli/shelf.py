@@ -1,6 +1,6 @@
 """How each case file of a folder stands, worked out without writing anything anywhere."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -92,22 +92,22 @@ class Unread:
     error: UserError
 
 
-def shelf(folder: Path, on: date) -> tuple[list[Shelved], list[Unread]]:
+def shelf(folder: Path, on: date, passphrases: Sequence[str] = ()) -> tuple[list[Shelved], list[Unread]]:
     """The case files of a folder as they stand on the day `on`, most urgent first, and those not readable.
 
-    Raises OSError where the folder cannot be read.
+    `passphrases` are tried on every locked one. Raises OSError where the folder cannot be read.
     """
-    found = [one for path in sorted(folder.iterdir()) if (one := _on_shelf(path, on))]
+    found = [one for path in sorted(folder.iterdir()) if (one := _on_shelf(path, on, passphrases))]
     cases = sorted((one for one in found if isinstance(one, Shelved)), key=lambda one: one.urgency)
     return cases, [one for one in found if isinstance(one, Unread)]
 
 
-def _on_shelf(path: Path, on: date) -> Shelved | Unread | None:
+def _on_shelf(path: Path, on: date, passphrases: Sequence[str]) -> Shelved | Unread | None:
     """One file; None where it is no case file. No file, whatever is in it, keeps the others from the list."""
     if path.name.startswith(".") or not path.is_file() or _is_set_aside(path):
         return None
     try:
-        case = load(path).case
+        case = load(path, passphrases).case
     except (NotACaseFile, CaseFileUnreadable, CaseFileMissing) as error:
         return Unread(path.name, error) if path.suffix == ENDING else None
     except UserError as error:

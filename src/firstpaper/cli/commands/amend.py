@@ -5,7 +5,6 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
@@ -41,7 +40,7 @@ def amend(
 ) -> None:
     """Begin an amended petition: every answer of the earlier one, in a new case file.
 
-    Where the earlier file is locked with a passphrase, the new one is too.
+    Where the earlier file is locked, the new one is locked with the same passphrase.
     """
 
     def work(terminal: Terminal) -> Result:
@@ -51,19 +50,22 @@ def amend(
 
 
 def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase
-    from firstpaper.casefile.reading import is_sealed, read_case_file
+    from firstpaper.casefile import OpenCase, load_with_seal
     from firstpaper.cli.reviewing import still_open
     from firstpaper.facts.amending import begun_from
 
-    case = begun_from(case_at(earlier, passphrases))
     if new.exists():
         raise AlreadyThere(path=new)
-    with OpenCase(new, begin=True, passphrases=passphrases.tries(new)) as opened:
-        lock_if_wanted(opened, passphrases, seal or is_sealed(read_case_file(earlier)))
+    file, same_seal = load_with_seal(earlier, passphrases.tries(earlier))
+    case = begun_from(file.case)
+    with OpenCase(new, begin=True) as opened:
+        if same_seal:
+            opened.seal_with(same_seal)
+        lock_if_wanted(opened, passphrases, seal)
         opened.keep(opened.file.with_case(case))
     lines = [
         _("It is begun in {path}. All your answers are there.").format(path=new),
+        *([_("It is locked with the same passphrase.")] if same_seal else []),
         _("Change what is new: firstpaper change {path}").format(path=new),
         _("See what is new: firstpaper packet {path} --amends {earlier}").format(path=new, earlier=earlier),
     ]

@@ -5,7 +5,7 @@ from pathlib import Path
 from shlex import quote
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 
 def ask(
-    case: CaseArgument,
+    case: HomeArgument = HOME,
     seal: SealOption = False,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,

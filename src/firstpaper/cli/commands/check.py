@@ -3,14 +3,14 @@
 from pathlib import Path
 
 from firstpaper.cli.opening import case_at
-from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.locale import _, _n
 
 
 def check(
-    case: CaseArgument,
+    case: HomeArgument = HOME,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,

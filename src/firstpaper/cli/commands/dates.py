@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.opening import case_at
-from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -50,7 +50,7 @@ class NothingForCalendar(UserError):
 
 
 def dates(
-    case: CaseArgument,
+    case: HomeArgument = HOME,
     ics: IcsOption = None,
     plain_titles: PlainTitlesOption = False,
     on: DayOption = None,

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.opening import case_at
-from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -69,7 +69,7 @@ class OnlyPdfLocked(UserError):
 
 
 def packet(
-    case: CaseArgument,
+    case: HomeArgument = HOME,
     output: PdfOption = None,
     html: HtmlOption = None,
     seal: SealPdfOption = False,
@@ -93,12 +93,12 @@ def packet(
     deliver("packet", as_json, work)
 
 
-def _lock(passphrases: Passphrases, case: "Case") -> "Lock | None":
-    """What locks the finished PDF with a passphrase chosen for it; None where the person wants none."""
+def _lock(passphrases: Passphrases, case: "Case") -> "Lock":
+    """What locks the finished PDF with a passphrase chosen for it."""
     from firstpaper.packet.locked import locked
 
-    passphrase = passphrases.choose(case)
-    return (lambda pdf: locked(pdf, passphrase)) if passphrase else None
+    passphrase = passphrases.choose_one(case)
+    return lambda pdf: locked(pdf, passphrase)
 
 
 def _earlier(path: Path, case: "Case", passphrases: Passphrases) -> "Case":

@@ -2,14 +2,16 @@
 
 from pathlib import Path
 
-from firstpaper.cli.options import CaseArgument, JsonOption
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
 
 
-def seal(case: CaseArgument, passphrase_from: PassphraseOption = None, as_json: JsonOption = False) -> None:
+def seal(
+    case: HomeArgument = HOME, passphrase_from: PassphraseOption = None, as_json: JsonOption = False
+) -> None:
     """Lock the case file with a passphrase."""
     deliver("seal", as_json, lambda terminal: _seal(terminal, case, Passphrases(terminal, passphrase_from)))
 

@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
@@ -38,17 +40,25 @@ def shelf(
     folder: FolderArgument = Path(),
     names: NamesOption = False,
     on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """See how every case file in a folder stands, most urgent first."""
-    deliver("shelf", as_json, lambda _terminal: _shelf(folder, names, filing_day(on)))
+    """See how every case file in a folder stands, most urgent first.
+
+    A passphrase given by a file or pipe is tried on every locked one; nobody is asked for one.
+    """
+
+    def work(terminal: Terminal) -> Result:
+        return _shelf(folder, names, filing_day(on), Passphrases(terminal, passphrase_from).given())
+
+    deliver("shelf", as_json, work)
 
 
-def _shelf(folder: Path, names: bool, day: date) -> Result:
+def _shelf(folder: Path, names: bool, day: date, passphrases: tuple[str, ...]) -> Result:
     from firstpaper.cli import shelf as shelves
 
     try:
-        cases, unread = shelves.shelf(folder, day)
+        cases, unread = shelves.shelf(folder, day, passphrases)
     except OSError as error:
         raise NoSuchFolder(folder=folder, reason=error.strerror or type(error).__name__) from error
     return Result(
@@ -182,13 +192,16 @@ def _unread(unread: "list[Unread]") -> Iterator[str]:
 
 
 def _what_to_do(one: "Unread") -> str:
-    from firstpaper.casefile.errors import CaseFileSealed, NotACaseFile
+    from firstpaper.casefile.errors import CaseFileSealed, NotACaseFile, WrongPassphrase
 
-    if isinstance(one.error, CaseFileSealed):
+    if isinstance(one.error, CaseFileSealed | WrongPassphrase):
         path = quote(str(one.error.details["path"]))
-        return (
-            _("It is locked with a passphrase. To see how it stands, type:") + f"\n\nfirstpaper check {path}"
+        locked = (
+            _("It is locked with a passphrase. To see how it stands, type:")
+            if isinstance(one.error, CaseFileSealed)
+            else _("It is locked with another passphrase. To see how it stands, type:")
         )
+        return f"{locked}\n\nfirstpaper check {path}"
     if isinstance(one.error, NotACaseFile):
         return _("This is no case file, although its name says so. It was left alone.")
     return one.error.message

@@ -3,14 +3,16 @@
 from pathlib import Path
 
 from firstpaper.cli.mending import take_back
-from firstpaper.cli.options import CaseArgument, JsonOption
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
 
 
-def undo(case: CaseArgument, passphrase_from: PassphraseOption = None, as_json: JsonOption = False) -> None:
+def undo(
+    case: HomeArgument = HOME, passphrase_from: PassphraseOption = None, as_json: JsonOption = False
+) -> None:
     """Take back the last answer, or mend a damaged case file."""
     deliver("undo", as_json, lambda terminal: _undo(terminal, case, Passphrases(terminal, passphrase_from)))
 

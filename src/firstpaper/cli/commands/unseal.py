@@ -2,14 +2,16 @@
 
 from pathlib import Path
 
-from firstpaper.cli.options import CaseArgument, JsonOption
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
 
 
-def unseal(case: CaseArgument, passphrase_from: PassphraseOption = None, as_json: JsonOption = False) -> None:
+def unseal(
+    case: HomeArgument = HOME, passphrase_from: PassphraseOption = None, as_json: JsonOption = False
+) -> None:
     """Take the passphrase off the case file."""
     deliver("unseal", as_json, lambda terminal: _unseal(terminal, case, passphrase_from))
 
