@@ -106,6 +106,20 @@ def test_an_event_is_recorded_with_what_follows_from_it(firstpaper: Firstpaper) 
     assert [each["event"] for each in data["recorded"]] == ["filed", "fee", "served"]
 
 
+def test_a_day_the_court_was_closed_moves_the_dates_that_fall_on_it(firstpaper: Firstpaper) -> None:
+    """Code Civ. Proc. 12b, over the court holidays published for November 2026."""
+    firstpaper("record", "filed", "day=10/20/2026")
+    firstpaper("record", "served", "method=personal", "day=10/26/2026")
+    closed = firstpaper("record", "closed", "closed=11/25/2026, power cut", on="2026-11-25")
+    moved = {each["key"]: (each["target"], each["rolled"]) for each in closed["new_dates"]}
+    assert moved["response.petition"] == ("2026-11-25", "2026-11-30")
+    assert moved["response.default_from"] == ("2026-12-01", "2026-12-01")
+    (due,) = [each for each in firstpaper("dates")["dates"] if each["key"] == "response.petition"]
+    assert "Wed, Nov 25, 2026: court closed: power cut" in due["steps"]
+    undone = firstpaper("record", "--undo", "closed")
+    assert undone["changed"] == ["record.court_closed"]
+
+
 def test_recording_again_corrects_and_keeps_the_rest(firstpaper: Firstpaper) -> None:
     firstpaper("record", "filed", "day=11/25/2026", "number=26FL001234")
     again = firstpaper("record", "filed", "day=11/24/2026")
@@ -230,6 +244,8 @@ VALUES = {
     "yes_no": st.sampled_from(["yes", "no"]),
     "text": st.just("26FL001234"),
     "attempts": DAYS.map(lambda day: f"{day} 8 am"),
+    "closures": DAYS.map(lambda day: f"{day}, power cut"),
+    "periods": DAYS.map(lambda day: f"since {day}, a stay"),
 }
 TOPICS = {topic.name: topic for topic in events().topics}
 DETAILS = {(name, question.key): question for name, topic in TOPICS.items() for question in topic.questions}

@@ -115,9 +115,9 @@ def test_why_the_court_is_closed(day: date, reason: str | None) -> None:
 
 def test_a_closure_for_a_whole_day_counts_as_a_holiday() -> None:
     """Code Civ. Proc. 12b."""
-    calendar = court_calendar({date(2026, 11, 25): "Power cut", date(2026, 11, 26): "Power cut"})
+    calendar = court_calendar({date(2026, 11, 25): "power cut", date(2026, 11, 26): "power cut"})
     assert calendar.roll_forward(date(2026, 11, 25)).steps == (
-        "Wed, Nov 25, 2026: Power cut",
+        "Wed, Nov 25, 2026: court closed: power cut",
         "Thu, Nov 26, 2026: Thanksgiving Day",
         "Fri, Nov 27, 2026: Day after Thanksgiving",
         "Sat, Nov 28, 2026: Saturday",
@@ -125,6 +125,10 @@ def test_a_closure_for_a_whole_day_counts_as_a_holiday() -> None:
         "Mon, Nov 30, 2026: the court is open",
     )
     assert CALENDAR.is_court_day(date(2026, 11, 25))
+
+
+def test_a_closure_without_a_reason_is_a_closure() -> None:
+    assert court_calendar({date(2026, 11, 25): ""}).closed_because(date(2026, 11, 25)) == "court closed"
 
 
 def test_the_same_closures_give_the_same_calendar() -> None:

@@ -8,7 +8,7 @@ from pydantic import BaseModel, ValidationError
 
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.choices import FeeState, Kind, LaterService, MailGoes, ServiceMethod, Who
-from firstpaper.facts.record import Attempt, Record
+from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.intake import AnswerRefused, put, standing
 from firstpaper.intake.engine import set_aside
 from firstpaper.intake.kinds import places
@@ -52,6 +52,7 @@ FULL = {
     "record.amended_served_how": LaterService.MAIL,
     "record.mail_goes": MailGoes.SAFE_AT_HOME,
     "record.support_or_custody_order": DONT_KNOW,
+    "record.court_closed": (Closure(first=A_DAY, why="flood"), Closure(first=A_DAY, last=A_DAY)),
     "record.calendar_id": "abcdefghijklmnopqrst",
 }
 

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.choices import FeeState, LaterService, ServiceMethod
-from firstpaper.facts.record import Attempt, Record
+from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.forms import forms_needed
 from firstpaper.intake import AnswerRefused, echo, event_predicates, read_answer
 from firstpaper.intake.events import (
@@ -220,6 +220,7 @@ VALUES: dict[str, Any] = {
     "yes_no": st.booleans(),
     "text": st.just("26FL001234"),
     "attempts": st.just((Attempt(on=DAY, at=time(8)),)),
+    "closures": st.just((Closure(first=DAY, why="flood"),)),
 }
 STEPS = st.lists(
     st.one_of(
@@ -304,3 +305,58 @@ def test_several_tries_are_read_line_by_line_and_said_back() -> None:
 def test_a_try_that_is_not_clear_is_refused_in_words(typed: str, says: str) -> None:
     with pytest.raises(AnswerRefused, match=says):
         tries(typed)
+
+
+# --- days on which the court was closed ------------------------------------------------------------------
+
+
+def closures(text: str) -> Any:
+    return read_answer(_closed(), text, TODAY)
+
+
+def _closed() -> Any:
+    topic = event("closed")
+    assert topic
+    (one,) = details(topic, Case())
+    return one
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [
+        ("1/8/2027, power cut", Closure(first=Day(2027, 1, 8), why="power cut")),
+        ("January 8, 2027", Closure(first=Day(2027, 1, 8))),
+        ("1/8/2027: smoke, and no one came", Closure(first=Day(2027, 1, 8), why="smoke, and no one came")),
+        (
+            "1/11/2027 to 1/13/2027, flood",
+            Closure(first=Day(2027, 1, 11), last=Day(2027, 1, 13), why="flood"),
+        ),
+        ("from 1/11/2027 to 1/13/2027", Closure(first=Day(2027, 1, 11), last=Day(2027, 1, 13))),
+        ("12/24/2027, announced", Closure(first=Day(2027, 12, 24), why="announced")),
+    ],
+)
+def test_a_closure_is_read_and_said_back(typed: str, read: Closure) -> None:
+    assert closures(typed) == (read,)
+    assert closures(echo(_closed(), (read,))) == (read,)
+
+
+def test_several_closures_are_read_line_by_line() -> None:
+    assert [one.first.day for one in closures("1/8/2027, power cut\n1/11/2027 to 1/13/2027")] == [8, 11]
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [
+        ("January 2027, flood", "not a whole day"),
+        ("1/8/2027 to February 2027", "not a whole day"),
+        ("since 1/8/2027, flood", "last day too"),
+        ("1/13/2027 to 1/11/2027", "before the start"),
+        ("flood", "could not be read as a date"),
+        ("1/8/2027, flood\n2/30/2027", "Line 2"),
+        ("1/8/2027, account 1234567890", "last 4 digits"),
+        ("1/8/2027, " + "x" * 501, "too long"),
+    ],
+)
+def test_a_closure_that_is_not_clear_is_refused_in_words(typed: str, says: str) -> None:
+    with pytest.raises(AnswerRefused, match=says):
+        closures(typed)

@@ -31,6 +31,7 @@ OF_EACH_KIND = {
     AnswerKind.NUMBER: "children.how_many",
     AnswerKind.MONEY: "waiver.income",
     AnswerKind.ATTEMPTS: "record.service.attempts",
+    AnswerKind.CLOSURES: "record.court_closed",
 }
 
 

@@ -9,7 +9,14 @@ from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command
 from firstpaper.locale import _
 
 ONE_A_LINE = frozenset(
-    {AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.ATTEMPTS}
+    {
+        AnswerKind.LINES,
+        AnswerKind.PERIODS,
+        AnswerKind.HOMES,
+        AnswerKind.PEOPLE,
+        AnswerKind.ATTEMPTS,
+        AnswerKind.CLOSURES,
+    }
 )
 SEVERAL_LINES = ONE_A_LINE | {AnswerKind.PARAGRAPH, AnswerKind.ADDRESS}
 Read = Callable[[str], Any]

@@ -33,7 +33,7 @@ from firstpaper.locale import _
 
 THE_DAY = "day"
 NOTHING = ("", "none")
-SAID_BACK = (AnswerKind.DATE, AnswerKind.ATTEMPTS)
+SAID_BACK = (AnswerKind.DATE, AnswerKind.ATTEMPTS, AnswerKind.CLOSURES)
 
 
 class NoSuchEvent(UserError):

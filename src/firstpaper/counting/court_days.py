@@ -15,9 +15,9 @@ NO_CLOSURES: Mapping[date, str] = MappingProxyType({})
 class CourtCalendar:
     """Saturdays, Sundays, judicial holidays and one-off closures of the court.
 
-    `closures` are days on which the clerk's office is shut for the whole day; they count as
-    holidays (Code Civ. Proc. 12b). `checked_years` are the years whose holidays are known; for any
-    other year the rules given are used as they stand and the steps say that they were not checked.
+    `closures` are days on which the clerk's office is shut for the whole day, with a word on why or none;
+    they count as holidays (Code Civ. Proc. 12b). `checked_years` are the years whose holidays are known;
+    for any other year the rules given are used as they stand and the steps say that they were not checked.
     """
 
     def __init__(
@@ -33,11 +33,12 @@ class CourtCalendar:
         self._kept: dict[int, dict[date, tuple[HolidayRule, bool]]] = {}
 
     def closed_because(self, day: date) -> str | None:
-        """Why the court is closed that day, as "Saturday" or "Lincoln Day (observed)"; None if open."""
+        """Why the court is closed that day, as "Saturday" or "court closed: flood"; None if it is open."""
         if day.weekday() >= SATURDAY:
             return weekday_name(day)
-        kept = self._kept_in(day.year).get(day)
-        return _holiday(*kept) if kept else self._closures.get(day)
+        if kept := self._kept_in(day.year).get(day):
+            return _holiday(*kept)
+        return _closure(self._closures[day]) if day in self._closures else None
 
     def is_court_day(self, day: date) -> bool:
         """Whether the day counts as a court day (Code Civ. Proc. 12a, 135)."""
@@ -116,6 +117,10 @@ class CourtCalendar:
 
 def _holiday(rule: HolidayRule, moved: bool) -> str:
     return _("{holiday} (observed)").format(holiday=_(rule.name)) if moved else _(rule.name)
+
+
+def _closure(why: str) -> str:
+    return _("court closed: {why}").format(why=why) if why else _("court closed")
 
 
 def _closed(day: date, reason: str) -> str:

@@ -8,7 +8,7 @@ from pydantic import Field
 from firstpaper.facts.choices import FeeState, LaterService, MailGoes, ServiceMethod, Who
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
-from firstpaper.facts.text import Number
+from firstpaper.facts.text import Line, Number
 from firstpaper.facts.told import Told
 
 CalendarId = Annotated[str, Field(pattern="^[a-z]{20}$")]
@@ -20,6 +20,17 @@ class Attempt(Facts):
 
     on: Day
     at: time | None = None
+
+
+class Closure(Facts):
+    """Days on which the whole court was closed on short notice, with a word on why.
+
+    `last` is absent for a single day.
+    """
+
+    first: Day
+    last: Day | None = None
+    why: Line = ""
 
 
 class Service(Facts):
@@ -54,6 +65,7 @@ class Record(Facts):
     ordinary one. The `amended_served` facts are about whichever of the two later papers there is.
     `support_or_custody_order` is any order that keeps a case from being dismissed for delay (Code
     Civ. Proc. 583.161): support, custody or visits, domestic violence, or a separate trial held.
+    `court_closed` are days on which the court was shut though no holiday was kept (Code Civ. Proc. 12b).
     The `summary` facts are about an earlier joint petition for summary dissolution.
 
     `calendar_id` ties the entries of a calendar to this case, so that a newer calendar file takes the
@@ -81,4 +93,5 @@ class Record(Facts):
     support_or_custody_order: Told[bool] = None
     summary_filed_on: Told[Day] = None
     summary_revoked_on: Told[Day] = None
+    court_closed: Told[tuple[Closure, ...]] = None
     calendar_id: Told[CalendarId] = None

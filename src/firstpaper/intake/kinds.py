@@ -13,7 +13,7 @@ from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
 from firstpaper.facts.people import Address
-from firstpaper.facts.record import Attempt, Record
+from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.facts.schedule import Asset, Debt, Schedule
 from firstpaper.facts.text import Paragraph
 from firstpaper.facts.uccjea import Person
@@ -41,6 +41,7 @@ class AnswerKind(StrEnum):
     NUMBER = "number"
     MONEY = "money"
     ATTEMPTS = "attempts"
+    CLOSURES = "closures"
 
 
 class Place(NamedTuple):
@@ -141,18 +142,18 @@ def _kind(told: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
 
 
 def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
-    if one is Period:
-        return AnswerKind.PERIODS, None
-    if one is Home:
-        return AnswerKind.HOMES, None
-    if one is Attempt:
-        return AnswerKind.ATTEMPTS, None
-    if one is Person:
-        return AnswerKind.PEOPLE, None
     if isinstance(one, type) and issubclass(one, StrEnum):
         return AnswerKind.SEVERAL, one
-    return AnswerKind.LINES, None
+    return _ROWS.get(one, AnswerKind.LINES), None
 
+
+_ROWS = {
+    Period: AnswerKind.PERIODS,
+    Home: AnswerKind.HOMES,
+    Attempt: AnswerKind.ATTEMPTS,
+    Closure: AnswerKind.CLOSURES,
+    Person: AnswerKind.PEOPLE,
+}
 
 _PLAIN = {
     bool: AnswerKind.YES_NO,

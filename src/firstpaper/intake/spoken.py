@@ -12,7 +12,7 @@ from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.money import in_dollars
 from firstpaper.facts.people import Address
-from firstpaper.facts.record import Attempt
+from firstpaper.facts.record import Attempt, Closure
 from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.reading.addresses import is_state
@@ -62,8 +62,8 @@ def _in_pieces(value: Any) -> str:
         return _period(value)
     if isinstance(value, Home):
         return _home(value)
-    if isinstance(value, Attempt):
-        return f"{_day(value.on)}, {spell_time(value.at)}" if value.at else _day(value.on)
+    if isinstance(value, Attempt | Closure):
+        return _recorded(value)
     if isinstance(value, Person):
         return ", ".join(filter(None, (value.name, value.relation, value.address)))
     if isinstance(value, Address):
@@ -78,6 +78,19 @@ def _day(day: Day) -> str:
 def _period(period: Period) -> str:
     span = _span(period)
     return f"{span}, {period.why}" if period.why else span
+
+
+def _recorded(value: Attempt | Closure) -> str:
+    if isinstance(value, Closure):
+        return _closure(value)
+    return f"{_day(value.on)}, {spell_time(value.at)}" if value.at else _day(value.on)
+
+
+def _closure(closure: Closure) -> str:
+    days = _day(closure.first)
+    if closure.last:
+        days = _("{start} to {end}").format(start=days, end=_day(closure.last))
+    return f"{days}, {closure.why}" if closure.why else days
 
 
 def _home(home: Home) -> str:

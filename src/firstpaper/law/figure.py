@@ -8,7 +8,7 @@ its file, and only that file is read.
 
 from collections.abc import Mapping
 from datetime import date
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
@@ -72,7 +72,7 @@ def court_calendar(closures: Mapping[date, str] = NO_CLOSURES) -> CourtCalendar:
     return _court_calendar(tuple(sorted(closures.items())))
 
 
-@cache
+@lru_cache(maxsize=16)
 def _court_calendar(closures: tuple[tuple[date, str], ...]) -> CourtCalendar:
     holidays = _topic("court_holidays")
     values = [value for each in holidays.values() if each.unit == "yearly day" for value in each.values]

@@ -22,7 +22,7 @@ from firstpaper.law.figure import FigureNotInForce, court_calendar
 from firstpaper.law.measures import deadlines as measure
 from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning, deadlines
 from firstpaper.law.measures.disclosure import tax_returns_since
-from firstpaper.law.measures.due import due, months_after
+from firstpaper.law.measures.due import due_at_court, months_after
 from firstpaper.law.measures.record import FAR_AHEAD_DAYS, happened
 from firstpaper.law.measures.response import later_paper, response_due
 from firstpaper.law.measures.service import attempts, service_complete
@@ -194,7 +194,7 @@ def test_months_after_lands_in_the_month_that_many_later(start: date, months: in
 
 @given(st.dates(date(2023, 1, 1), date(2039, 12, 1)))
 def test_a_due_day_is_missed_only_after_its_court_day(target: date) -> None:
-    day = due(months_after(target, 0))
+    day = due_at_court(Case(), months_after(target, 0))
     assert not day.missed(day.rolled)
     assert day.missed(day.rolled + ONE_DAY)
 
@@ -346,7 +346,7 @@ def test_tax_returns_go_back_two_years_from_the_day_of_service(on: date, since: 
 
 
 def test_a_later_paper_by_hand_adds_no_day() -> None:
-    assert later_paper(date(2026, 11, 25), 30, None, None).day == date(2026, 12, 25)
+    assert later_paper(Case(), date(2026, 11, 25), 30).day == date(2026, 12, 25)
 
 
 def test_a_number_that_no_known_law_sets_costs_only_its_own_dates(monkeypatch: pytest.MonkeyPatch) -> None:

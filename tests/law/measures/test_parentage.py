@@ -10,7 +10,7 @@ from dateutil.relativedelta import relativedelta
 from hypothesis import given
 from hypothesis import strategies as st
 
-from firstpaper.facts import Day
+from firstpaper.facts import Case, Day
 from firstpaper.law.measures.parentage import declaration_windows
 
 ON = date(2026, 11, 25)
@@ -18,7 +18,7 @@ ON = date(2026, 11, 25)
 
 @given(st.dates(date(2020, 1, 1), date(2030, 12, 31)))
 def test_sixty_days_and_two_years(signed: date) -> None:
-    windows = declaration_windows(Day.of(signed), ON)
+    windows = declaration_windows(Case(), Day.of(signed), ON)
     assert windows.rescind_by.target == signed + timedelta(days=60)
     assert windows.challenge_by.target == signed + relativedelta(years=2)
     assert windows.rescind_by.rolled >= windows.rescind_by.target
@@ -27,4 +27,6 @@ def test_sixty_days_and_two_years(signed: date) -> None:
 
 @given(st.integers(2020, 2030), st.integers(1, 12))
 def test_a_month_is_counted_from_its_first_day_so_that_no_day_is_lost(year: int, month: int) -> None:
-    assert declaration_windows(Day(year, month), ON) == declaration_windows(Day(year, month, 1), ON)
+    assert declaration_windows(Case(), Day(year, month), ON) == declaration_windows(
+        Case(), Day(year, month, 1), ON
+    )

@@ -14,6 +14,7 @@ from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.attempts import read_attempts
 from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
+from firstpaper.intake.reading.closures import read_closures
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.homes import read_homes
 from firstpaper.intake.reading.numbers import read_number
@@ -35,6 +36,7 @@ _ANY_LENGTH = {
     AnswerKind.HOMES,
     AnswerKind.PEOPLE,
     AnswerKind.ATTEMPTS,
+    AnswerKind.CLOSURES,
 }
 _NOTHING = {
     AnswerKind.TEXT: "",
@@ -43,6 +45,7 @@ _NOTHING = {
     AnswerKind.PERIODS: (),
     AnswerKind.PEOPLE: (),
     AnswerKind.ATTEMPTS: (),
+    AnswerKind.CLOSURES: (),
     AnswerKind.SEVERAL: (),
 }
 _NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/a", "na"}
@@ -108,6 +111,7 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
     AnswerKind.MONEY: lambda asked, text, today: read_amount(text),
     AnswerKind.ATTEMPTS: lambda asked, text, today: read_attempts(text, today),
+    AnswerKind.CLOSURES: lambda asked, text, today: read_closures(text, today),
 }
 
 

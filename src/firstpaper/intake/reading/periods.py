@@ -64,12 +64,20 @@ def read_period(line: str, today: date, *, not_after_today: bool = False) -> Per
             continue
         if still:
             return period(start, None, rest[still.end() :])
-        end, why = _leading_day(rest[to.end() :], today, not_after_today=False)
+        end, why = leading_day(rest[to.end() :], today, not_after_today=False)
         return period(start, end, why)
     if since:
-        start, why = _leading_day(rest, today, not_after_today)
+        start, why = leading_day(rest, today, not_after_today)
         return period(start, None, why)
     raise AnswerRefused(_unclear(rest, today, not_after_today))
+
+
+def is_period(line: str) -> bool:
+    """Whether a line is about more than a single day, readable or not: it has a "since", "from" or "to"."""
+    if _SINCE.match(line) or _FROM.match(line):
+        return True
+    after = (line[to.end() :] for to in _TO.finditer(line))
+    return any(begins_like_a_day(rest) or _STILL.match(rest) for rest in after)
 
 
 def _unclear(line: str, today: date, not_after_today: bool) -> str:
@@ -86,7 +94,7 @@ def _unclear(line: str, today: date, not_after_today: bool) -> str:
     )
 
 
-def _leading_day(text: str, today: date, not_after_today: bool) -> tuple[Day, str]:
+def leading_day(text: str, today: date, not_after_today: bool = False) -> tuple[Day, str]:
     """The day that a text begins with, and the rest of the text."""
     ends = [match.end() for match in re.finditer(r"\S+", text)][:_MOST_WORDS_IN_A_DATE]
     for end in reversed(ends):

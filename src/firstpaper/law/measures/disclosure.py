@@ -8,7 +8,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, ServiceMethod, Who
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
-from firstpaper.law.measures.due import Due, due
+from firstpaper.law.measures.due import Due, due_elsewhere
 from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint
 from firstpaper.law.measures.service import method
 
@@ -78,4 +78,5 @@ def tax_returns_since(served: date) -> date:
 
 
 def _owed(who: Who, start: date, law: FigureValue, *, after_publication: bool = False) -> DisclosureDue:
-    return DisclosureDue(who, due(days_after(start, law.value)), law.certainty, after_publication)
+    counted = days_after(start, law.value)
+    return DisclosureDue(who, due_elsewhere(counted), law.certainty, after_publication)

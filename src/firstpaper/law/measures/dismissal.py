@@ -5,7 +5,7 @@ from datetime import date
 from firstpaper.counting import Counted, days_after
 from firstpaper.facts import Case, known
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.due import Due, due, months_after, unmoved
+from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after, unmoved
 from firstpaper.law.measures.record import begins_on, happened, joint, took_part
 from firstpaper.law.measures.service import service_complete
 
@@ -25,7 +25,7 @@ def serve_by(case: Case, on: date) -> Due | None:
     filed = begins_on(case, on)
     if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
-    return due(_time_to_serve(filed))
+    return due_elsewhere(_time_to_serve(filed))
 
 
 def prove_by(case: Case, on: date) -> Due | None:
@@ -39,7 +39,7 @@ def prove_by(case: Case, on: date) -> Due | None:
     if known(happened(case, on).service.proof_filed_on) is not None:
         return None
     days = figure("dismissal.prove_service_days", filed).value
-    return due(_time_to_serve(filed).then(lambda end: days_after(end, days)))
+    return due_at_court(case, _time_to_serve(filed).then(lambda end: days_after(end, days)))
 
 
 def finish_by(case: Case, on: date) -> Due | None:
@@ -47,7 +47,7 @@ def finish_by(case: Case, on: date) -> Due | None:
     filed = begins_on(case, on)
     if filed is None or kept_alive(case):
         return None
-    return due(months_after(filed, figure("dismissal.finish_months", filed).value))
+    return due_at_court(case, months_after(filed, figure("dismissal.finish_months", filed).value))
 
 
 def unserved_until(case: Case, on: date) -> Due | None:
@@ -55,7 +55,7 @@ def unserved_until(case: Case, on: date) -> Due | None:
     filed = begins_on(case, on)
     if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
-    return due(months_after(filed, figure("dismissal.optional_unserved_months", filed).value))
+    return due_elsewhere(months_after(filed, figure("dismissal.optional_unserved_months", filed).value))
 
 
 def untried_until(case: Case, on: date) -> Due | None:
@@ -63,7 +63,7 @@ def untried_until(case: Case, on: date) -> Due | None:
     filed = begins_on(case, on)
     if filed is None or kept_alive(case):
         return None
-    return due(months_after(filed, figure("dismissal.optional_untried_months", filed).value))
+    return due_at_court(case, months_after(filed, figure("dismissal.optional_untried_months", filed).value))
 
 
 def next_review(case: Case, on: date) -> Due | None:

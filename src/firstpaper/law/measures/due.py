@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from datetime import date
 
-from firstpaper.counting import Counted, MissingDay, add_months, short_date
+from firstpaper.counting import Counted, CourtCalendar, MissingDay, add_months, short_date
 from firstpaper.counting.months import no_such_day
-from firstpaper.law.figure import court_calendar
+from firstpaper.facts import Case
+from firstpaper.law.measures.court import calendar_of, holidays_only
 from firstpaper.locale import _, _n
 
 
@@ -26,10 +27,18 @@ class Due:
         return on > self.rolled
 
 
-def due(counted: Counted) -> Due:
-    """The day counted, and the court day it moves to."""
-    rolled = court_calendar().roll_forward(counted.day)
-    return Due(counted.day, rolled.day, counted.steps + rolled.steps)
+def due_at_court(case: Case, counted: Counted) -> Due:
+    """The day counted, and the day it moves to on which the court of this case is open."""
+    return _moved(counted, calendar_of(case))
+
+
+def due_elsewhere(counted: Counted) -> Due:
+    """The same for an act that is not done at the court, such as handing over papers.
+
+    Weekends and court holidays move it as well. But a closure holds only for the business of the office that
+    was closed (Code Civ. Proc. 12b), so it moves nothing here.
+    """
+    return _moved(counted, holidays_only())
 
 
 def unmoved(counted: Counted) -> Due:
@@ -47,6 +56,11 @@ def months_after(day: date, months: int) -> Counted:
     if reached.day != day.day:
         steps.append(no_such_day(day, reached))
     return Counted(reached, tuple(steps))
+
+
+def _moved(counted: Counted, calendar: CourtCalendar) -> Due:
+    rolled = calendar.roll_forward(counted.day)
+    return Due(counted.day, rolled.day, counted.steps + rolled.steps)
 
 
 def _span(months: int) -> str:

@@ -5,8 +5,9 @@ from datetime import date
 from firstpaper.counting import Counted, days_after
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState
-from firstpaper.law.figure import court_calendar, figure
-from firstpaper.law.measures.due import Due, due
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import calendar_of
+from firstpaper.law.measures.due import Due, due_at_court
 from firstpaper.law.measures.record import day, happened
 
 
@@ -21,7 +22,7 @@ def waiver_deemed(case: Case, on: date) -> Counted | None:
     if asked is None:
         return None
     count: int = figure("fee_waiver.granted_after_court_days", asked).value
-    return court_calendar().add_court_days(asked, count)
+    return calendar_of(case).add_court_days(asked, count)
 
 
 def after_denial(case: Case, on: date) -> Due | None:
@@ -31,4 +32,4 @@ def after_denial(case: Case, on: date) -> Due | None:
     denied = day(happened(case, on).waiver_denied_on)
     if denied is None:
         return None
-    return due(days_after(denied, figure("fee_waiver.after_denial_days", denied).value))
+    return due_at_court(case, days_after(denied, figure("fee_waiver.after_denial_days", denied).value))

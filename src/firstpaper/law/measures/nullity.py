@@ -10,7 +10,8 @@ from enum import StrEnum
 from firstpaper.counting import Counted, anniversary, count_back, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityFiler, NullityGround, Who
-from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import calendar_of
 from firstpaper.law.measures.marriage import first_union
 from firstpaper.locale import _, _n
 
@@ -186,7 +187,7 @@ def _target(case: Case, ground: NullityGround, on: date, start: date) -> Counted
 def _rolled(case: Case, ground: NullityGround, day: date) -> Counted:
     """The day moved to a court day (Code Civ. Proc. 12a), except where the law says "before"."""
     if not _files_for_a_minor(case, ground):
-        return court_calendar().roll_forward(day)
+        return calendar_of(case).roll_forward(day)
     step = _('The law says "before" that birthday, so we do not move the day if the court is closed.')
     return Counted(day, (step,))
 

@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting import days_after
-from firstpaper.facts import Day
+from firstpaper.facts import Case, Day
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.due import Due, due, months_after
+from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,11 +21,11 @@ class DeclarationWindows:
     challenge_by: Due
 
 
-def declaration_windows(signed: Day, on: date) -> DeclarationWindows:
+def declaration_windows(case: Case, signed: Day, on: date) -> DeclarationWindows:
     """The windows of a declaration whose later signature is of `signed`, by the law of the day `on`."""
     first = signed.earliest
     months = 12 * figure("children.parentage_challenge_years", on).value
     return DeclarationWindows(
-        rescind_by=due(days_after(first, figure("children.parentage_rescind_days", on).value)),
-        challenge_by=due(months_after(first, months)),
+        rescind_by=due_elsewhere(days_after(first, figure("children.parentage_rescind_days", on).value)),
+        challenge_by=due_at_court(case, months_after(first, months)),
     )

@@ -6,10 +6,11 @@ from enum import StrEnum
 
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import LaterService, MailGoes, Who
+from firstpaper.facts.choices import LaterService, Who
 from firstpaper.law.authority import Certainty
-from firstpaper.law.figure import court_calendar, figure
-from firstpaper.law.measures.due import Due, due
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import calendar_of
+from firstpaper.law.measures.due import Due, due_at_court
 from firstpaper.law.measures.record import day, happened, joint, joint_allowed, took_part
 from firstpaper.law.measures.service import certainty, service_complete
 from firstpaper.locale import _, _n
@@ -57,7 +58,9 @@ def response_due(case: Case, on: date) -> ResponseDue | None:
     if complete is None:
         return None
     counted = complete.then(lambda start: days_after(start, figure("response.days", start).value))
-    return ResponseDue(Paper.PETITION, Who.RESPONDENT, complete.day, due(counted), certainty(case, on))
+    return ResponseDue(
+        Paper.PETITION, Who.RESPONDENT, complete.day, due_at_court(case, counted), certainty(case, on)
+    )
 
 
 def answered(case: Case, owed: ResponseDue, on: date) -> bool:
@@ -71,15 +74,16 @@ def answered(case: Case, owed: ResponseDue, on: date) -> bool:
     return owed.paper is not Paper.AMENDED_PETITION or responded.latest >= owed.served
 
 
-def later_paper(served: date, days: int, how: LaterService | None, goes: MailGoes | None) -> Counted:
+def later_paper(case: Case, served: date, days: int) -> Counted:
     """The end of a time that a later paper starts, with the days its manner of service adds.
 
     Code Civ. Proc. 1013(a), (c). Mail to an address we do not know adds none, so that nobody counts
     on a day the law may not give. The summons and petition are never such a paper (413.20).
     """
+    how, goes = known(case.record.amended_served_how), known(case.record.mail_goes)
     if how is LaterService.OVERNIGHT:
         extra: int = figure("service.overnight_extra_court_days", served).value
-        court_days = court_calendar().add_court_days
+        court_days = calendar_of(case).add_court_days
         return days_after(served, days).then(lambda reached: court_days(reached, extra))
     if how is LaterService.MAIL and goes is not None:
         added: int = figure("service.mail_extra_days", served).value[goes]
@@ -100,7 +104,7 @@ def default_from(case: Case, on: date) -> Due | None:
     last = response.due.rolled
     following = days_after(last, 1).day
     ended = _("{date}: the time to respond ends").format(date=short_date(last))
-    opens = court_calendar().next_court_day_on_or_after(following)
+    opens = calendar_of(case).next_court_day_on_or_after(following)
     return Due(following, opens.day, (*response.due.steps, ended, *opens.steps))
 
 
@@ -110,7 +114,7 @@ def _to_revocation(case: Case, served: date) -> ResponseDue:
         Paper.REVOCATION,
         _the_other(known(case.record.revoked_by)),
         served,
-        due(days_after(served, law.value)),
+        due_at_court(case, days_after(served, law.value)),
         law.certainty,
         _outer(case, served, law.value),
     )
@@ -123,16 +127,15 @@ def _to_amended(case: Case, served: date, on: date) -> ResponseDue:
         Paper.AMENDED_PETITION,
         Who.RESPONDENT,
         served,
-        due(days_after(served, law.value)),
+        due_at_court(case, days_after(served, law.value)),
         law.certainty,
         _outer(case, served, law.value) if took_part(case, on) else None,
     )
 
 
 def _outer(case: Case, served: date, days: int) -> Due | None:
-    how, goes = known(case.record.amended_served_how), known(case.record.mail_goes)
-    later = later_paper(served, days, how, goes)
-    return due(later) if later.day != days_after(served, days).day else None
+    later = later_paper(case, served, days)
+    return due_at_court(case, later) if later.day != days_after(served, days).day else None
 
 
 def _the_other(who: Who | None) -> Who | None:

@@ -16,7 +16,7 @@ from firstpaper.facts.choices import ServiceMethod
 from firstpaper.facts.record import Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
-from firstpaper.law.measures.due import Due, due
+from firstpaper.law.measures.due import Due, due_elsewhere
 from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part
 from firstpaper.locale import _
 
@@ -89,7 +89,7 @@ def acknowledgment_back_by(case: Case, on: date) -> Due | None:
     if mailed is None or known(record.acknowledgment_back_on) is not None:
         return None
     wait: int = figure("service.acknowledgment_wait_days", mailed).value
-    return due(days_after(mailed, wait))
+    return due_elsewhere(days_after(mailed, wait))
 
 
 def service_open(case: Case, on: date) -> bool:

@@ -6,7 +6,8 @@ from datetime import date
 from firstpaper.counting import Counted, days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
-from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import holidays_only
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -39,7 +40,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 def _due(filed: date, days: int) -> Counted:
     """The last day, moved off weekends and court holidays (Code Civ. Proc. 12a)."""
-    return court_calendar().roll_forward(days_after(filed, days).day)
+    return holidays_only().roll_forward(days_after(filed, days).day)
 
 
 def _new_orders(now: Sequence[str], changes_on: date | None) -> tuple[str, ...]:

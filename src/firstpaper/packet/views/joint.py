@@ -6,7 +6,8 @@ from firstpaper.counting import days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
 from firstpaper.forms.when import has_a_minor_child
-from firstpaper.law.figure import court_calendar, figure
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import holidays_only
 from firstpaper.law.measures.waiting import earliest_end
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -31,7 +32,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "both_waive": known(brief.case.joint.both_waive) is True,
             "ends_on": earliest_end(brief.on).day if divorce else None,
             "disclosure_days": days,
-            "disclosure_due": court_calendar().roll_forward(days_after(brief.on, days).day).day,
+            "disclosure_due": holidays_only().roll_forward(days_after(brief.on, days).day).day,
             "response_days": figure("response.days", brief.on).value,
             "children": has_a_minor_child(brief.case, brief.on),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,

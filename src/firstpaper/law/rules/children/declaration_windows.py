@@ -58,7 +58,7 @@ def _about(case: Case, child: ListedChild, on: date) -> Iterator[Found]:
     if known(case.fact(facts[2])):
         yield _under_age(name, facts, on)
     elif signed := known(case.fact(facts[1])):
-        windows = windows_of(signed, on)
+        windows = windows_of(case, signed, on)
         if on <= windows.challenge_by.rolled:
             can_take_back = on <= windows.rescind_by.rolled
             last = windows.rescind_by if can_take_back else windows.challenge_by

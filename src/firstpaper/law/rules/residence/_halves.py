@@ -64,8 +64,7 @@ def half_by_spouse(case: Case, on: date, half_of: Callable[[SpouseResidence], Ha
         keys = residence_key(spouse.who, "lives"), residence_key(spouse.who, half.fact)
         since: Day | None = known(getattr(residence_of(case, spouse.who), half.fact))
         if half.band and half.window and since:
-            place = county_of_filing(case)
-            yield _measured(half, half.window, half.band, since, on, place=place, keys=keys, urgent=nobody)
+            yield _measured(half, half.window, half.band, since, on, case=case, keys=keys, urgent=nobody)
         elif half.band and nobody:
             says = half.elsewhere.format(county=county_of_filing(case))
             yield Found(Outcome.NOT_MET, Weight.GOOD_TO_KNOW, says, facts=keys[:1])
@@ -80,12 +79,12 @@ def _measured(
     since: Day,
     on: date,
     *,
-    place: str,
+    case: Case,
     keys: tuple[str, ...],
     urgent: bool,
 ) -> Found:
     says = half.bands[band].format(
-        since=spell_day(since), on=spell_date(on), months=window.months, county=place
+        since=spell_day(since), on=spell_date(on), months=window.months, county=county_of_filing(case)
     )
     dates = {
         "calendar_day": window.calendar_day,
@@ -97,7 +96,7 @@ def _measured(
         weight = Weight.LOOK_AGAIN if since.unsure else Weight.GOOD_TO_KNOW
         says = spaced([says, _doubt(since)])
         return Found(Outcome.MET, weight, says, facts=keys, dates=dates, steps=steps)
-    court_day = first_court_day(window.safe_day)
+    court_day = first_court_day(case, window.safe_day)
     return Found(
         outcome=OUTCOMES[band],
         weight=Weight.LOOK_AGAIN if urgent else Weight.GOOD_TO_KNOW,

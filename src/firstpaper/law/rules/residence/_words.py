@@ -5,7 +5,7 @@ from datetime import date
 from firstpaper.counting import Counted, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union, Who
-from firstpaper.law.figure import court_calendar
+from firstpaper.law.measures.court import calendar_of
 from firstpaper.locale import _
 
 
@@ -34,12 +34,12 @@ def county_of_filing(case: Case) -> str:
     return named_county(county) if county else _("the county where you file")
 
 
-def first_court_day(safe_day: date) -> Counted:
+def first_court_day(case: Case, safe_day: date) -> Counted:
     """The first day from the safe day on when a clerk can take papers.
 
     A holiday makes no residence longer; it only says when a filing can be made.
     """
-    return court_calendar().next_court_day_on_or_after(safe_day)
+    return calendar_of(case).next_court_day_on_or_after(safe_day)
 
 
 def court_opens(safe_day: date, court_day: date) -> str:

@@ -84,7 +84,7 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     if spouse.county is None:
         return None
     safe_day = spouse.county.safe_day
-    court_day = first_court_day(safe_day)
+    court_day = first_court_day(case, safe_day)
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GET_ADVICE,

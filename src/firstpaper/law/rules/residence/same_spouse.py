@@ -119,7 +119,7 @@ def _too_early(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Fo
     safe_day, who = min(
         ((each.safe_day, each.who) for each in spouses if each.safe_day), default=(None, None)
     )
-    court_day = first_court_day(safe_day) if safe_day else None
+    court_day = first_court_day(case, safe_day) if safe_day else None
     says = (
         _(
             "Do not file for divorce yet. "
