@@ -1,14 +1,10 @@
 """A household's packet, drawn and read back."""
 
 from functools import cache
-from io import BytesIO
-from typing import Any
-
-import pdfplumber
-from pypdf import PdfReader
 
 from firstpaper.packet import Packet, build
 from tests.households.golden import Household, households
+from tests.packet.reading_pdf import Leaf, leaves
 
 ALL = households()
 
@@ -31,21 +27,16 @@ def pdf(one: Household) -> bytes:
 
 
 @cache
+def measured(one: Household) -> tuple[Leaf, ...]:
+    """The pages with the type they are set in."""
+    return tuple(leaves(pdf(one)))
+
+
 def pages(one: Household) -> tuple[str, ...]:
     """The words of each page, with single spaces."""
-    return tuple(" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf(one))).pages)
+    return tuple(leaf.words for leaf in measured(one))
 
 
 def footed(one: Household, foot: str) -> tuple[str, ...]:
     """The pages whose footer holds these words."""
     return tuple(words for words in pages(one) if foot in words[-len(foot) - 40 :])
-
-
-@cache
-def measured(one: Household) -> tuple[Any, ...]:
-    """The pages as pdfplumber measures them."""
-    with pdfplumber.open(BytesIO(pdf(one))) as opened:
-        found = tuple(opened.pages)
-        for page in found:
-            page.chars  # noqa: B018  (read while the file is open)
-        return found

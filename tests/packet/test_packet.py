@@ -53,11 +53,12 @@ def test_paper_type_and_margins_follow_the_rules_of_court(one: Household) -> Non
     # Cal. Rules of Court: 2.103 letter paper, 2.104 12 points, 2.107 margins, 2.110 footer 10 points
     for page in measured(one):
         assert (page.width, page.height) == (8.5 * POINTS_PER_INCH, 11 * POINTS_PER_INCH)
-        assert min(char["x0"] for char in page.chars) >= 1.0 * POINTS_PER_INCH - 0.5
-        assert max(char["x1"] for char in page.chars) <= page.width - 0.5 * POINTS_PER_INCH
-        assert all(char["size"] > 9.99 for char in page.chars)
-        body = [char for char in page.chars if char["bottom"] < page.height - 90]  # above the footers
-        assert all(char["size"] > 11.99 for char in body if char["text"].strip())
+        assert min(run.left for run in page.runs) >= 1.0 * POINTS_PER_INCH - 0.5
+        assert max(run.right for run in page.runs) <= page.width - 0.5 * POINTS_PER_INCH
+        assert all(run.size > 9.99 for run in page.runs)
+        body = [run for run in page.runs if run.bottom > 90]  # above the footers
+        assert body
+        assert all(run.size > 11.99 for run in body if run.words.strip())
 
 
 @each_household

@@ -1,6 +1,7 @@
 """Reads a drawn file back: as a sighted reader, as a screen reader and as a printer see it."""
 
-from collections.abc import Iterator
+from collections import defaultdict
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
@@ -12,6 +13,7 @@ import pdfplumber
 from pypdf import PdfReader
 
 from firstpaper.packet.paper import SheetSource, draw
+from tests.packet.reading_pdf import Leaf, leaves
 
 ON = date(2026, 1, 5)
 
@@ -61,25 +63,24 @@ class Drawn:
 
     def text(self, number: int = 0) -> str:
         """The text of one page, in drawing order, with single spaces."""
-        return " ".join(self.reader.pages[number].extract_text().split())
+        return self.leaves[number].words
 
-    @property
+    @cached_property
+    def leaves(self) -> tuple[Leaf, ...]:
+        """The pages with their words and the type they are set in."""
+        return tuple(leaves(self.data))
+
+    @cached_property
     def whole_text(self) -> str:
-        return " ".join(self.text(number) for number in range(len(self.pages)))
+        return " ".join(leaf.words for leaf in self.leaves)
 
     @cached_property
     def heard(self) -> Heard:
         """The structure tree as a screen reader walks it."""
-        texts = {
-            (number, char["mcid"]): ""
-            for number, each in enumerate(self.pages)
-            for char in each.chars
-            if char["mcid"] is not None
-        }
-        for number, each in enumerate(self.pages):
-            for char in each.chars:
-                if char["mcid"] is not None:
-                    texts[number, char["mcid"]] += char["text"]
+        texts: defaultdict[tuple[int, int], str] = defaultdict(str)
+        for number, leaf in enumerate(self.leaves):
+            for run in leaf.runs:
+                texts[number, run.marked] += run.words
         places = {each.indirect_reference.idnum: number for number, each in enumerate(self.reader.pages)}
         return _heard(self.reader.root_object["/StructTreeRoot"]["/K"].get_object(), texts, places)
 
@@ -89,14 +90,14 @@ class Drawn:
         return " ".join(self.heard.text.split())
 
 
-def _heard(element: Any, texts: dict[tuple[int, int], str], places: dict[int, int]) -> Heard:
+def _heard(element: Any, texts: Mapping[tuple[int, int], str], places: dict[int, int]) -> Heard:
     kids, words = [], []
     for kid in element.get("/K", []):
         inside = kid.get_object()
         if isinstance(inside, int):
-            words.append(texts.get((places[element.raw_get("/Pg").idnum], inside), ""))
+            words.append(texts[places[element.raw_get("/Pg").idnum], inside])
         elif inside.get("/Type") == "/MCR":
-            words.append(texts.get((places[inside.raw_get("/Pg").idnum], inside["/MCID"]), ""))
+            words.append(texts[places[inside.raw_get("/Pg").idnum], inside["/MCID"]])
         else:
             kids.append(_heard(inside, texts, places))
             words.append(f" {kids[-1].text} " if kids[-1].role != "Figure" else f"[{kids[-1].alt}]")
