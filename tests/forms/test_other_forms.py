@@ -62,7 +62,7 @@ THINGS: dict[str, Any] = {
     "schedule": {"agreement": False, "in_california": True},
     "asset": [
         {"kind": "vehicle", "words": "2018 minivan", "acquired_on": "2018-05-01", "how": "bought",
-         "source": "community", "by": "both", "last_four": "4471"},
+         "source": "community", "by": "both", "title": "joint", "last_four": "4471"},
         {"kind": "savings", "words": "Old savings", "acquired_on": "2005-01-01", "how": "owned_before",
          "by": "petitioner", "mixed": False, "title": "petitioner", "traced": True},
     ],
@@ -107,6 +107,31 @@ def test_what_was_listed_stands_on_the_sheet_of_its_class() -> None:
     assert community["line.5"].action is Action.BLANK
     assert separate["line.5"].value == "Old savings (column F: Petitioner)"
     assert "minivan" not in separate["line.4"].value
+
+
+def test_what_nobody_can_place_for_sure_is_left_to_the_judge_and_says_so() -> None:
+    house = {**THINGS["asset"][1], "kind": "real_estate", "words": "House on Elm Street", "mixed": True}
+    ring = {"kind": "valuables", "words": "Ring"}
+    found = forms(**BOTH_ON_FL_160, **{**THINGS, "asset": [house, ring, {}, {"kind": "pension"}]})
+    separate, community = found["FL-160", "separate property"], found["FL-160", "community property"]
+    assert community["line.1"].value == "House on Elm Street (community and separate parts to be determined)"
+    assert community["line.3"].value == "Ring (character to be determined)"
+    assert community["line.12"].value == "Pension (character to be determined)"
+    assert not any("Elm" in answer.value for answer in separate.values())
+    assert "Nobody can say yet whose these are: House on Elm Street; Ring; pension. So they" in (
+        separate["columns.assets"].because
+    )
+    assert "keep the question open" in community["columns.assets"].because
+
+
+def test_no_amount_and_no_proposal_stands_on_the_sheet_behind_a_petition() -> None:
+    car = {**THINGS["asset"][0], "value": "17654.32", "owed": "1234.50", "proposal": "petitioner"}
+    found = forms(**BOTH_ON_FL_160, **{**THINGS, "asset": [car]})
+    for use in ("separate property", "community property"):
+        words = " ".join(answer.value for answer in found["FL-160", use].values())
+        assert "17" not in words
+        assert "1,234" not in words
+        assert "column" not in words
 
 
 def test_a_list_that_is_too_long_goes_on_and_says_so() -> None:

@@ -10,6 +10,7 @@ from pypdf import PdfReader
 
 from firstpaper.facts import Case, Day
 from firstpaper.facts.children import Home
+from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.paper import markup_errors
@@ -257,3 +258,29 @@ def test_the_filer_in_danger_is_warned_of_what_the_papers_show() -> None:
     warned = words(shown(disclosure.sheets, case("address-must-stay-hidden")))
     assert "can show where you live, work or bank" in warned
     assert "can show where you live" not in words(shown(disclosure.sheets, case()))
+
+
+def test_the_papers_to_gather_are_named_thing_by_thing() -> None:
+    listed = case().model_copy(
+        update={
+            "asset": (
+                Asset(kind="vehicle", words="2018 minivan", last_four="4471", documents=("the pink slip",)),
+                Asset(kind="retirement_account", how="earned", by="petitioner"),
+                Asset(words="A box"),
+            ),
+            "debt": (Debt(kind="credit_card", words="Visa", last_four="2210"),),
+        }
+    )
+    (sheet,) = shown(disclosure.sheets, listed)
+    told = words((sheet,))
+    assert "2018 minivan (car, boat or trailer), ending 4471" in told
+    assert "You said that you have: the pink slip" in told
+    assert "retirement account" in told
+    assert "the plan's full name and address" in told
+    assert "A box" in told
+    assert "what shows that it is there" in told
+    assert "Visa (credit card), ending 2210" in told
+    assert "one from the day you separated" in told
+    others = sheet.values["others"]
+    assert not any("Cars:" in one or "Debts and cards" in one or "Pensions" in one for one in others)
+    assert any("House or land" in one for one in others)

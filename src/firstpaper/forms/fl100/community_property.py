@@ -9,8 +9,11 @@ from firstpaper.facts.choices import CommunityHow, CommunityKind
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places
 from firstpaper.forms.fl100.told import space
+from firstpaper.forms.listed_things import listed_things, not_typed, taken_in, typed
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.law.measures.character import Code, Plea, asset_characters, debt_characters
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 NONE, DETERMINE = "property.community.none", "property.community.determine"
@@ -48,27 +51,25 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     if how is None:
         yield from (still_open(case, concept, "property.community_how") for concept in (NONE, *LINES))
     elif how is CommunityHow.NONE:
-        yield from _none(case)
-    elif how is CommunityHow.LIST and not _items(case):
+        yield from _none(case, on)
+    elif how is CommunityHow.LIST and not _items(case, on):
         yield blank(NONE, _not_none())
         yield from (still_open(case, concept, "property.community_items") for concept in LINES)
     else:
         yield blank(NONE, _not_none())
-        yield mark(
-            DETERMINE, _("You ask the judge to decide who gets what. You propose no shares here."), LAW
-        )
-        yield from PLACES.marked(attachment_page(case, on), _list(case, how))
+        yield mark(DETERMINE, _determine(case, how, on), LAW)
+        yield from PLACES.marked(attachment_page(case, on), _list(case, how, on))
 
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The list, where it does not fit on the lines."""
-    text = _text(case)
+    text = _text(case, on)
     if not text or space(PLACES.rows, on).holds(text):
         return None
     asks = "Petitioner asks the court to determine the rights of both parties to the following:"
     title = "Community and quasi-community property"
     if known(case.property.community_how) is CommunityHow.LIST:
-        rows = tuple((item,) for item in _items(case))
+        rows = tuple((item,) for item in _items(case, on))
         return attachment(case, "10b", title, (asks,), columns=("Item",), rows=rows)
     return attachment(case, "10b", title, (asks, *text.splitlines()))
 
@@ -77,11 +78,16 @@ def _not_none() -> str:
     return _("There is something to decide about.")
 
 
-def _none(case: Case) -> Iterator[Answer]:
+def _determine(case: Case, how: CommunityHow, on: date) -> str:
+    asks = _("You ask the judge to decide who gets what. You propose no shares here.")
+    return spaced((asks, taken_in(case, on) if how in (CommunityHow.LIST, CommunityHow.FL_160) else ""))
+
+
+def _none(case: Case, on: date) -> Iterator[Answer]:
     """10a as the filer chose; flagged where the filer also named things owned or owed together."""
     forgotten = _("You said that there is none. What is forgotten here stays owned by both of you.")
     answer = mark(NONE, forgotten, LAW)
-    if known(case.property.community_kinds):
+    if known(case.property.community_kinds) or _listed(case, on):
         look = _(
             "But you also named things you own or owe together. Look again before you swear to this line."
         )
@@ -90,29 +96,37 @@ def _none(case: Case) -> Iterator[Answer]:
     yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
 
 
-def _list(case: Case, how: CommunityHow) -> Answer | None:
+def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
     """The words on the lines; None where the list is on the court's form."""
     if how is CommunityHow.FL_160:
         return None
     if how is CommunityHow.LIST:
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(PLACES.rows, _text(case), last_four, "Cal. Rules of Court 1.201(a)")
+        return write(PLACES.rows, _text(case, on), last_four, "Cal. Rules of Court 1.201(a)")
     later = _(
         "You can state the full list later. But if the other side never answers, the judge can decide only "
         "what the petition told them."
     )
-    return write(PLACES.rows, _text(case), later, _("common practice"))
+    return write(PLACES.rows, _text(case, on), later, _("common practice"))
 
 
-def _items(case: Case) -> tuple[str, ...]:
-    return tuple(item for item in known(case.property.community_items) or () if item)
+def _listed(case: Case, on: date) -> bool:
+    """Whether something listed belongs to both for sure, or is presumed to until somebody shows otherwise."""
+    listed = (*asset_characters(case, on), *debt_characters(case, on))
+    return any(one.holds_community or one.starts_as is Code.COMMUNITY for one in listed)
 
 
-def _text(case: Case) -> str:
+def _items(case: Case, on: date) -> tuple[str, ...]:
+    """The list as it is filed: first as typed, then what was listed besides."""
+    items = tuple(item for item in known(case.property.community_items) or () if item)
+    return (*items, *(one.filed for one in not_typed(listed_things(case, Plea.DETERMINE, on), typed(case))))
+
+
+def _text(case: Case, on: date) -> str:
     """What goes on the lines, as it is filed."""
     how = known(case.property.community_how)
     if how is CommunityHow.LIST:
-        return "\n".join(_items(case))
+        return "\n".join(_items(case, on))
     if how is not CommunityHow.NOT_YET_KNOWN:
         return ""
     told = known(case.property.community_kinds) or ()

@@ -1,6 +1,7 @@
 """Item 9: what belongs, or is owed, to one of the two alone."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
@@ -8,8 +9,11 @@ from firstpaper.facts.choices import SeparateHow
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places
 from firstpaper.forms.fl100.told import married, partners, space
+from firstpaper.forms.listed_things import doubts, listed_things, not_typed, typed
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.law.measures.character import Plea
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 NONE, CONFIRM = "property.separate.none", "property.separate.confirm"
@@ -35,21 +39,21 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     if how is None:
         yield from (still_open(case, concept, "property.separate_how") for concept in (NONE, *all_of_9b))
     elif how is SeparateHow.NONE:
-        yield mark(NONE, _("You said that neither of you has any that you know of."), LAW)
+        yield _none(case, on)
         yield from (blank(concept, _("You marked that there is none.")) for concept in all_of_9b)
-    elif how is SeparateHow.LIST and not _rows(case):
-        missing = _missing_list(case) or "property.separate_petitioner"
+    elif how is SeparateHow.LIST and not _rows(case, on):
+        missing = _missing_list(case, on) or "property.separate_petitioner"
         yield blank(NONE, _not_none())
         yield from (still_open(case, concept, missing) for concept in all_of_9b)
     else:
         yield blank(NONE, _not_none())
-        yield _confirm(case, how)
-        yield from PLACES.marked(attachment_page(case, on), _list(case, how))
+        yield _confirm(case, how, on)
+        yield from PLACES.marked(attachment_page(case, on), _list(case, how, on))
 
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The list, where it does not fit on the lines."""
-    rows = _rows(case)
+    rows = _rows(case, on)
     if not rows or space(PLACES.rows, on).holds(_on_the_lines(rows)):
         return None
     asks = (
@@ -58,9 +62,20 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
     return attachment(case, "9b", "Separate property", (asks,), columns=COLUMNS, rows=rows)
 
 
-def _confirm(case: Case, how: SeparateHow) -> Answer:
-    answer = mark(CONFIRM, _("You ask the judge to confirm what belongs to each of you alone."), LAW)
-    missing = _missing_list(case) if how is SeparateHow.LIST else ""
+def _none(case: Case, on: date) -> Answer:
+    """9a as the filer chose; flagged where something listed belongs to one of the two for sure."""
+    answer = mark(NONE, _("You said that neither of you has any that you know of."), LAW)
+    if not listed_things(case, Plea.CONFIRM, on):
+        return answer
+    look = _("But your list has things that are one person's own. Look again before you swear to this line.")
+    return replace(answer, because=look, open_key="property.separate_how")
+
+
+def _confirm(case: Case, how: SeparateHow, on: date) -> Answer:
+    asks = _("You ask the judge to confirm what belongs to each of you alone.")
+    placed = doubts(case, on) if how in (SeparateHow.LIST, SeparateHow.FL_160) else ""
+    answer = mark(CONFIRM, spaced((asks, placed)), LAW)
+    missing = _missing_list(case, on) if how is SeparateHow.LIST else ""
     return flagged(case, answer, missing) if missing else answer
 
 
@@ -68,11 +83,11 @@ def _not_none() -> str:
     return _("You do have some to confirm.")
 
 
-def _list(case: Case, how: SeparateHow) -> Answer | None:
+def _list(case: Case, how: SeparateHow, on: date) -> Answer | None:
     """The list on the lines; None where it is on the court's form."""
     if how is SeparateHow.FL_160:
         return None
-    words = _on_the_lines(_rows(case))
+    words = _on_the_lines(_rows(case, on))
     if how is SeparateHow.CLASSES:
         kinds = _("The usual kinds of separate property. Many petitions say no more at this stage.")
         return write(PLACES.rows, words, kinds, _("common practice"))
@@ -85,18 +100,25 @@ def _on_the_lines(rows: tuple[tuple[str, ...], ...]) -> str:
     return "\n".join(f"{item}: {owner}" for item, owner in rows)
 
 
-def _missing_list(case: Case) -> str:
+def _missing_list(case: Case, on: date) -> str:
+    """A list in the filer's own words that is still to be asked; none where things were listed one by one."""
+    if listed_things(case, Plea.CONFIRM, on):
+        return ""
     return next((key for key in LISTS if known(case.fact(key)) is None), "")
 
 
-def _rows(case: Case) -> tuple[tuple[str, ...], ...]:
-    """What is to be confirmed, and to whom, as it is filed."""
+def _rows(case: Case, on: date) -> tuple[tuple[str, ...], ...]:
+    """What is to be confirmed, and to whom, as it is filed: first as typed, then what was listed besides."""
     how = known(case.property.separate_how)
     if how is SeparateHow.LIST:
-        return tuple(
-            (item, owner) for key, owner in LISTS.items() for item in known(case.fact(key)) or () if item
-        )
+        listed = not_typed(listed_things(case, Plea.CONFIRM, on), typed(case))
+        return (*_typed_rows(case), *((one.filed, one.owner) for one in listed))
     return _classes(case) if how is SeparateHow.CLASSES else ()
+
+
+def _typed_rows(case: Case) -> Iterator[tuple[str, str]]:
+    for key, owner in LISTS.items():
+        yield from ((item, owner) for item in known(case.fact(key)) or () if item)
 
 
 def _classes(case: Case) -> tuple[tuple[str, ...], ...]:

@@ -11,7 +11,9 @@ from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.fl100.told import nothing_to_mark, written
 from firstpaper.forms.fl160 import COMMUNITY, CONTINUATION, FORM, SEPARATE
 from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, listed, runs_over, told_of
+from firstpaper.forms.listed_things import doubts, taken_in
 from firstpaper.forms.when import lists_community_property_on_fl_160, lists_separate_property_on_fl_160
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 
@@ -29,7 +31,7 @@ def _named(use: str) -> str:
 
 def _answers(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield from caption(case)
-    yield from _headings(use)
+    yield from _headings(case, use, on)
     lines = listed(case, use, on)
     told = told_of(case) if use == COMMUNITY else frozenset[int]()
     for number in (*ASSET_LINES, *DEBT_LINES):
@@ -39,7 +41,7 @@ def _answers(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield from _signing(case)
 
 
-def _headings(use: str) -> Iterator[Answer]:
+def _headings(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield mark("whose.petitioner", _("You make this list."))
     yield blank("whose.respondent", _("This is your list."))
     only = _("Use one sheet for each class of property. Never mix them.")
@@ -54,7 +56,8 @@ def _headings(use: str) -> Iterator[Answer]:
         debts = _("Fill in only column A (what it is) and column D (whom to confirm it to).")
     else:
         assets = debts = _("Fill in only column A (what it is).")
-    yield blank("columns.assets", f"{assets} {later}", _("common practice"))
+    placed = doubts(case, on) if use == SEPARATE else taken_in(case, on)
+    yield blank("columns.assets", spaced((assets, later, placed)), _("common practice"))
     yield blank("columns.debts", f"{debts} {later}", _("common practice"))
 
 

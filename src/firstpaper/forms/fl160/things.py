@@ -8,11 +8,12 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind, Proposal
-from firstpaper.facts.schedule import Asset, Debt
+from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
+from firstpaper.facts.schedule import Asset
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl160 import COMMUNITY, FORM, SEPARATE
-from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
+from firstpaper.forms.listed_things import Listed, listed_things
+from firstpaper.law.measures.character import Plea
 
 LINES: dict[StrEnum, int] = {
     AssetKind.REAL_ESTATE: 1,
@@ -54,8 +55,7 @@ TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
     CommunityKind.PETS: (16,),
     CommunityKind.DEBTS: tuple(DEBT_LINES),
 }
-OWNERS = {Code.PETITIONER_SEPARATE: "Petitioner", Code.RESPONDENT_SEPARATE: "Respondent"}
-PROPOSED = {Proposal.PETITIONER: "Petitioner", Proposal.RESPONDENT: "Respondent"}
+PLEAS = {SEPARATE: Plea.CONFIRM, COMMUNITY: Plea.DETERMINE}
 
 
 def listed(case: Case, use: str, on: date) -> dict[int, tuple[str, ...]]:
@@ -82,32 +82,13 @@ def told_of(case: Case) -> frozenset[int]:
 
 
 def _each(case: Case, use: str, on: date) -> Iterator[tuple[int, str]]:
-    things: tuple[Asset | Debt, ...] = (*case.asset, *case.debt)
-    characters = (*asset_characters(case, on), *debt_characters(case, on))
-    for thing, character in zip(things, characters, strict=True):
-        words = _words(thing)
-        if words and _belongs(character, use):
-            kind = known(thing.kind)
-            other = OTHER_ASSETS if isinstance(thing, Asset) else OTHER_DEBTS
-            line = LINES[kind] if kind else other
-            yield line, f"{words}{_owner(thing, character)}" if use == SEPARATE else words
+    for one in listed_things(case, PLEAS[use], on):
+        kind = known(one.thing.kind)
+        other = OTHER_ASSETS if isinstance(one.thing, Asset) else OTHER_DEBTS
+        words = f"{one.filed}{_confirmed_to(one)}" if use == SEPARATE else one.filed
+        yield LINES[kind] if kind else other, words
 
 
-def _belongs(character: Character, use: str) -> bool:
-    """Part community, part separate: on both. What nobody can tell yet goes on the one for community."""
-    if use == COMMUNITY:
-        return not character.code.separate and character.code is not Code.NOT_DIVIDED
-    return character.code.separate or character.code is Code.MIXED
-
-
-def _words(thing: Asset | Debt) -> str:
-    words, ending = known(thing.words) or "", known(thing.last_four)
-    return f"{words} ending {ending}".strip() if ending and words else words
-
-
-def _owner(thing: Asset | Debt, character: Character) -> str:
+def _confirmed_to(one: Listed) -> str:
     """Whom to confirm it to, in the last column."""
-    proposal = known(thing.proposal)
-    owner = OWNERS.get(character.code) or (PROPOSED.get(proposal) if proposal else None)
-    column = "F" if isinstance(thing, Asset) else "D"
-    return f" (column {column}: {owner})" if owner else ""
+    return f" (column {'F' if isinstance(one.thing, Asset) else 'D'}: {one.owner})"

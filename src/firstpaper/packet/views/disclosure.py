@@ -17,6 +17,7 @@ from firstpaper.law.measures.record import filed_on, happened
 from firstpaper.law.words import target_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.disclosure_papers import papers
 from firstpaper.packet.views.sheet import Sheet
 
 _AS_ASSET = {
@@ -55,7 +56,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     if not nullity and not disclosure_asked_for(case):
         return
     owed = petitioner_disclosure(case, on)
-    told = _told(brief)
+    told, listed = _told(brief), _listed(brief)
     yield Sheet(
         template="disclosure.html",
         title=_("Show each other your money and property"),
@@ -69,8 +70,9 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "due": target_day(owed.due) if owed else "",
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
-            "told": tuple(words for kind, words in _documents().items() if kind in told),
-            "others": tuple(words for kind, words in _documents().items() if kind not in told),
+            "listed": papers(case, on),
+            "told": tuple(words for kind, words in _documents().items() if kind in told - listed),
+            "others": tuple(words for kind, words in _documents().items() if kind not in told | listed),
             "in_danger": brief.in_danger,
             "hides_address": brief.hides_address,
         },
@@ -86,11 +88,15 @@ def _windows(brief: Brief) -> Iterator[Window]:
 
 
 def _told(brief: Brief) -> set[CommunityKind]:
-    """What was told to be there, in the prompting list or listed thing by thing."""
+    """What was told to be there in the prompting list."""
+    return set(known(brief.case.property.community_kinds) or ())
+
+
+def _listed(brief: Brief) -> set[CommunityKind]:
+    """The same kinds, of what was listed thing by thing and so has papers of its own."""
     kinds = (known(asset.kind) for asset in brief.case.asset)
-    listed = (_AS_ASSET[kind] for kind in kinds if kind in _AS_ASSET)
     debts = (CommunityKind.DEBTS,) if brief.case.debt else ()
-    return {*(known(brief.case.property.community_kinds) or ()), *listed, *debts}
+    return {*(_AS_ASSET[kind] for kind in kinds if kind in _AS_ASSET), *debts}
 
 
 def _documents() -> dict[CommunityKind, str]:

@@ -1,5 +1,6 @@
 """The hand-off sheet: one page for the lawyer or volunteer who looks at the case next."""
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -8,6 +9,7 @@ from firstpaper.facts import known
 from firstpaper.facts.choices import Typist, Union, Who
 from firstpaper.intake import echo
 from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
 from firstpaper.law.measures.children import listed_children, unborn
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.residence import who_qualifies
@@ -82,6 +84,7 @@ def _facts(brief: Brief) -> Iterator[Line]:
     yield Line(_("Separated"), short_date(parted.day) if parted.day else parted.why)
     yield Line(_("Residence met by"), _residents(brief))
     yield Line(_("Children"), _children(brief))
+    yield from _estate(brief)
     yield from _people(brief)
     if brief.in_danger:
         yield Line(_("Danger"), echo("safety.dangers", case.safety.dangers))
@@ -138,6 +141,43 @@ def _children(brief: Brief) -> str:
 def _child(name: str | None, age: int | None) -> str:
     name = name or _("(name still open)")
     return name if age is None else _("{name}, {age}").format(name=name, age=age)
+
+
+def _estate(brief: Brief) -> Iterator[Line]:
+    """How much is listed, and how much of it nobody can place yet; no thing by name and no amount."""
+    things, debts = asset_characters(brief.case, brief.on), debt_characters(brief.case, brief.on)
+    if not things and not debts:
+        return
+    listed = ", ".join(
+        words
+        for count, words in (
+            (len(things), _n("{count} thing", "{count} things", len(things)).format(count=len(things))),
+            (len(debts), _n("{count} debt", "{count} debts", len(debts)).format(count=len(debts))),
+        )
+        if count
+    )
+    found = Counter(_place(one) for one in (*things, *debts))
+    places = ", ".join(f"{found[place]} {place}" for place in _places() if found[place])
+    yield Line(_("Listed"), _("{listed}: {places}").format(listed=listed, places=places))
+
+
+def _place(one: Character) -> str:
+    shared, separate, mixed, unknown, undivided = _places()
+    if one.code.shared:
+        return shared
+    if one.code.separate:
+        return separate
+    return {Code.MIXED: mixed, Code.NOT_DIVIDED: undivided}.get(one.code, unknown)
+
+
+def _places() -> tuple[str, ...]:
+    return (
+        _("presumed community"),
+        _("presumed separate"),
+        _("mixed"),
+        _("not known yet"),
+        _("not divided"),
+    )
 
 
 def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:

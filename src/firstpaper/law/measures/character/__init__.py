@@ -2,7 +2,7 @@
 
 `assets.py` and `debts.py` hold the tables, `looks.py` what they look at, `times.py` the ends of the
 marriage, `supposing.py` how a table is read where facts are missing, `flags.py` what else is to be known,
-`outcome.py` what comes out.
+`outcome.py` what comes out, `plea.py` what a petition asks for it.
 """
 
 from firstpaper.law.measures.character.outcome import (
@@ -14,6 +14,7 @@ from firstpaper.law.measures.character.outcome import (
     Point,
     Reason,
 )
+from firstpaper.law.measures.character.plea import Plea, is_training_loan, plea
 from firstpaper.law.measures.character.reading import (
     asset_character,
     asset_characters,
@@ -27,10 +28,13 @@ __all__ = [
     "Code",
     "Confidence",
     "Flag",
+    "Plea",
     "Point",
     "Reason",
     "asset_character",
     "asset_characters",
     "debt_character",
     "debt_characters",
+    "is_training_loan",
+    "plea",
 ]

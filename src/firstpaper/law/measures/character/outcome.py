@@ -133,6 +133,16 @@ class Character:
         """0 where the code is not known; more where more can be said."""
         return self.confidence.firmness
 
+    @property
+    def holds_community(self) -> bool:
+        """Whether the community owns some of it for sure."""
+        return self.code.shared or self.code is Code.MIXED
+
+    @property
+    def holds_separate(self) -> bool:
+        """Whether one of the two alone owns some of it for sure."""
+        return self.code.separate or self.code is Code.MIXED
+
     def has(self, point: Point) -> bool:
         """Whether this point was raised."""
         return any(flag.point is point for flag in self.flags)

@@ -7,6 +7,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CustodySheet, CustodyTo, SeparateHow, VisitsTo
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.character import Plea, asset_characters, debt_characters, plea
 from firstpaper.law.measures.children import has_minor_children, listed_children
 from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
@@ -49,7 +50,7 @@ def attachments(case: Case, on: date) -> list[Found]:
 
     What to do. Lay the pages side by side before you sign: each mark, then its page.
     """
-    return [*_custody(case, on), *_separate(case), *_community(case), *_forms(case, on)]
+    return [*_custody(case, on), *_separate(case, on), *_community(case, on), *_forms(case, on)]
 
 
 def _custody(case: Case, on: date) -> Iterator[Found]:
@@ -88,10 +89,15 @@ def _other_asked(case: Case, on: date) -> bool:
     return any(wish in (CustodyTo.OTHER, VisitsTo.OTHER) for wish in asked)
 
 
-def _separate(case: Case) -> Iterator[Found]:
+def _pleas(case: Case, on: date) -> set[Plea | None]:
+    """What is asked for the things that were listed one by one."""
+    return {plea(one) for one in (*asset_characters(case, on), *debt_characters(case, on))}
+
+
+def _separate(case: Case, on: date) -> Iterator[Found]:
     how = known(case.property.separate_how)
     listed = bool(known(case.property.separate_petitioner) or known(case.property.separate_respondent))
-    if how is SeparateHow.LIST and not listed:
+    if how is SeparateHow.LIST and not listed and Plea.CONFIRM not in _pleas(case, on):
         yield _empty(
             _("You want to list separate property, but nothing is on the list."),
             _("Write the list, or choose another way to speak of it."),
@@ -105,9 +111,9 @@ def _separate(case: Case) -> Iterator[Found]:
         )
 
 
-def _community(case: Case) -> Iterator[Found]:
+def _community(case: Case, on: date) -> Iterator[Found]:
     how, listed = known(case.property.community_how), bool(known(case.property.community_items))
-    if how is CommunityHow.LIST and not listed:
+    if how is CommunityHow.LIST and not listed and Plea.DETERMINE not in _pleas(case, on):
         yield _empty(
             _("You want to list community property, but nothing is on the list."),
             _("Write the list, or choose another way to speak of it."),

@@ -7,7 +7,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, SeparateHow
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.character import Character, Code
+from firstpaper.law.measures.character import Character, Code, is_training_loan
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names
 from firstpaper.law.words import in_a_row
@@ -45,7 +45,7 @@ def _community(case: Case, on: date) -> Iterator[Found]:
     if known(case.property.community_how) is not CommunityHow.NONE:
         return
     things = listed(case, on)
-    surely = tuple(one for one in things if one.code.shared or one.code is Code.MIXED)
+    surely = tuple(one for one in things if one.holds_community)
     perhaps = tuple(one for one in things if one.starts_as is Code.COMMUNITY)
     if surely:
         yield Found(
@@ -71,7 +71,7 @@ def _community(case: Case, on: date) -> Iterator[Found]:
 
 
 def _separate(case: Case, on: date) -> Iterator[Found]:
-    surely = tuple(one for one in listed(case, on) if one.code.separate or one.code is Code.MIXED)
+    surely = tuple(one for one in listed(case, on) if _separate_for_sure(one))
     if known(case.property.separate_how) is SeparateHow.NONE and surely:
         yield Found(
             Outcome.NOT_MET,
@@ -82,6 +82,11 @@ def _separate(case: Case, on: date) -> Iterator[Found]:
             _("Naming only the kinds of separate property is a short way that leaves little out."),
             facts=(SEPARATE, *_keys(surely)),
         )
+
+
+def _separate_for_sure(one: Character) -> bool:
+    """A loan for training is one person's by rule, but stands with the debts of both to be assigned."""
+    return one.holds_separate and not is_training_loan(one)
 
 
 def _keys(things: tuple[Character, ...]) -> tuple[str, ...]:
