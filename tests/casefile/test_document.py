@@ -151,9 +151,17 @@ def test_a_damaged_file_is_left_alone_and_its_facts_are_not_repeated(path: Path,
     assert path.read_bytes() == before
 
 
-def test_a_damaged_answer_is_named_by_its_key(path: Path) -> None:
-    written(path, {"firstpaper": {"schema": 1}, "facts": {"child": [{"born_on": "2020-02-31"}]}})
-    with pytest.raises(CaseFileDamaged, match=r"child\.1\.born_on"):
+@pytest.mark.parametrize(
+    ("facts", "key"),
+    [
+        ({"child": [{"born_on": "2020-02-31"}]}, r"child\.1\.born_on"),
+        ({"waiver": {"household": 0}}, r"waiver\.household"),
+        ({"children": {"how_many": 5000}}, r"children\.how_many"),
+    ],
+)
+def test_a_damaged_answer_is_named_by_its_key(path: Path, facts: object, key: str) -> None:
+    written(path, {"firstpaper": {"schema": 1}, "facts": facts})
+    with pytest.raises(CaseFileDamaged, match=key):
         CaseFile.load(path)
 
 

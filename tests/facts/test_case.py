@@ -131,6 +131,9 @@ def test_an_unknown_key_is_an_error_to_read_and_to_write(key: str) -> None:
         ("petitioner.mailing", {"street": "1 Main Street", "city": "Fresno", "planet": "Earth"}),
         ("dates.back_together", [{"end": "2024-06-15"}]),
         ("children.how_many", "many"),
+        ("children.how_many", 0),
+        ("waiver.household", 0),
+        ("waiver.household", 31),
     ],
 )
 def test_a_value_that_does_not_fit_is_refused_and_loses_nothing(key: str, value: object) -> None:

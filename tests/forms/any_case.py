@@ -89,7 +89,7 @@ def _day(draw: random.Random) -> Day:
 
 PLAIN: dict[type, Any] = {
     bool: lambda draw: draw.random() < 0.5,
-    int: lambda draw: draw.randint(0, MOST_CHILDREN),
+    int: lambda draw: draw.randint(1, MOST_CHILDREN),
     str: lambda draw: draw.choice(SHORT),
     Decimal: lambda draw: Decimal(draw.randrange(10_000_000)) / 100,
     Day: _day,

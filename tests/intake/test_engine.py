@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.facts.children import MOST_CHILDREN, Child
+from firstpaper.facts.children import Child
 from firstpaper.intake import engine
 from firstpaper.intake.engine import (
     Asked,
@@ -125,12 +125,6 @@ def test_progress_counts_what_applies_now() -> None:
 def test_no_child_is_asked_about_before_their_number_is_known(how_many: Any) -> None:
     case = told(children__family=MINORS, children__how_many=how_many)
     assert not [stop for stop in asked(case) if stop.child]
-
-
-@pytest.mark.usefixtures("small")
-def test_a_case_from_elsewhere_is_not_asked_about_children_without_end() -> None:
-    case = told(children__family=MINORS).with_fact("children.how_many", 5000)
-    assert max(stop.child or 0 for stop in asked(case)) == MOST_CHILDREN
 
 
 @pytest.mark.usefixtures("small")

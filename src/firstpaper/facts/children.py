@@ -3,13 +3,14 @@
 from collections.abc import Iterable
 
 from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
+from firstpaper.facts.count import MOST_COUNTED, Count
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import Line, Name, Paragraph
 from firstpaper.facts.told import Told, known
 
-MOST_CHILDREN = 30
+MOST_CHILDREN = MOST_COUNTED
 
 
 class Home(Facts):
@@ -62,7 +63,7 @@ class Children(Facts):
     """Which children there are, and how many are to be listed."""
 
     family: Told[tuple[Family, ...]] = None
-    how_many: Told[int] = None
+    how_many: Told[Count] = None
 
 
 class Custody(Facts):

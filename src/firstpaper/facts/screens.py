@@ -1,6 +1,7 @@
 """Ways to save time or money: filing together, the short kinds of ending, and a fee waiver."""
 
 from firstpaper.facts.choices import Benefit, Lease, Shortcut
+from firstpaper.facts.count import Count
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
@@ -55,6 +56,6 @@ class FeeWaiver(Facts):
 
     wanted: Told[bool] = None
     benefits: Told[tuple[Benefit, ...]] = None
-    household: Told[int] = None
+    household: Told[Count] = None
     income: Told[Amount] = None
     short_of_needs: Told[bool] = None

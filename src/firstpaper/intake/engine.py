@@ -16,8 +16,8 @@ from typing import Any, NamedTuple
 from pydantic import ValidationError
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.children import MOST_CHILDREN, Child
-from firstpaper.intake.kinds import AnswerKind, child_number, for_child, general, places
+from firstpaper.facts.children import Child
+from firstpaper.intake.kinds import AnswerKind, child_number, for_child, is_key, places
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -119,7 +119,7 @@ class _Walk:
             yield from ((question, number) for number in range(1, count + 1) for question in questions)
 
     def _leave_out_children(self) -> int:
-        count = min(known(self.case.children.how_many) or 0, MOST_CHILDREN)
+        count = known(self.case.children.how_many) or 0
         if len(self.case.child) > count:
             self.case = self.case.with_fact("child", self.case.child[:count])
         return count
@@ -172,13 +172,10 @@ def put(case: Case, key: str, value: Any) -> Case:
 
     Raises AnswerRefused where no fact has this key or the value does not fit it.
     """
+    if not is_key(key):
+        raise AnswerRefused(_("There is no question with that name. Please check the spelling."))
     try:
-        kind = places()[general(key)].kind
-        if kind is AnswerKind.NUMBER and isinstance(value, int) and not 1 <= value <= MOST_CHILDREN:
-            raise AnswerRefused(_("Type a number from 1 to {most}.").format(most=MOST_CHILDREN))
         return case.with_fact(key, value)
-    except KeyError:
-        raise AnswerRefused(_("There is no question with that name. Please check the spelling.")) from None
     except ValidationError as error:
         raise refusal(error) from None
 

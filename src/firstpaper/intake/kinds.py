@@ -8,6 +8,7 @@ from typing import Annotated, Any, NamedTuple, get_args, get_origin
 
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.children import MOST_CHILDREN, Home
+from firstpaper.facts.count import Count
 from firstpaper.facts.income import Income
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
@@ -132,12 +133,8 @@ def _kind(told: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
         return _kind_of_many(get_args(told)[0])
     if isinstance(told, type) and issubclass(told, StrEnum):
         return AnswerKind.CHOICE, told
-    if told == Paragraph:
-        return AnswerKind.PARAGRAPH, None
-    if told == Amount:
-        return AnswerKind.MONEY, None
     if get_origin(told) is Annotated:
-        return AnswerKind.TEXT, None
+        return next((kind for one, kind in _CHECKED if told == one), AnswerKind.TEXT), None
     return _PLAIN[told], None
 
 
@@ -155,9 +152,13 @@ _ROWS = {
     Person: AnswerKind.PEOPLE,
 }
 
+_CHECKED = (
+    (Paragraph, AnswerKind.PARAGRAPH),
+    (Amount, AnswerKind.MONEY),
+    (Count, AnswerKind.NUMBER),
+)
 _PLAIN = {
     bool: AnswerKind.YES_NO,
     Day: AnswerKind.DATE,
     Address: AnswerKind.ADDRESS,
-    int: AnswerKind.NUMBER,
 }

@@ -2,7 +2,7 @@
 
 import re
 
-from firstpaper.facts.children import MOST_CHILDREN
+from firstpaper.facts.count import MOST_COUNTED
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
@@ -30,10 +30,10 @@ def read_number(text: str) -> int:
         raise AnswerRefused(_("Please type a number, like 2."))
     if number == 0:
         raise AnswerRefused(_("If there are none, type back and change the answer before this one."))
-    if number > MOST_CHILDREN:
+    if number > MOST_COUNTED:
         raise AnswerRefused(
             _("This program can take up to {most}. Please type a number from 1 to {most}.").format(
-                most=MOST_CHILDREN
+                most=MOST_COUNTED
             )
         )
     return number

@@ -1,0 +1,18 @@
+"""A small count of people, of whom there is one at least."""
+
+from typing import Annotated
+
+from pydantic import AfterValidator
+
+MOST_COUNTED = 30
+"""The most people that a case holds in one place. Ours, not the law's."""
+
+
+def _counted(count: int) -> int:
+    if not 1 <= count <= MOST_COUNTED:
+        raise ValueError(f"not_a_count:{MOST_COUNTED}")
+    return count
+
+
+Count = Annotated[int, AfterValidator(_counted)]
+"""How many people, from 1 to MOST_COUNTED. Nobody at all is another answer to an earlier question."""
