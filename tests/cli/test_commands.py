@@ -172,6 +172,32 @@ def test_the_packet_lies_beside_the_case_file_for_its_owner_alone(run: Run, home
     assert sorted(one.name for one in home.parent.iterdir()) == ["home.case", "home.html", "home.pdf"]
 
 
+def test_the_part_that_is_needed_now_is_drafted_and_the_later_one_replaces_nothing(
+    run: Run, home: Path
+) -> None:
+    first = run("packet", "home.case", "--on", ON)
+    assert "It gets you to the filing." in flat(first.out)
+    assert "firstpaper record home.case filed" in first.out
+    drafted = home.with_suffix(".pdf").read_bytes()
+    run("record", "home.case", "filed", "day=11/30/2026", "--on", ON)
+    later = run("packet", "home.case", "--on", ON)
+    assert later.exit == 0
+    assert "The packet is in home-later.pdf." in flat(later.out)
+    assert "It gets you to the filing." not in flat(later.out)
+    assert home.with_suffix(".pdf").read_bytes() == drafted
+    whole = run("packet", "home.case", "--part", "all", "--json", "--on", ON).envelope["data"]
+    assert whole["part"] == "all"
+    assert {"Before you file", "After you file"} <= set(whole["sheets"])
+    assert run("erase", "home.case", "--yes").exit == 0
+    assert list(home.parent.glob("home*")) == []
+
+
+def test_a_part_that_there_is_not_is_refused(run: Run, home: Path) -> None:
+    ran = run("packet", "home.case", "--part", "middle")
+    assert ran.exit == 2
+    assert "first" in ran.said
+
+
 def test_a_packet_replaces_a_packet_and_nothing_else(run: Run, home: Path) -> None:
     assert run("packet", "home.case", "--on", ON).exit == 0
     assert run("packet", "home.case", "--on", ON).exit == 0

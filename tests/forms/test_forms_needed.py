@@ -210,3 +210,23 @@ def test_every_form_has_a_title_a_reason_and_a_place_to_go(case: Case, on: date)
         assert bool(each.edition) == bool(each.form)
         assert not (each.copy_served and each.goes is not Goes.FILE)
     assert len({(each.form, each.title, each.why) for each in found}) == len(found)
+
+
+@pytest.mark.parametrize(
+    ("record", "left"),
+    [
+        ({}, {"FL-115", "FL-117", "FL-140", "FL-142", "FL-150", "FL-141"}),
+        ({"joint": True}, {"FL-140", "FL-142", "FL-150", "FL-141"}),
+        (
+            {"service": {"method": "personal", "served_on": "2026-11-26"}},
+            {"FL-115", "FL-140", "FL-142", "FL-150", "FL-141"},
+        ),
+        ({"response_filed_on": "2026-11-30", "disclosure_served_on": "2026-11-28"}, {"FL-141"}),
+    ],
+)
+def test_of_the_later_forms_only_those_are_left_that_are_still_to_be_done(
+    record: dict[str, Any], left: set[str]
+) -> None:
+    # Fam. Code 2104, 2331(b); Code Civ. Proc. 417.30
+    found = needed(record={"filed_on": "2026-11-25", **record})
+    assert {each.form for each in found if each.later} == left

@@ -15,7 +15,7 @@ from firstpaper.packet.templates import render
 from firstpaper.packet.views import dates_ahead
 from firstpaper.packet.views.sheet import Sheet
 from tests.households.golden import Household
-from tests.packet.drawn import ALL, household, packet, pages
+from tests.packet.drawn import ALL, footed, household, packet
 
 PLAIN = household("plain-childless-divorce").case
 FILED = {"record.filed_on": "2026-12-01", "record.case_number": "26FL001234"}
@@ -114,7 +114,9 @@ def test_where_nothing_can_be_counted_there_is_no_page() -> None:
     assert list(dates_ahead.sheets(brief(case, date(2027, 1, 6)))) == []
 
 
-def test_it_stands_in_the_packet_before_the_hand_off_sheet() -> None:
+def test_it_follows_the_page_to_start_from_after_the_filing_which_names_it() -> None:
     titles = [one.title for one in packet(household("plain-childless-divorce")).sheets]
-    assert titles.index("Dates ahead") == titles.index("For the lawyer or volunteer") - 1
-    assert any("Dates ahead." in words for words in pages(household("plain-childless-divorce"))[:4])
+    assert titles.index("Dates ahead") == titles.index("After you file") + 1
+    assert any(
+        "Dates ahead." in words for words in footed(household("plain-childless-divorce"), "After you file")
+    )

@@ -24,7 +24,8 @@ from tests.packet.drawn import household
 D = Day.parse
 ON = date(2026, 11, 25)
 VIEWS: tuple[Callable[[Brief], Iterator[Sheet]], ...] = (
-    dates_at_a_glance.sheets,
+    dates_at_a_glance.before_the_filing,
+    dates_at_a_glance.since_the_filing,
     child_homes.sheets,
     service.sheets,
     disclosure.sheets,
@@ -66,7 +67,8 @@ def test_all_of_them_are_in_the_markup_and_conform_to_pdf_ua_1(one: object) -> N
 
 
 def test_a_case_whose_days_raise_no_question_has_no_sheet_of_dates() -> None:
-    assert shown(dates_at_a_glance.sheets, case()) == ()
+    assert shown(dates_at_a_glance.before_the_filing, case()) == ()
+    assert shown(dates_at_a_glance.since_the_filing, case()) == ()
 
 
 @pytest.mark.parametrize(
@@ -74,18 +76,18 @@ def test_a_case_whose_days_raise_no_question_has_no_sheet_of_dates() -> None:
     [("two-children-moved-county", {"residence", "timeline"}), ("nullity-for-force", {"timeline"})],
 )
 def test_the_dates_are_shown_where_there_is_something_to_see(name: str, pictures: set[str]) -> None:
-    (sheet,) = shown(dates_at_a_glance.sheets, case(name))
+    (sheet,) = shown(dates_at_a_glance.before_the_filing, case(name))
     assert set(sheet.pictures) == pictures
 
 
 def test_recorded_events_are_something_to_see() -> None:
-    (sheet,) = shown(dates_at_a_glance.sheets, case(record__filed_on=D("2026-11-20")))
+    (sheet,) = shown(dates_at_a_glance.since_the_filing, case(record__filed_on=D("2026-11-20")))
     assert set(sheet.pictures) == {"timeline"}
     assert "Aim for the first of the two" in words((sheet,))
 
 
 def test_the_screen_shows_the_pictures_with_their_words() -> None:
-    html = screen("Sheets", shown(dates_at_a_glance.sheets, case("two-children-moved-county")))
+    html = screen("Sheets", shown(dates_at_a_glance.before_the_filing, case("two-children-moved-county")))
     assert html.count('<svg class="picture" role="img" aria-label="This picture shows') == 2
     assert "<figure name=" not in html
 
@@ -122,6 +124,44 @@ def test_no_kit_where_nothing_is_to_be_served(changed: dict[str, object]) -> Non
     assert shown(service.sheets, case(**changed)) == ()
 
 
+def test_no_kit_while_one_petition_for_both_is_open_and_nothing_is_filed() -> None:
+    # Fam. Code 2331(b): a joint petition is not served
+    both = case("both-file-together")
+    assert shown(service.sheets, both) == ()
+    alone = both.with_fact("record.filed_on", D("2026-11-20")).with_fact("record.joint", False)
+    assert shown(service.sheets, alone)[0].template == "service.html"
+
+
+SERVED = {
+    "record__filed_on": D("2026-11-02"),
+    "record__service__method": "personal",
+    "record__service__served_on": D("2026-11-10"),
+}
+
+
+def test_once_the_papers_are_served_only_the_proof_is_left() -> None:
+    # Code Civ. Proc. 417.30
+    assert [sheet.title for sheet in shown(service.sheets, case(**SERVED))] == ["Worksheet for FL-115"]
+    proved = case(**SERVED, record__service__proof_filed_on=D("2026-11-12"))
+    assert shown(service.sheets, proved) == ()
+
+
+def test_an_amended_petition_is_served_anew_and_nothing_of_the_first_service_is_filled_in() -> None:
+    # Code Civ. Proc. 471.5(a), 1010; Cal. Rules of Court, rule 5.74(a)(2)
+    proved = {**SERVED, "record__service__proof_filed_on": D("2026-11-12")}
+    again = case(**proved, matter__amended=True, matter__case_number="26FL00001")
+    assert [sheet.template for sheet in shown(service.sheets, again)][:3] == [
+        "service.html",
+        "service-server.html",
+        "service-log.html",
+    ]
+    assert "11/10/2026" not in words(shown(service.sheets, again))
+    done = again.with_fact("record.amended_on", D("2026-11-16")).with_fact(
+        "record.amended_served_on", D("2026-11-20")
+    )
+    assert [sheet.title for sheet in shown(service.sheets, done)] == ["Worksheet for FL-115"]
+
+
 NEW = "at least 3 times"
 OLD = "The law names no number of tries"
 PHOTOGRAPH = "Take a photograph of the place each time"
@@ -155,7 +195,7 @@ def test_the_server_reads_the_text_of_the_day_and_both_near_the_change(
 def test_the_day_of_service_decides_and_not_the_day_of_the_proof(served: str, both: bool) -> None:
     told = case(
         record__filed_on=D("2026-12-01"),
-        record__service__method="personal",
+        record__service__method="substituted",  # left, and not mailed yet: the page is still needed
         record__service__served_on=D(served),
     )
     text = of("service-server.html", told, date(2027, 1, 10))

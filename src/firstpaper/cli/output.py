@@ -9,8 +9,15 @@ from firstpaper.casefile.saving import rests
 PDF = b"%PDF-"
 HTML = b"<!doctype html"
 CALENDAR = b"BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Dates//Dates//EN\r\n"
-DRAFTS = {".pdf": PDF, ".html": HTML, ".ics": CALENDAR}
+LATER = "-later"
+"""Ends the name of a packet for after the filing, so that it never replaces the one for the filing."""
+DRAFTS = {".pdf": PDF, f"{LATER}.pdf": PDF, ".html": HTML, ".ics": CALENDAR}
 """The endings of the files drafted beside a case file, and how each kind begins."""
+
+
+def beside(case: Path, ending: str) -> Path:
+    """The draft of that ending under the name of a case file, beside it."""
+    return case.with_name(case.stem + ending)
 
 
 def write_output(path: Path, data: bytes, begins: bytes) -> None:
@@ -27,7 +34,7 @@ def drafts_beside(case: Path) -> list[Path]:
     """Drafts under the name of a case file, beside it, and what a killed drafting left."""
     found: list[Path] = []
     for ending, begins in DRAFTS.items():
-        draft = case.with_suffix(ending)
+        draft = beside(case, ending)
         if draft != case and draft.is_file() and _begins(draft, begins):
             found.append(draft)
         found += rests(draft)

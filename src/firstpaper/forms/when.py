@@ -23,6 +23,8 @@ from firstpaper.forms.fl105 import HAS_ROOM_FOR
 from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
 from firstpaper.forms.fl160.things import runs_over
 from firstpaper.law.measures.children import has_minor_children, listed_children
+from firstpaper.law.measures.record import happened
+from firstpaper.law.measures.service import Serving, serving
 
 
 def always(case: Case, on: date) -> bool:
@@ -132,6 +134,24 @@ def runs_over_fl_160(case: Case, on: date) -> bool:
     """A list that is put on a property declaration is longer than its line."""
     separate = lists_separate_property_on_fl_160(case, on) and runs_over(case, SEPARATE, on)
     return separate or (lists_community_property_on_fl_160(case, on) and runs_over(case, COMMUNITY, on))
+
+
+# --- after the filing ---------------------------------------------------------------------------
+
+
+def has_service_to_prove(case: Case, on: date) -> bool:
+    """Papers are to be served, or were, and the court has no proof of it yet."""
+    return serving(case, on) is not Serving.NOTHING
+
+
+def has_papers_to_serve(case: Case, on: date) -> bool:
+    """Papers are still to be served on the other side."""
+    return serving(case, on) is Serving.SERVE
+
+
+def owes_a_disclosure(case: Case, on: date) -> bool:
+    """The filer still has to show the other side their money and property; a nullity is another question."""
+    return is_no_nullity(case, on) and known(happened(case, on).disclosure_served_on) is None
 
 
 # --- fees, court and help -----------------------------------------------------------------------

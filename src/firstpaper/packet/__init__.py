@@ -5,21 +5,24 @@
     packet.html()      the same sheets for a screen
     packet.warnings    what could not be printed as typed, in plain words
 
+`build(case, on, stages=[Stage.FIRST])` leaves out what is only wanted after the filing.
+
 Nothing here decides anything: `brief` gathers what facts, law and forms say, `views` choose the
 words, `templates/` lay them out, `paper` draws them.
 """
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief, brief
-from firstpaper.packet.contents import sheets
+from firstpaper.packet.contents import Stage, sheets
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views.sheet import Sheet
 
-__all__ = ["Packet", "build"]
+__all__ = ["Packet", "Stage", "build"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,13 +53,16 @@ class Packet:
         return screen(self.title, self.sheets)
 
 
-def build(case: Case, on: date, amends: Case | None = None) -> Packet:
+def build(
+    case: Case, on: date, amends: Case | None = None, *, stages: Collection[Stage] = tuple(Stage)
+) -> Packet:
     """Work out the packet of a case for a filing on the day `on`.
 
     `amends` is the case of the earlier petition that this one replaces; then a sheet shows what changes.
+    `stages` are those whose sheets are wanted.
     """
     worked_out = brief(case, on, amends)
-    return Packet(worked_out, tuple(sheets(worked_out)))
+    return Packet(worked_out, tuple(sheets(worked_out, stages)))
 
 
 def unprintable(case: Case) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.commands.packet import HtmlOption, PdfOption
+from firstpaper.cli.commands.packet import HtmlOption, PartOption, PdfOption, Wanted
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.locale import _
@@ -22,12 +22,13 @@ def demo(
     household: HouseholdArgument = PLAIN,
     output: PdfOption = None,
     html: HtmlOption = None,
+    part: PartOption = None,
     list_them: ListOption = False,
     on: OnOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Draft the packet of an invented household."""
-    work = _list if list_them else lambda: _demo(household, output, html, on)
+    work = _list if list_them else lambda: _demo(household, output, html, part, on)
     deliver("demo", as_json, lambda _terminal: work())
 
 
@@ -41,13 +42,14 @@ def _list() -> Result:
     )
 
 
-def _demo(name: str, output: Path | None, html: Path | None, on: str | None) -> Result:
+def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None, on: str | None) -> Result:
     from firstpaper.cli.commands.enter import read_facts
-    from firstpaper.cli.commands.packet import Files, draft
+    from firstpaper.cli.commands.packet import Files, draft, wanted_now
     from firstpaper.cli.households import NoSuchHousehold, households
 
     known = households()
     if name not in known:
         raise NoSuchHousehold(name=name)
     day = filing_day(on)
-    return draft(read_facts(known[name], day), day, Files(output or Path(f"{name}.pdf"), html))
+    case = read_facts(known[name], day)
+    return draft(case, day, Files(output or Path(f"{name}.pdf"), html), part or wanted_now(case))

@@ -1,8 +1,10 @@
 """`firstpaper packet`: the sheets, as a PDF and for the screen."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
+from enum import StrEnum
 from pathlib import Path
+from shlex import quote
 from typing import TYPE_CHECKING, Annotated
 
 import typer
@@ -33,6 +35,27 @@ PdfOption = Annotated[
 ]
 SealPdfOption = Annotated[
     bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
+]
+
+
+class Wanted(StrEnum):
+    """Which part of the packet to draft."""
+
+    FIRST = "first"
+    LATER = "later"
+    ALL = "all"
+
+
+PartOption = Annotated[
+    Wanted | None,
+    typer.Option(
+        "--part",
+        help=_(
+            "first: all that you need to file. later: what comes after it. Without it: first, and later once "
+            "the filing is recorded."
+        ),
+        show_choices=True,
+    ),
 ]
 HtmlOption = Annotated[
     Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
@@ -72,6 +95,7 @@ def packet(
     case: HomeArgument = HOME,
     output: PdfOption = None,
     html: HtmlOption = None,
+    part: PartOption = None,
     seal: SealPdfOption = False,
     amends: AmendsOption = None,
     on: OnOption = None,
@@ -87,8 +111,10 @@ def packet(
         facts = case_at(case, passphrases)
         earlier = _earlier(amends, facts, passphrases) if amends else None
         lock = _lock(passphrases, facts) if seal else None
-        files = Files(output or case.with_suffix(".pdf"), html, lock)
-        return draft(facts, filing_day(on), files, earlier)
+        wanted = part or wanted_now(facts)
+        files = Files(output or _beside(case, wanted), html, lock)
+        result = draft(facts, filing_day(on), files, wanted, earlier)
+        return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted)]))
 
     deliver("packet", as_json, work)
 
@@ -99,6 +125,37 @@ def _lock(passphrases: Passphrases, case: "Case") -> "Lock":
 
     passphrase = passphrases.choose_one(case)
     return lambda pdf: locked(pdf, passphrase)
+
+
+def wanted_now(case: "Case") -> Wanted:
+    """The part that a person needs now: up to the filing, and once that is recorded what follows it."""
+    from firstpaper.packet.contents import stage_of
+
+    return Wanted(stage_of(case))
+
+
+def _beside(case: Path, wanted: Wanted) -> Path:
+    from firstpaper.cli.output import LATER, beside
+
+    return beside(case, f"{LATER}.pdf" if wanted is Wanted.LATER else ".pdf")
+
+
+def _rest(case: "Case", path: Path, wanted: Wanted) -> list[str]:
+    """How to go on from a packet that ends with the filing."""
+    if wanted is not Wanted.FIRST or wanted_now(case) is not Wanted.FIRST:
+        return []
+    words = _(
+        "It gets you to the filing. When the court has your papers, record that, and make the packet again. "
+        "It then says what comes next:"
+    )
+    return [f"{words}\n  firstpaper record {quote(str(path))} {_filing(case)}"]
+
+
+def _filing(case: "Case") -> str:
+    """What `record` calls the filing of this petition."""
+    from firstpaper.facts import known
+
+    return "amended" if known(case.matter.amended) else "filed"
 
 
 def _earlier(path: Path, case: "Case", passphrases: Passphrases) -> "Case":
@@ -119,20 +176,26 @@ class Files:
     lock: "Lock | None" = None
 
 
-def draft(case: "Case", day: date, files: Files, amends: "Case | None" = None) -> Result:
-    """Draft the packet of a case into files. Findings that stop a filing do not stop the drafting."""
+def draft(
+    case: "Case", day: date, files: Files, wanted: Wanted = Wanted.ALL, amends: "Case | None" = None
+) -> Result:
+    """Draft the packet of a case, or a part of it, into files.
+
+    Findings that stop a filing do not stop the drafting, and no longer matter to what comes after it.
+    """
     from firstpaper.cli.findings import stops
     from firstpaper.cli.output import HTML, PDF, write_output
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
-    from firstpaper.packet import build
+    from firstpaper.packet import Stage, build
 
-    drafted = build(case, day, amends)
+    stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
+    drafted = build(case, day, amends, stages=stages)
     drawn = drafted.pdf()
     write_output(files.pdf, files.lock(drawn) if files.lock else drawn, PDF)
     if files.html:
         write_output(files.html, drafted.html().encode(), HTML)
-    stopping = stops(findings(standing(case), day))
+    stopping = [] if wanted is Wanted.LATER else stops(findings(standing(case), day))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),
         *([_("The version for the screen is in {path}.").format(path=files.html)] if files.html else []),
@@ -142,6 +205,8 @@ def draft(case: "Case", day: date, files: Files, amends: "Case | None" = None) -
     return Result(
         data={
             "on": day,
+            "part": wanted,
+            "sheets": [sheet.title for sheet in drafted.sheets],
             "pdf": str(files.pdf),
             "html": str(files.html) if files.html else None,
             "warnings": list(drafted.warnings),

@@ -6,40 +6,41 @@ the person who serves, or to the one who gets the papers (Code Civ. Proc. 414.10
 
 from datetime import date
 
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts.record import Service
 from firstpaper.forms.edition import NoEditionError, edition_for
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.service_forms import acknowledgment, proof
-from firstpaper.law.measures.record import happened, joint, took_part
-from firstpaper.law.measures.service import BY_ORDER, method
+from firstpaper.law.measures.service import Serving, method, serves_again, serving
 
 PROOF, ACKNOWLEDGMENT = "FL-115", "FL-117"
 BY_MAIL = (None, ServiceMethod.ACKNOWLEDGMENT)
 
 
-def still_to_serve(case: Case, on: date) -> bool:
-    """Whether papers are still to be served, or the service is still to be proved.
-
-    Not in a joint petition (Fam. Code 2331(b)), not once the other side took part (Code Civ. Proc. 417.30),
-    and not where an order or a treaty says how the papers go.
-    """
-    proved = known(happened(case, on).service.proof_filed_on) is not None
-    return not (joint(case) or took_part(case, on) or proved or method(case) in BY_ORDER)
-
-
 def service_forms(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The forms about service that this case still needs, as it stands on the day `on`."""
-    if not still_to_serve(case, on):
+    """The forms about service that this case still needs, as it stands on the day `on`.
+
+    Where an amended petition is served, nothing of the first service is filled in.
+    """
+    left = serving(case, on)
+    if left is Serving.NOTHING:
         return ()
+    if serves_again(case):
+        case = _not_yet_served(case)
     makers = {PROOF: proof.answers}
-    if method(case) in BY_MAIL:
+    if left is Serving.SERVE and method(case) in BY_MAIL:
         makers[ACKNOWLEDGMENT] = acknowledgment.answers
     return tuple(
         filled(edition_for(form, on), tuple(answers(case, on)))
         for form, answers in makers.items()
         if _known_edition(form, on)
     )
+
+
+def _not_yet_served(case: Case) -> Case:
+    record = case.record.model_copy(update={"service": Service.nothing()})
+    return case.model_copy(update={"record": record})
 
 
 def _known_edition(form: str, on: date) -> bool:

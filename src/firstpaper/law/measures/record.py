@@ -46,6 +46,12 @@ def happened(case: Case, on: date) -> Record:
     return record.model_copy(update={**left_out, "service": record.service.model_copy(update=service)})
 
 
+def is_filed(case: Case) -> bool:
+    """Whether the petition now drafted was recorded as filed. An amended one has a filing of its own."""
+    filed = case.record.amended_on if known(case.matter.amended) else case.record.filed_on
+    return known(filed) is not None
+
+
 def filed_on(case: Case, on: date) -> date | None:
     """The day the case was begun: its first petition, where the one now drafted amends it."""
     recorded = day(happened(case, on).filed_on)

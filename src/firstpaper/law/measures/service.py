@@ -8,6 +8,7 @@ move it; no authority was found.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from enum import StrEnum
 from itertools import combinations
 
 from firstpaper.counting import Counted, days_after, short_date
@@ -105,6 +106,36 @@ def proof_needed(case: Case, on: date) -> bool:
         and known(happened(case, on).service.proof_filed_on) is None
         and not took_part(case, on)
     )
+
+
+class Serving(StrEnum):
+    """What is left to do about serving the papers that open the case, or those that take their place."""
+
+    SERVE = "serve"
+    PROVE = "prove"
+    NOTHING = "nothing"
+
+
+def serving(case: Case, on: date) -> Serving:
+    """What is left to do: serve the papers, then file the proof.
+
+    Nothing in a joint petition (Fam. Code 2331(b)), once the other side took part (Code Civ. Proc. 417.30),
+    and where an order or a treaty says how the papers go.
+    """
+    record = happened(case, on)
+    if joint(case) or took_part(case, on):
+        return Serving.NOTHING
+    if serves_again(case):
+        return Serving.SERVE if known(record.amended_served_on) is None else Serving.PROVE
+    if method(case) in BY_ORDER or known(record.service.proof_filed_on) is not None:
+        return Serving.NOTHING
+    return Serving.SERVE if service_complete(case, on) is None else Serving.PROVE
+
+
+def serves_again(case: Case) -> bool:
+    """Whether an amended petition must be served, so that the service of the first one no longer counts."""
+    amended = known(case.matter.amended) is True or known(case.record.amended_on) is not None
+    return amended and not joint(case)
 
 
 def personally_served_on(case: Case, on: date) -> date | None:

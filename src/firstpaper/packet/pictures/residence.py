@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.counting import ResidenceWindow, days_after, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
-from firstpaper.law.measures.record import filed_on
+from firstpaper.law.measures.record import is_filed
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
@@ -29,7 +29,7 @@ def residence(case: Case, on: date) -> Chart | None:
     There is nothing to see where the law asks for no time here, where the case is filed, or where one
     spouse has long met both halves.
     """
-    if not _asked_for(case) or filed_on(case, on) is not None:
+    if not _asked_for(case) or is_filed(case):
         return None
     spouses = [spouse_residence(case, who, on) for who in SPOUSES]
     if any(_long_met(spouse, on) for spouse in spouses):

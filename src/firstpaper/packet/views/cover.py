@@ -1,7 +1,6 @@
 """The cover checklist: what is in the packet, what to get, sign, stack, copy, pay and ask."""
 
 from collections.abc import Iterator, Sequence
-from itertools import groupby
 
 from firstpaper.facts import known
 from firstpaper.forms.clerk import counter, last_checks
@@ -12,11 +11,15 @@ from firstpaper.law.figure import figure, oldest_check
 from firstpaper.law.finding import Weight
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.contents import named
 from firstpaper.packet.views.sheet import Sheet
 
 
-def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
-    """The first sheet of the packet. It names all the others."""
+def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
+    """The first sheet of the packet. It names the others, up to the filing.
+
+    `with_later` tells that what comes after the filing lies behind them. Else it says how to ask for that.
+    """
     to_get = [form for form in brief.forms if form.form or form.goes is Goes.FILE]
     return Sheet(
         template="cover.html",
@@ -25,11 +28,11 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
         values={
             "brief": brief,
             "county": known(brief.case.court.county),
-            "contents": tuple(_contents(others)),
+            "contents": tuple(named(others)),
             "stops": brief.of_weight(Weight.STOP),
             "advice": brief.of_weight(Weight.GET_ADVICE),
             "first_forms": [form for form in to_get if not form.later],
-            "later_forms": [form for form in to_get if form.later],
+            "with_later": with_later,
             "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],
             "stack": stack(brief.forms, brief.ledger),
             "apart": apart(brief.forms),
@@ -41,16 +44,6 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "checked_on": oldest_check(),
         },
     )
-
-
-def _contents(others: Sequence[Sheet]) -> Iterator[tuple[str, str]]:
-    """The other sheets by name, with neighbours of one group on one line."""
-    for group, alike in groupby(others, key=lambda sheet: sheet.group):
-        found = tuple(alike)
-        if group and len(found) > 1:
-            yield group, _("Copy them onto the blank form. They say what to mark and write in every item.")
-        else:
-            yield from ((sheet.title, sheet.purpose) for sheet in found)
 
 
 def _clerk_questions(brief: Brief) -> Iterator[str]:

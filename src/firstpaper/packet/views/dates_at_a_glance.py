@@ -6,18 +6,28 @@ from firstpaper.law.measures.nullity import grounds, time_limit
 from firstpaper.law.measures.record import filed_on, recorded_days
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.residence import residence
 from firstpaper.packet.pictures.timeline import timeline
 from firstpaper.packet.views.sheet import Sheet
 
 
-def sheets(brief: Brief) -> Iterator[Sheet]:
+def before_the_filing(brief: Brief) -> Iterator[Sheet]:
     """One sheet with one picture or two; none for a case whose days raise no question."""
     bars = residence(brief.case, brief.on)
-    if bars is None and not _has_limit(brief) and not any(recorded_days(brief.case.record)):
-        return
+    if bars or _has_limit(brief):
+        yield _sheet(brief, bars)
+
+
+def since_the_filing(brief: Brief) -> Iterator[Sheet]:
+    """One sheet with the line of time; none where nothing was recorded."""
+    if any(recorded_days(brief.case.record)):
+        yield _sheet(brief)
+
+
+def _sheet(brief: Brief, bars: Chart | None = None) -> Sheet:
     line = timeline(brief.case, brief.on)
-    yield Sheet(
+    return Sheet(
         template="dates-at-a-glance.html",
         title=_("Your dates at a glance"),
         running=_("Your dates at a glance"),

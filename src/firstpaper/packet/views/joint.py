@@ -16,7 +16,7 @@ from firstpaper.packet.views.worksheet import of_form
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """One page on filing together, then its worksheets; none where it is not open to the two."""
+    """One page on filing together; none where it is not open to the two."""
     if not brief.joint:
         return
     fee, days = figure("fees.first_paper", brief.on).value, figure("disclosure.days", brief.on).value
@@ -38,5 +38,9 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
         },
     )
+
+
+def worksheets(brief: Brief) -> Iterator[Sheet]:
+    """The worksheets for filing together."""
     for form in brief.joint:
         yield from of_form(form, brief.on)

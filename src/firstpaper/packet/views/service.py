@@ -6,11 +6,11 @@ from firstpaper.counting import days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Lives
 from firstpaper.forms.needed import Goes
-from firstpaper.forms.service_forms import service_forms, still_to_serve
+from firstpaper.forms.service_forms import service_forms
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
-from firstpaper.law.measures.record import case_number
-from firstpaper.law.measures.service import NEAR_DAYS, proof_texts
+from firstpaper.law.measures.record import case_number, is_filed
+from firstpaper.law.measures.service import NEAR_DAYS, Serving, proof_texts, serving
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -20,9 +20,26 @@ TRIES_ON_LOG = 3
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """The kit; none for a joint petition, once the other side took part, or once service is proved."""
-    if not still_to_serve(brief.case, brief.on):
-        return
+    """What is left to do about service: the kit, then the forms. None where filing together is still open."""
+    if is_to_be_served(brief):
+        yield from _kit(brief)
+    if not _may_yet_file_together(brief):
+        later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
+        for form in service_forms(brief.case, brief.on):
+            yield from of_form(form, later)
+
+
+def is_to_be_served(brief: Brief) -> bool:
+    """Whether the papers are still to be served, and surely have to be."""
+    return serving(brief.case, brief.on) is Serving.SERVE and not _may_yet_file_together(brief)
+
+
+def _may_yet_file_together(brief: Brief) -> bool:
+    """Whether one petition for both, which nobody serves, is open to the two and nothing is filed yet."""
+    return bool(brief.joint) and not is_filed(brief.case)
+
+
+def _kit(brief: Brief) -> Iterator[Sheet]:
     shared = _shared(brief)
     yield Sheet(
         template="service.html",
@@ -54,9 +71,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("The person who serves writes each try here."),
         values={**shared, "tries": range(1, TRIES_ON_LOG + 1)},
     )
-    later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
-    for form in service_forms(brief.case, brief.on):
-        yield from of_form(form, later)
 
 
 def _shared(brief: Brief) -> dict[str, object]:

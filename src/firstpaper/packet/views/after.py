@@ -1,0 +1,43 @@
+"""After you file: the page to start from once the papers are at the court."""
+
+from collections.abc import Sequence
+
+from firstpaper.facts import known
+from firstpaper.facts.choices import Kind
+from firstpaper.forms.needed import Goes
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.record import case_number, happened, is_filed, joint
+from firstpaper.law.measures.service import Serving, serving
+from firstpaper.locale import _
+from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.contents import named
+from firstpaper.packet.views.service import is_to_be_served
+from firstpaper.packet.views.sheet import Sheet
+
+
+def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
+    """The first sheet of what comes after the filing. It names the others, and says what to do in order."""
+    case, on = brief.case, brief.on
+    left = serving(case, on)
+    return Sheet(
+        template="after-you-file.html",
+        title=_("After you file"),
+        running=_("After you file"),
+        purpose=_("Start here when the court has your papers. It says what comes next."),
+        values={
+            "brief": brief,
+            "filed": is_filed(case),
+            "case_number": case_number(case),
+            "contents": tuple(named(others)),
+            "together": joint(case),
+            "may_file_together": bool(brief.joint),
+            "serve": is_to_be_served(brief),
+            "prove": left is not Serving.NOTHING,
+            "disclose": any(one.template == "disclosure.html" for one in others),
+            "nullity": known(case.matter.kind) is Kind.NULLITY,
+            "response_days": figure("response.days", on).value,
+            "answered": known(happened(case, on).response_filed_on) is not None,
+            "forms": [form for form in brief.forms if form.later and form.form and form.goes is not Goes.ASK],
+            "hotline": figure("help.domestic_violence_hotline", on).value,
+        },
+    )
