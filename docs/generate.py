@@ -16,6 +16,7 @@ from firstpaper.cli.app import app
 from firstpaper.cli.result import Exit
 from firstpaper.forms.edition import editions
 from firstpaper.intake import bank
+from firstpaper.intake.loading import listing
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import NoValue, all_figures
 from firstpaper.law.register import ALL_CHECKED_ON, Rule, all_rules
@@ -64,11 +65,12 @@ def commands() -> Lines:
 
 
 def questions() -> Lines:
-    """Every question of the bank."""
+    """Every question of the interview, and every question about what the two own, owe and earn."""
     yield "# Questions"
     yield ""
-    yield "The key names the fact in a fact file (`firstpaper enter`) and for `firstpaper change`."
-    for topic in bank().topics:
+    yield "The key names the fact in a fact file (`firstpaper enter`) and for `firstpaper change`. A star in"
+    yield "the key stands for a number. What the two own, owe and earn is not asked in the interview."
+    for topic in (*bank().topics, *listing().topics):
         yield ""
         yield f"## {topic.title}"
         for question in topic.questions:
@@ -85,7 +87,7 @@ def questions() -> Lines:
                 yield f"- `{choice.value}`: {choice.words}"
             if question.examples:
                 yield "- For example: " + "; ".join(f"`{example}`" for example in question.examples)
-            fed = (*question.feeds.rules, *question.feeds.items, *question.feeds.sheets)
+            fed = [name for names in question.feeds for name in names]
             yield f"- Feeds: {', '.join(f'`{name}`' for name in fed)}"
 
 

@@ -67,10 +67,11 @@ def test_what_is_listed_always_stands(told: Case) -> None:
     assert set_aside(told) == ()
 
 
-def test_no_question_stands_behind_what_is_listed() -> None:
+def test_the_interview_asks_for_nothing_that_is_listed() -> None:
     assert not [key for key in places() if key.startswith(("asset", "debt", "schedule", "income"))]
+    assert put(Case(), "asset.1.words", "Piano").asset == (Asset(words="Piano"),)
     with pytest.raises(AnswerRefused):
-        put(Case(), "asset.1.words", "Piano")
+        put(Case(), "asset.100.words", "Piano")
 
 
 @pytest.mark.parametrize(

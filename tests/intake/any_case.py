@@ -17,7 +17,7 @@ from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.facts.uccjea import Person
-from firstpaper.intake.kinds import AnswerKind, for_child, place_of
+from firstpaper.intake.kinds import AnswerKind, in_row, place_of
 from firstpaper.intake.loading import bank
 
 MOST_ROWS = 3
@@ -32,7 +32,7 @@ def all_keys() -> tuple[str, ...]:
     """Every key of a case with MOST_ROWS children, in the order of asking."""
     asked = [question.key for topic in bank().topics for question in topic.questions]
     return tuple(
-        for_child(key, number)
+        in_row(key, number)
         for key in asked
         for number in (range(1, MOST_ROWS + 1) if "*" in key else (None,))
     )

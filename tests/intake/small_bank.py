@@ -8,7 +8,8 @@ from firstpaper.facts import Case
 from firstpaper.facts.children import Child
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.events import events
-from firstpaper.intake.loading import Bank, bank
+from firstpaper.intake.kinds import row_of
+from firstpaper.intake.loading import Bank, bank_for
 from firstpaper.intake.question import Topic
 
 TODAY = date(2026, 11, 25)
@@ -16,11 +17,11 @@ TODAY = date(2026, 11, 25)
 
 def question(key: str, case: Case | None = None) -> Asked:
     """The real question for a fact, asked or recorded, whether or not it applies."""
-    found = bank().find(key) or events().find(key)
+    found = bank_for(key).find(key) or events().find(key)
     assert found
     topic, asked = found
-    number = int(key.split(".")[1]) if key.startswith("child.") else None
-    return Asked(asked, key, topic, number, case or Case())
+    row = row_of(key)
+    return Asked(asked, key, topic, row.number if row else None, case or Case())
 
 
 def has_children(case: Case) -> bool:

@@ -116,10 +116,10 @@ def test_days_told_lie_in_the_past(question: Question) -> None:
 @each_question
 def test_a_predicate_takes_the_child_where_a_question_is_about_one(question: Question) -> None:
     if question.applies is None:
-        assert not question.each_child
+        assert not question.each
     else:
         names = list(inspect.signature(question.applies).parameters)
-        assert names == (["case", "child"] if question.each_child else ["case"])
+        assert names == (["case", "child"] if question.each else ["case"])
 
 
 def test_every_predicate_is_used() -> None:
@@ -133,7 +133,7 @@ def test_every_predicate_is_used() -> None:
 
 def test_each_child_is_asked_about_in_one_go_in_each_topic() -> None:
     for topic in bank().topics:
-        changes = [a.each_child is not b.each_child for a, b in pairwise(topic.questions)]
+        changes = [a.each != b.each for a, b in pairwise(topic.questions)]
         assert sum(changes) <= 2
 
 

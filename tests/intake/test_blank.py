@@ -10,12 +10,14 @@ from firstpaper.facts import Case
 from firstpaper.intake import bank, facts_from
 from firstpaper.intake.blank import groups
 from firstpaper.intake.kinds import is_key
+from firstpaper.intake.loading import listing
 from firstpaper.intake.only_if import _phrases, only_if
 from firstpaper.intake.skeleton import BEGINS, EXAMPLE, skeleton
 
 TODAY = date(2026, 11, 30)
 TOPICS = bank().topics
-PREDICATES = sorted({question.when for topic in TOPICS for question in topic.questions if question.when})
+LISTED = listing().topics
+PREDICATES = sorted({one.when for topic in (*TOPICS, *LISTED) for one in topic.questions if one.when})
 KEYS = [
     one.key.replace("*", str(number))
     for topic in TOPICS
@@ -23,7 +25,7 @@ KEYS = [
     for number in ((1, 2) if "*" in one.key else (0,))
 ]
 
-WHOLE = skeleton(TOPICS, 2)
+WHOLE = skeleton(TOPICS, {"child": 2})
 EXAMPLES = [
     line.removeprefix(EXAMPLE)
     for line in WHOLE.splitlines()
@@ -57,7 +59,7 @@ def test_a_ground_is_asked_about_only_where_a_nullity_is_asked_for(name: str) ->
 
 def test_questions_that_apply_together_stand_together_in_their_order() -> None:
     for topic in TOPICS:
-        found = list(groups(topic, 1))
+        found = list(groups(topic, {"child": 1}))
         plain = [one.key.replace(".1.", ".*.") for group in found for one in group.questions]
         assert plain == [question.key for question in topic.questions]
         assert all(len({one.question.when for one in group.questions}) == 1 for group in found)
@@ -106,7 +108,7 @@ def test_taking_away_every_number_sign_before_a_key_still_says_nothing() -> None
 
 def test_every_choice_is_named_as_it_can_be_written() -> None:
     for topic in TOPICS:
-        for group in groups(topic, 1):
+        for group in groups(topic, {"child": 1}):
             for one in group.questions:
                 for choice in one.choices:
                     assert f"# - {choice.value}: " in WHOLE
@@ -116,14 +118,14 @@ def test_every_choice_is_named_as_it_can_be_written() -> None:
 
 
 def test_it_leaves_room_for_as_many_children_as_asked_for() -> None:
-    assert "child." not in re.sub(r"^# .*$", "", skeleton(TOPICS, 0), flags=re.MULTILINE)
-    assert "#child.5.name:" in skeleton(TOPICS, 5)
-    assert "#child.6.name:" not in skeleton(TOPICS, 5)
+    assert "child." not in re.sub(r"^# .*$", "", skeleton(TOPICS, {"child": 0}), flags=re.MULTILINE)
+    assert "#child.5.name:" in skeleton(TOPICS, {"child": 5})
+    assert "#child.6.name:" not in skeleton(TOPICS, {"child": 5})
 
 
 def test_it_can_hold_one_topic_and_begins_with_the_words_given() -> None:
     court = [topic for topic in TOPICS if topic.name == "court"]
-    text = skeleton(court, 2, ["In danger? Call 911."])
+    text = skeleton(court, {"child": 2}, ["In danger? Call 911."])
     assert text.startswith(f"{BEGINS}# In danger? Call 911.\n")
     assert re.findall(r"^#(\S+):$", text, re.MULTILINE) == ["court.county", "court.address", "court.branch"]
 

@@ -49,6 +49,7 @@ def small(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Bank:
     """The small bank in place of the real one."""
     made = write_bank(tmp_path, SMALL)
     monkeypatch.setattr(engine, "bank", lambda: made)
+    monkeypatch.setattr(engine, "bank_for", lambda key: made)
     return made
 
 
@@ -124,7 +125,7 @@ def test_progress_counts_what_applies_now() -> None:
 @pytest.mark.parametrize("how_many", [None, DONT_KNOW])
 def test_no_child_is_asked_about_before_their_number_is_known(how_many: Any) -> None:
     case = told(children__family=MINORS, children__how_many=how_many)
-    assert not [stop for stop in asked(case) if stop.child]
+    assert not [stop for stop in asked(case) if stop.row]
 
 
 @pytest.mark.usefixtures("small")
@@ -221,7 +222,7 @@ def every_place() -> Iterator[tuple[str, Question, int | None]]:
     for key in all_keys():
         question = bank().question(key)
         assert question
-        yield key, question, int(key.split(".")[1]) if question.each_child else None
+        yield key, question, int(key.split(".")[1]) if question.each else None
 
 
 PLACES = tuple(every_place())

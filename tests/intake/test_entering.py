@@ -11,7 +11,7 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts import DONT_KNOW, Case, Day, known
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.intake.engine import put
@@ -269,3 +269,73 @@ def test_python_values_are_read_like_their_text() -> None:
     assert case.children.how_many == 2
     assert case.child[0].name == "Lucia"
     assert case.petitioner.other_names == ("Ana", "Bea")
+
+
+# --- what is listed ---------------------------------------------------------------------------------
+
+LISTED = """
+schedule: {agreement: no, in_california: yes}
+asset:
+  - kind: checking
+    words: Example Credit Union
+    value: 1,200
+    last_four: ending 0937
+  - kind: real_estate
+    words: House in Fresno
+    house: {price: 240000}
+    contributions:
+      - me, $20,000, down payment, papers
+      - {by: respondent, amount: 500, toward: loan, traced: no}
+    documents: [Deed, Loan statement]
+debt.1: {kind: credit_card, words: Visa}
+debt.2.kind: tax
+income.time_with_petitioner: 65%
+"""
+
+
+def test_things_and_debts_are_a_list_or_numbered() -> None:
+    case = entered(LISTED)
+    assert [one.words for one in case.asset] == ["Example Credit Union", "House in Fresno"]
+    assert case.asset[0].last_four == "0937"
+    assert case.asset[1].house.price == 240_000
+    assert [(one.by, one.amount, one.traced) for one in known(case.asset[1].contributions) or ()] == [
+        ("petitioner", 20_000, True),
+        ("respondent", 500, False),
+    ]
+    assert [one.kind for one in case.debt] == ["credit_card", "tax"]
+    assert case.income.time_with_petitioner == 65
+    assert case.schedule.agreement is False
+
+
+def test_a_row_that_is_there_is_changed_by_its_number_and_the_rest_stays() -> None:
+    before = entered(LISTED)
+    case, problems = facts_from({"asset": [{"value": "1300"}], "asset.3.words": "Piano"}, TODAY, before)
+    assert problems == ()
+    assert [one.words for one in case.asset] == ["Example Credit Union", "House in Fresno", "Piano"]
+    assert case.asset[0].value == 1300
+
+
+@pytest.mark.parametrize(
+    ("source", "key", "says"),
+    [
+        ("asset.1.colour: red", "asset.1.colour", "no fact with this name"),
+        ("asset.2.vallue: 5", "asset.2.vallue", "Did you mean asset.2.value?"),
+        ("debt:\n  - owd: 5", "debt.1.owd", "Did you mean debt.1.owed?"),
+        ("asset.3.words: Piano", "asset.1", "with no number left out"),
+        ("asset: [{}, {words: Piano}]", "asset.1", "with no number left out"),
+        ("asset.100.words: Piano", "asset.100.words", "no fact with this name"),
+        ("asset: [" + "{words: Spoon}, " * 100 + "]", "asset", "There is room for 99"),
+        ("asset: Piano", "asset", "group of facts"),
+        ("asset.1.words: Card 4111111111111111", "asset.1.words", "only the last 4 digits"),
+        ("debt.1.last_four: 123-45-6789", "debt.1.last_four", "only the last 4 digits"),
+        ("asset.1.contributions: [a boat]", "asset.1.contributions", "who paid, how much"),
+        ("asset.1.contributions: [{by: me, amount: 5}]", "asset.1.contributions", "what it was for"),
+        ("asset.1.contributions: [{amount: 5}]", "asset.1.contributions", "who paid"),
+        ("asset.1.contributions: [none]", "asset.1.contributions", "one plain value on each line"),
+        ("asset.1.acquired_on: 12/1/2026", "asset.1.acquired_on", "still to come"),
+        ("record.filed_on: 11/1/2026", "record.filed_on", "no fact with this name"),
+    ],
+)
+def test_a_line_about_a_thing_that_cannot_be_used_is_named(source: str, key: str, says: str) -> None:
+    found = {one.key: one.message for one in problems_in(source)}
+    assert says in found[key]

@@ -34,7 +34,7 @@ def test_a_good_file_is_read_as_written(tmp_path: Path) -> None:
     assert family.none == "No children"
     assert born_on.not_after_today
     assert birthplace.when == "was_born"
-    assert birthplace.each_child
+    assert birthplace.each == "child"
 
 
 @pytest.mark.parametrize(

@@ -30,6 +30,9 @@ OF_EACH_KIND = {
     AnswerKind.ADDRESS: "petitioner.mailing",
     AnswerKind.NUMBER: "children.how_many",
     AnswerKind.MONEY: "waiver.income",
+    AnswerKind.PERCENT: "income.time_with_petitioner",
+    AnswerKind.QUANTITY: "asset.1.shares",
+    AnswerKind.CONTRIBUTIONS: "asset.1.contributions",
     AnswerKind.ATTEMPTS: "record.service.attempts",
     AnswerKind.CLOSURES: "record.court_closed",
 }

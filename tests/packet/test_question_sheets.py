@@ -31,7 +31,7 @@ class Printed(Drawn):
 
 @cache
 def printed(children: int = 2) -> Printed:
-    return Printed(blank_sheets(TOPICS, children, ON))
+    return Printed(blank_sheets(TOPICS, {"child": children}, ON))
 
 
 @cache
@@ -45,7 +45,12 @@ def squeezed(text: str) -> str:
 
 
 def asked(children: int = 2) -> list[tuple[Group, Asked]]:
-    return [(group, one) for topic in TOPICS for group in groups(topic, children) for one in group.questions]
+    return [
+        (group, one)
+        for topic in TOPICS
+        for group in groups(topic, {"child": children})
+        for one in group.questions
+    ]
 
 
 def boxes_for(one: Asked) -> int:
@@ -78,7 +83,7 @@ def test_they_conform_to_pdf_ua_1() -> None:
 
 @pytest.mark.parametrize("children", [0, 1, 2, 30])
 def test_they_are_written_in_the_sheet_markup(children: int) -> None:
-    for sheet in sheets(TOPICS, children, ON):
+    for sheet in sheets(TOPICS, {"child": children}, ON):
         assert markup_errors(render(sheet.template, sheet.values)) == [], sheet.title
 
 
@@ -133,7 +138,7 @@ def test_help_comes_before_anything_that_could_lead_to_the_filer() -> None:
 def test_the_page_on_how_to_use_them_is_one_page_and_comes_with_any_topic() -> None:
     assert "Before you begin" in printed().text(1)
     court = next(topic for topic in TOPICS if topic.name == "court")
-    alone = Printed(blank_sheets([court], 2, ON))
+    alone = Printed(blank_sheets([court], {"child": 2}, ON))
     assert "not legal advice" in alone.text(0)
     assert "cannot find them" in alone.text(0)
     assert HOTLINE in alone.text(0)
@@ -144,7 +149,7 @@ def test_the_page_on_how_to_use_them_is_one_page_and_comes_with_any_topic() -> N
 def test_every_child_begins_a_page_of_its_own() -> None:
     pages = [printed(3).text(number) for number in range(len(printed(3).pages))]
     starts = [text for text in pages if text.startswith("Child ")]
-    with_children = sum(any(one.each_child for one in topic.questions) for topic in TOPICS)
+    with_children = sum(any(one.each for one in topic.questions) for topic in TOPICS)
     assert [text[:7] for text in starts] == ["Child 1", "Child 2", "Child 3"] * with_children
     custody_for_all = next(text for text in pages if "custody.other_words" in text)
     assert "child.3." not in custody_for_all
@@ -169,11 +174,11 @@ def test_letters_are_12_points_or_more_and_all_is_black_or_grey() -> None:
 
 
 def test_the_same_day_gives_the_same_bytes() -> None:
-    assert blank_sheets(TOPICS[:2], 1, ON) == blank_sheets(TOPICS[:2], 1, ON)
+    assert blank_sheets(TOPICS[:2], {"child": 1}, ON) == blank_sheets(TOPICS[:2], {"child": 1}, ON)
 
 
 def test_the_page_on_how_to_use_them_reads_easily() -> None:
-    own = sentences_of(next(sheets(TOPICS, 2, ON)))
+    own = sentences_of(next(sheets(TOPICS, {"child": 2}, ON)))
     assert len(own) > 10
     assert grade(own) <= 7.0
     assert max(len(words_of(longest_sentence(text))) for text in own) <= 25

@@ -1,4 +1,4 @@
-"""The words of the interview and of the events recorded after it.
+"""The words of the interview, of what is listed, and of the events recorded after the filing.
 
 About a seventh-grade level, short sentences, terms explained.
 """
@@ -9,7 +9,7 @@ from functools import reduce
 import pytest
 
 from firstpaper.intake.events import events
-from firstpaper.intake.loading import bank
+from firstpaper.intake.loading import bank, listing
 from firstpaper.intake.question import Question, Topic, all_words
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
@@ -53,7 +53,7 @@ MEANINGS: dict[str, tuple[str, ...]] = {
 """For each term, words that explain it, one of which stands in the question (or the topic's opening)
 where the topic first uses the term."""
 
-TOPICS = (*bank().topics, *events().topics)
+TOPICS = (*bank().topics, *listing().topics, *events().topics)
 QUESTIONS = [(topic, question) for topic in TOPICS for question in topic.questions]
 KEYS = [question.key for _topic, question in QUESTIONS]
 

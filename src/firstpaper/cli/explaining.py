@@ -27,6 +27,7 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
         "rules": [{"id": rule.id, "title": _(rule.title)} for rule in _rules(feeds.rules)],
         "items": [{"concept": concept, "words": words} for concept, words in _items(feeds.items, on)],
         "sheets": list(feeds.sheets),
+        "measures": list(feeds.measures),
     }
 
 
@@ -88,11 +89,33 @@ def _feeds(asked: Asked, on: date) -> Iterator[str]:
     sheets = asked.question.feeds.sheets
     if sheets:
         yield "\n".join([_("Your answer also goes here:"), *(f"  - {_sheet(name)}" for name in sheets)])
+    measures = asked.question.feeds.measures
+    if measures:
+        yield "\n".join(
+            [_("With your answer, we work out:"), *(f"  - {measure_words()[name]}" for name in measures)]
+        )
 
 
 def _sheet(name: str) -> str:
-    ours = {"hand-off": _("the sheet for a lawyer or helper")}
+    ours = {
+        "hand-off": _("the sheet for a lawyer or helper"),
+        "schedule": _("your own list of what you own and owe"),
+    }
     return ours.get(name) or _("form {form}").format(form=name)
+
+
+def measure_words() -> dict[str, str]:
+    """What is worked out from answers, in words, by its name in the questions."""
+    return {
+        "character": _("whose it may be, and why"),
+        "sums": _("the sums of what you own and owe"),
+        "child_support": _("a private picture of child support"),
+        "spousal_support": _("a private picture of support for a spouse"),
+        "estimates.house": _("the shares in a house from before the wedding"),
+        "estimates.pension": _("the part of a pension that is from the marriage"),
+        "estimates.options": _("the part of stock options that is from the marriage"),
+        "estimates.after_separation": _("what may be paid back for the time since you parted"),
+    }
 
 
 def _rules(ids: tuple[str, ...]) -> Iterator[Rule]:

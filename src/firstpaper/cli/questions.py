@@ -16,6 +16,7 @@ ONE_A_LINE = frozenset(
         AnswerKind.PEOPLE,
         AnswerKind.ATTEMPTS,
         AnswerKind.CLOSURES,
+        AnswerKind.CONTRIBUTIONS,
     }
 )
 SEVERAL_LINES = ONE_A_LINE | {AnswerKind.PARAGRAPH, AnswerKind.ADDRESS}

@@ -7,7 +7,7 @@ again once its question applies again.
 """
 
 import re
-from collections.abc import Collection, Iterator
+from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from itertools import groupby
 from operator import attrgetter
@@ -16,9 +16,10 @@ from typing import Any, NamedTuple
 from pydantic import ValidationError
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.children import Child
-from firstpaper.intake.kinds import AnswerKind, child_number, for_child, is_key, places
-from firstpaper.intake.loading import bank
+from firstpaper.facts.case import row_model
+from firstpaper.facts.model import Facts
+from firstpaper.intake.kinds import AnswerKind, in_row, is_key, places, row_of
+from firstpaper.intake.loading import bank, bank_for
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
@@ -28,12 +29,12 @@ _NAME_IN_WORDS = re.compile(r"\{(child|petitioner|respondent|county)\}")
 
 @dataclass(frozen=True)
 class Asked:
-    """A question put to this household: with its key, the child it is about, and names filled in."""
+    """A question put to this household: with its key, the row it is about, and names filled in."""
 
     question: Question
     key: str
     topic: Topic
-    child: int | None = None
+    row: int | None = None
     case: Case = field(default_factory=Case.nothing, repr=False, compare=False)
 
     @property
@@ -57,6 +58,11 @@ class Asked:
         return self._say(self.question.hint) if self.question.hint else None
 
     @property
+    def short(self) -> str:
+        """What is told, in a few words; the question itself where it has none."""
+        return self._say(self.question.short) if self.question.short else self.ask
+
+    @property
     def none(self) -> str | None:
         """The words for "nothing", where nothing is an answer."""
         return self._say(self.question.none) if self.question.none else None
@@ -76,8 +82,10 @@ class Asked:
 
     def _name(self, who: str) -> str:
         if who == "child":
-            row = _row(self.case, self.child) if self.child else None
-            return (known(row.name) if row else None) or _child_in_words(self.child, self.case)
+            told = self.case.child[self.row - 1 : self.row] if self.row else ()
+            return next((name for child in told if (name := known(child.name))), None) or _child_in_words(
+                self.row, self.case
+            )
         if who == "county":
             return known(self.case.court.county) or _("your county")
         if who == "petitioner":
@@ -102,34 +110,53 @@ class _Walk:
 
     def __iter__(self) -> Iterator[Asked]:
         for topic in bank().each_topic():
-            for question, child in self._stops(topic):
-                key = for_child(question.key, child)
-                if self._applies(question, child):
-                    yield Asked(question, key, topic, child, self.case)
+            for question, number in self._stops(topic):
+                key = in_row(question.key, number)
+                if applies(question, self.case, number):
+                    yield Asked(question, key, topic, number, self.case)
                 elif self.case.fact(key) is not None:
                     self.case = self.case.with_fact(key, None)
 
     def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
-        for each_child, group in groupby(topic.questions, key=attrgetter("each_child")):
-            if not each_child:
+        for each, group in groupby(topic.questions, key=attrgetter("each")):
+            if each is None:
                 yield from ((question, None) for question in group)
                 continue
             questions = tuple(group)
-            count = self._leave_out_children()
+            count = self._leave_out_rows(each)
             yield from ((question, number) for number in range(1, count + 1) for question in questions)
 
-    def _leave_out_children(self) -> int:
-        count = known(self.case.children.how_many) or 0
-        if len(self.case.child) > count:
-            self.case = self.case.with_fact("child", self.case.child[:count])
+    def _leave_out_rows(self, group: str) -> int:
+        """How many rows the group has; the case goes on without those beyond."""
+        rows = self.case.fact(group)
+        count = _ROWS_TOLD[group](self.case) if group in _ROWS_TOLD else len(rows)
+        if len(rows) > count:
+            self.case = self.case.with_fact(group, rows[:count])
         return count
 
-    def _applies(self, question: Question, child: int | None) -> bool:
-        if question.applies is None:
-            return True
-        if child is None:
-            return question.applies(self.case)
-        return question.applies(self.case, _row(self.case, child) or Child())
+
+_ROWS_TOLD: Mapping[str, Callable[[Case], int]] = {"child": lambda case: known(case.children.how_many) or 0}
+"""Groups of which an answer says how many rows there are. Of the others there are as many as were told."""
+
+
+def applies(question: Question, case: Case, number: int | None = None) -> bool:
+    """Whether the question is asked now, of the row with that number where it is asked of each row."""
+    if question.applies is None:
+        return True
+    if question.each is None or number is None:
+        return question.applies(case)
+    return question.applies(case, row_at(case, question.each, number))
+
+
+def row_at(case: Case, group: str, number: int) -> Facts:
+    """The row with that number, counted from 1; one in which nothing is told where there is none."""
+    rows = case.fact(group)
+    if number <= len(rows):
+        row: Facts = rows[number - 1]
+        return row
+    model = row_model(Case, group)
+    assert model is not None
+    return model.nothing()
 
 
 def asked(case: Case) -> Iterator[Asked]:
@@ -139,11 +166,12 @@ def asked(case: Case) -> Iterator[Asked]:
 
 def asking(key: str, case: Case) -> Asked | None:
     """The question for the fact at `key`, whether or not it applies now; None where nothing asks it."""
-    found = bank().find(key)
+    found = bank_for(key).find(key)
     if found is None:
         return None
     topic, question = found
-    return Asked(question, key, topic, child_number(key), case)
+    row = row_of(key)
+    return Asked(question, key, topic, row.number if row else None, case)
 
 
 def next_question(case: Case, passed: Collection[str] = ()) -> Asked | None:
@@ -213,15 +241,12 @@ def switched(before: Case, after: Case) -> tuple[tuple[Asked, ...], tuple[Asked,
 
 def _answered_keys(case: Case) -> Iterator[str]:
     for place in places():
-        numbers = range(1, len(case.child) + 1) if "*" in place else (None,)
+        group, rows, _field = place.partition(".*.")
+        numbers = range(1, len(case.fact(group)) + 1) if rows else (None,)
         for number in numbers:
-            key = for_child(place, number)
+            key = in_row(place, number)
             if case.fact(key) is not None:
                 yield key
-
-
-def _row(case: Case, child: int) -> Child | None:
-    return case.child[child - 1] if child <= len(case.child) else None
 
 
 def _child_in_words(child: int | None, case: Case) -> str:

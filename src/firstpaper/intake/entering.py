@@ -1,8 +1,8 @@
 """A file of facts, read whole: every line that cannot be used is named, and then nothing is taken.
 
 The file is YAML. Keys may be nested or dotted (``petitioner: {name: ...}`` or ``petitioner.name:``),
-children may be a list or numbered, and every value is read just as if it had been typed at its
-question. ``null`` is "not asked"; a quoted empty text is the answer "nothing".
+children, things and debts may be a list or numbered, and every value is read just as if it had been
+typed at its question. ``null`` is "not asked"; a quoted empty text is the answer "nothing".
 """
 
 from collections.abc import Mapping
@@ -16,21 +16,24 @@ from firstpaper.facts import Case
 from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
+from firstpaper.facts.schedule import Contribution
 from firstpaper.facts.uccjea import Person
-from firstpaper.intake.engine import Asked, asking, put
-from firstpaper.intake.kinds import AnswerKind, general, is_key, places
+from firstpaper.intake.engine import Asked, asking, put, row_at
+from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, told_places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.choices import read_choice
+from firstpaper.intake.reading.contributions import in_pieces
 from firstpaper.intake.reading.dates import read_day
-from firstpaper.intake.reading.homes import home, read_homes
-from firstpaper.intake.reading.people import person, read_people
-from firstpaper.intake.reading.periods import period, read_periods
+from firstpaper.intake.reading.homes import home
+from firstpaper.intake.reading.people import person
+from firstpaper.intake.reading.periods import period
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
 MOST_BYTES = 1_000_000
 _TEXT = (AnswerKind.TEXT, AnswerKind.PARAGRAPH)
+_ONE_A_LINE = (AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.CONTRIBUTIONS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +61,7 @@ def facts_from(
     except YamlRefused as refused:
         return start, (Problem(refused.line, "", _yaml_message(refused.code)),)
     reader.read(root)
+    reader.look_for_gaps()
     if reader.problems:
         return start, tuple(sorted(reader.problems, key=lambda problem: problem.line or 0))
     return reader.case, ()
@@ -113,16 +117,30 @@ class _FactFile:
         for name, node in group.pairs:
             self._at(prefix + name.text.strip(), name, node)
 
+    def look_for_gaps(self) -> None:
+        """Name the rows about which nothing is told: a number was left out, or everything was taken back."""
+        for group in ("asset", "debt"):
+            empty = type(row_at(self.case, group, 1)).nothing()
+            for number, row in enumerate(self.case.fact(group), 1):
+                if row == empty:
+                    self.problems.append(Problem(None, f"{group}.{number}", _gap()))
+
     def _at(self, key: str, name: Scalar, node: Node) -> None:
         if is_key(key):
             self._fact(key, name, node)
-        elif key == "child" and isinstance(node, Listed):
-            for number, row in enumerate(node.items, 1):
-                self._group(f"child.{number}", row, row)
+        elif key in ROWS and isinstance(node, Listed):
+            self._rows(key, name, node)
         elif _is_group(key):
             self._group(key, name, node)
         else:
             self._problem(name, key, _unknown(key))
+
+    def _rows(self, group: str, name: Scalar, node: Listed) -> None:
+        if len(node.items) > ROWS[group]:
+            self._problem(name, group, _("There is room for {most} here.").format(most=ROWS[group]))
+            return
+        for number, row in enumerate(node.items, 1):
+            self._group(f"{group}.{number}", row, row)
 
     def _group(self, key: str, where: Node, node: Node) -> None:
         if isinstance(node, Named):
@@ -176,14 +194,8 @@ class _FactFile:
                 return read_choice(asked.choices, node.text)
             case AnswerKind.LINES:
                 return node.text
-            case AnswerKind.PERIODS:
-                past = asked.question.not_after_today
-                return _the_one(read_periods(node.text, self._today, not_after_today=past))
-            case AnswerKind.HOMES:
-                past = asked.question.not_after_today
-                return _the_one(read_homes(node.text, self._today, not_after_today=past))
-            case AnswerKind.PEOPLE:
-                return _the_one(read_people(node.text))
+            case kind if kind in _ONE_A_LINE:
+                return _the_one(read_answer(asked, node.text, self._today))
             case _:
                 raise AnswerRefused(
                     _("This fact takes one value, not a list. Write the value after the colon.")
@@ -198,6 +210,8 @@ class _FactFile:
                 return self._home(asked, node)
             case AnswerKind.PEOPLE:
                 return self._person(node)
+            case AnswerKind.CONTRIBUTIONS:
+                return self._contribution(asked, node)
             case _:
                 raise AnswerRefused(_one_plain_value())
 
@@ -216,6 +230,16 @@ class _FactFile:
     def _person(self, node: Named) -> Person:
         parts = self._parts(node, ("name", "relation", "address"))
         return person(parts.get("name", ""), parts.get("relation", ""), parts.get("address", ""))
+
+    def _contribution(self, asked: Asked, node: Named) -> Contribution:
+        parts = self._parts(node, ("by", "amount", "toward", "traced"))
+        return in_pieces(
+            parts.get("by", ""),
+            parts.get("amount", ""),
+            parts.get("toward", ""),
+            parts.get("traced", ""),
+            asked.case,
+        )
 
     def _span(self, asked: Asked, parts: Mapping[str, str]) -> Period:
         if not parts.get("start"):
@@ -255,9 +279,9 @@ class _FactFile:
         self.problems.append(Problem(where.line, key, message))
 
 
-def _the_one(found: tuple[Any, ...]) -> Any:
+def _the_one(found: Any) -> Any:
     """The one thing on a line of a list; a line may not hold several."""
-    if len(found) != 1:
+    if not isinstance(found, tuple) or len(found) != 1:
         raise AnswerRefused(_one_plain_value())
     return found[0]
 
@@ -268,19 +292,23 @@ def _one_plain_value() -> str:
 
 def _is_group(key: str) -> bool:
     prefix = general(f"{key}.")
-    return any(place.startswith(prefix) for place in places())
+    return any(place.startswith(prefix) for place in told_places())
 
 
 def _unknown(key: str) -> str:
     from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
 
-    close = get_close_matches(general(key), list(places()), n=1, cutoff=0.6)
+    close = get_close_matches(general(key), list(told_places()), n=1, cutoff=0.6)
     if not close:
         return _("There is no fact with this name. Please check the spelling.")
     number = next((part for part in key.split(".") if part.isdecimal()), "1")
     return _("There is no fact with this name. Did you mean {name}?").format(
         name=close[0].replace("*", number)
     )
+
+
+def _gap() -> str:
+    return _("Nothing is told about this one. Please number them 1, 2, 3 and so on, with no number left out.")
 
 
 def _given_twice(line: int | None) -> str:

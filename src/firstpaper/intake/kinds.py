@@ -1,7 +1,7 @@
 """What kind of answer each fact takes, read from the models so that it is said only once."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from enum import StrEnum
 from functools import cache
 from typing import Annotated, Any, NamedTuple, get_args, get_origin
@@ -9,20 +9,24 @@ from typing import Annotated, Any, NamedTuple, get_args, get_origin
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.children import MOST_CHILDREN, Home
 from firstpaper.facts.count import Count
-from firstpaper.facts.income import Income
+from firstpaper.facts.income import Income, Percent
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
 from firstpaper.facts.people import Address
 from firstpaper.facts.record import Attempt, Closure, Record
-from firstpaper.facts.schedule import Asset, Debt, Schedule
+from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution, Debt, Months, Schedule, Shares
 from firstpaper.facts.text import Paragraph
 from firstpaper.facts.uccjea import Person
 
-_NO_QUESTION = (Record, Schedule, Asset, Debt, Income)
-"""Facts that are entered in another way than by a question, so that no answer stands behind them."""
+ROWS: Mapping[str, int] = {"child": MOST_CHILDREN, "asset": MOST_LISTED, "debt": MOST_LISTED}
+"""The groups of facts that come in numbered rows, and how many rows each can have."""
 
-_CHILD_NUMBER = re.compile(r"(?<=^child\.)[1-9][0-9]?(?=\.)")
+_AFTER_FILING = (Record,)
+_LISTED = (Schedule, Asset, Debt, Income)
+"""Facts outside the interview: each kind has a bank of questions of its own."""
+
+_NUMBERED = re.compile(rf"(?P<group>{'|'.join(ROWS)})\.(?P<number>[1-9][0-9]?)(?=\.)")
 
 
 class AnswerKind(StrEnum):
@@ -41,8 +45,11 @@ class AnswerKind(StrEnum):
     ADDRESS = "address"
     NUMBER = "number"
     MONEY = "money"
+    PERCENT = "percent"
+    QUANTITY = "quantity"
     ATTEMPTS = "attempts"
     CLOSURES = "closures"
+    CONTRIBUTIONS = "contributions"
 
 
 class Place(NamedTuple):
@@ -54,33 +61,52 @@ class Place(NamedTuple):
     choices: type[StrEnum] | None = None
 
 
+class Row(NamedTuple):
+    """One row of facts: the second child, the third thing owned. Numbers count from 1."""
+
+    group: str
+    number: int
+
+
+def row_of(key: str) -> Row | None:
+    """The row that the key is about; None where it is about none."""
+    match = _NUMBERED.match(key)
+    row = Row(match["group"], int(match["number"])) if match else None
+    return row if row and row.number <= ROWS[row.group] else None
+
+
 def general(key: str) -> str:
     """The key a question carries: ``child.*.name`` for ``child.2.name``, any other key unchanged."""
-    number = child_number(key)
-    return key if number is None else _CHILD_NUMBER.sub("*", key)
+    row = row_of(key)
+    return key if row is None else f"{row.group}.*{key.removeprefix(f'{row.group}.{row.number}')}"
+
+
+def in_row(key: str, number: int | None) -> str:
+    """The key of one row's fact: ``child.2.name`` for ``child.*.name``; any other key unchanged."""
+    return key if number is None else key.replace("*", str(number))
 
 
 def is_key(key: str) -> bool:
-    """Whether a fact lives at `key`."""
-    return "*" not in key and general(key) in places()
-
-
-def child_number(key: str) -> int | None:
-    """Which child the key is about, from 1 to MOST_CHILDREN; None where it is about none."""
-    match = _CHILD_NUMBER.search(key)
-    number = int(match[0]) if match else MOST_CHILDREN + 1
-    return number if number <= MOST_CHILDREN else None
-
-
-def for_child(key: str, number: int | None) -> str:
-    """The key of one child's fact: ``child.2.name`` for ``child.*.name``; any other key unchanged."""
-    return key if number is None else key.replace("*", str(number))
+    """Whether a fact that a person tells lives at `key`. What is recorded after the filing is not told."""
+    return "*" not in key and general(key) in told_places()
 
 
 @cache
 def places() -> Mapping[str, Place]:
-    """The place of every fact that can be asked, by key. What is entered in another way is not among them."""
-    return dict(_places(Case, ""))
+    """The place of every fact that the interview asks for, by key."""
+    return dict(_places(Case, "", leave_out=(*_AFTER_FILING, *_LISTED)))
+
+
+@cache
+def listed_places() -> Mapping[str, Place]:
+    """The place of every fact about what the two own, owe and earn, by key."""
+    return {key: place for key, place in told_places().items() if key not in places()}
+
+
+@cache
+def told_places() -> Mapping[str, Place]:
+    """The place of every fact that a person tells before the filing, by key."""
+    return dict(_places(Case, "", leave_out=_AFTER_FILING))
 
 
 @cache
@@ -90,16 +116,21 @@ def recorded_places() -> Mapping[str, Place]:
 
 
 def place_of(key: str) -> Place:
-    """The place of the fact at `key`, asked or recorded; KeyError for an unknown key."""
-    place = places().get(general(key))
-    return place if place else recorded_places()[key]
+    """The place of the fact at `key`, told or recorded; KeyError for an unknown key."""
+    key = general(key)
+    for found in (places, listed_places):
+        if place := found().get(key):
+            return place
+    return recorded_places()[key]
 
 
-def _places(model: type[Facts], prefix: str) -> Iterator[tuple[str, Place]]:
+def _places(
+    model: type[Facts], prefix: str, leave_out: Collection[type[Facts]] = ()
+) -> Iterator[tuple[str, Place]]:
     for name, field in model.model_fields.items():
         annotation: Any = field.annotation
         row = _row_of(annotation)
-        if (row or annotation) in _NO_QUESTION:
+        if (row or annotation) in leave_out:
             continue
         if row is not None:
             yield from _places(row, f"{prefix}{name}.*.")
@@ -144,18 +175,21 @@ def _kind_of_many(one: Any) -> tuple[AnswerKind, type[StrEnum] | None]:
     return _ROWS.get(one, AnswerKind.LINES), None
 
 
-_ROWS = {
+_ROWS: Mapping[Any, AnswerKind] = {
     Period: AnswerKind.PERIODS,
     Home: AnswerKind.HOMES,
     Attempt: AnswerKind.ATTEMPTS,
     Closure: AnswerKind.CLOSURES,
     Person: AnswerKind.PEOPLE,
+    Contribution: AnswerKind.CONTRIBUTIONS,
 }
-
 _CHECKED = (
     (Paragraph, AnswerKind.PARAGRAPH),
     (Amount, AnswerKind.MONEY),
     (Count, AnswerKind.NUMBER),
+    (Percent, AnswerKind.PERCENT),
+    (Months, AnswerKind.QUANTITY),
+    (Shares, AnswerKind.QUANTITY),
 )
 _PLAIN = {
     bool: AnswerKind.YES_NO,

@@ -6,12 +6,14 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from firstpaper.intake.kinds import Place, general, places
+from firstpaper.intake.kinds import Place, general, listed_places, places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
 
 FOLDER = Path(__file__).parent / "bank"
 PREDICATES = "firstpaper.intake.predicates"
+LISTING_FOLDER = Path(__file__).parent / "listing"
+LISTING_PREDICATES = "firstpaper.intake.listing_predicates"
 
 _TOPIC = {"topic", "title", "opening", "questions"}
 _QUESTION = {
@@ -24,6 +26,7 @@ _QUESTION = {
     "choices",
     "none",
     "hint",
+    "short",
     "notice",
     "not_after_today",
 }
@@ -74,7 +77,7 @@ class Bank:
 
     @cached_property
     def unasked(self) -> tuple[str, ...]:
-        """The keys of facts, outside the rows of children, that no question asks for."""
+        """The keys of facts, outside the numbered rows, that no question asks for."""
         return tuple(key for key in self._may_ask() if "*" not in key and key not in self._by_key)
 
     def question(self, key: str) -> Question | None:
@@ -89,8 +92,19 @@ class Bank:
 
 @cache
 def bank() -> Bank:
-    """The bank that comes with the program."""
+    """The questions of the interview."""
     return Bank()
+
+
+@cache
+def listing() -> Bank:
+    """The questions about what the two own, owe and earn, which the interview does not ask."""
+    return Bank(LISTING_FOLDER, LISTING_PREDICATES, listed_places)
+
+
+def bank_for(key: str) -> Bank:
+    """The bank that asks for the fact at `key`, if any does."""
+    return bank() if general(key) in places() else listing()
 
 
 class _TopicFile:
@@ -130,6 +144,7 @@ class _TopicFile:
             choices=self._choices(fields.get("choices"), key),
             none=self._text_or_none(fields, "none", key),
             hint=self._text_or_none(fields, "hint", key),
+            short=self._text_or_none(fields, "short", key),
             notice=self._texts(fields.get("notice"), key),
             not_after_today=self._flag(fields, "not_after_today", key),
             applies=self._predicate(when, key),

@@ -38,6 +38,9 @@ def _phrases() -> Mapping[str, str]:
         "lists_community_property": _("you chose to list each thing that you own together"),
         "wants_former_name_back": _("you want a former name back"),
         **_shorter_ways(),
+        **_things(),
+        **_whose_things(),
+        **_debts_and_support(),
     }
 
 
@@ -154,4 +157,55 @@ def _shorter_ways() -> Mapping[str, str]:
         "gets_none_of_the_benefits": _(
             "it is hard for you to pay the court's fees, and you get none of these benefits"
         ),
+    }
+
+
+def _things() -> Mapping[str, str]:
+    return {
+        "is_earned_over_time": _("it is a pension or plan from work, or it takes the place of pay"),
+        "hangs_on_days_of_work": _("it is a pension, pay that comes late, or a stock option"),
+        "has_an_end_of_work": _("it is a stock option, or the work that earned it has ended"),
+        "is_stock_option": _("it is a stock option, or another share that work earns"),
+        "is_injury_money": _("it is money for an injury"),
+        "is_injury_by_somebody_else": _("it is money for an injury, and not from one of you to the other"),
+        "is_a_thing_to_have": _("it is anything but a degree, a license or training"),
+        "was_bought": _("it was bought, or one of you gave it to the other"),
+        "is_personal_gift_of_the_spouse": _("one of you gave it to the other, such as a ring or a chair"),
+        "is_used_by_one_alone": _("one of you gave it to the other, and that one alone uses it"),
+        "may_be_grown_by_work": _(
+            "it is one person's own business, or what one person's own things earned or grew to"
+        ),
+        "has_an_account_number": _("it is an account, a plan or a policy"),
+        "has_a_loan_on_it": _("something is owed on it"),
+        "was_paid_on_since": _("one of you alone paid on it since you parted"),
+        "can_be_used_by_one": _("it is a house, land, a car or a boat"),
+        "was_used_by_one_since": _("one of you alone has used it since you parted"),
+    }
+
+
+def _whose_things() -> Mapping[str, str]:
+    return {
+        "has_a_title_that_counts": _(
+            "it is not a plan from work, late pay, a stock option, injury money or training"
+        ),
+        "is_in_own_trust": _("it is in a trust that the two of you made"),
+        "may_be_mixed": _(
+            "it was one person's own when it came, or pay from after you parted, or injury money"
+        ),
+        "may_hold_own_money": _("own money paid for it, or own money and other money lie in one account"),
+        "may_come_from_elsewhere": _("you did not both live in California all the time"),
+        "may_be_in_a_signed_paper": _("you two signed a paper about who owns or owes what"),
+        "is_paid_for_bit_by_bit": _("it is a house, land or a business, or a car that own money paid for"),
+        "is_house_from_before": _(
+            "one of you had this house before the wedding, in one name, and money from the marriage went in"
+        ),
+    }
+
+
+def _debts_and_support() -> Mapping[str, str]:
+    return {
+        "has_a_purpose": _("it is not support owed to an earlier family"),
+        "may_not_be_for_the_family": _("it was not for the family's needs, and not for training"),
+        "is_with_a_lender": _("it is a card or a loan"),
+        "files_where_a_formula_is_known": _("you file in Santa Clara County"),
     }

@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from firstpaper.intake.kinds import AnswerKind, place_of
 
 Predicate = Callable[..., bool]
-"""``(case) -> bool``; for a question asked about each child, ``(case, child) -> bool``."""
+"""``(case) -> bool``; for a question asked about each row of facts, ``(case, row) -> bool``."""
 
 
 class Choice(NamedTuple):
@@ -23,16 +23,21 @@ class Feeds(NamedTuple):
     """What a question is asked for.
 
     Ids of rules, concepts of the petition's items, and other sheets that show the answer: one of our
-    own by the name of its template, an official form by its number.
+    own by the name of its template, an official form by its number. `measures` are what is worked out
+    from it, by their module in `firstpaper.law.measures`.
     """
 
     rules: tuple[str, ...] = ()
     items: tuple[str, ...] = ()
     sheets: tuple[str, ...] = ()
+    measures: tuple[str, ...] = ()
 
 
 class Question(NamedTuple):
-    """One question. `when` names the predicate `applies`; without one it is always asked."""
+    """One question. `when` names the predicate `applies`; without one it is always asked.
+
+    `short` says in a few words what is told, to stand in a list of answers.
+    """
 
     key: str
     ask: str
@@ -43,6 +48,7 @@ class Question(NamedTuple):
     choices: tuple[Choice, ...] = ()
     none: str | None = None
     hint: str | None = None
+    short: str | None = None
     notice: tuple[str, ...] = ()
     not_after_today: bool = False
     applies: Predicate | None = None
@@ -53,9 +59,10 @@ class Question(NamedTuple):
         return place_of(self.key).kind
 
     @property
-    def each_child(self) -> bool:
-        """Whether it is asked once for each child."""
-        return self.key.startswith("child.*.")
+    def each(self) -> str | None:
+        """The group, such as "child", for each row of which it is asked; None where it is asked once."""
+        group, rows, _field = self.key.partition(".*.")
+        return group if rows else None
 
 
 class Topic(NamedTuple):
@@ -67,7 +74,7 @@ class Topic(NamedTuple):
     questions: tuple[Question, ...]
 
 
-_WORDS: tuple[str, ...] = ("ask", "why", "none", "hint")
+_WORDS: tuple[str, ...] = ("ask", "why", "none", "hint", "short")
 
 
 def all_words(topic: Topic) -> tuple[str, ...]:

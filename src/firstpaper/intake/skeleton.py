@@ -9,7 +9,7 @@ from textwrap import wrap
 
 import yaml
 
-from firstpaper.intake.blank import Group, groups
+from firstpaper.intake.blank import Group, Room, groups
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.question import Topic
@@ -19,16 +19,16 @@ BEGINS = "# Firstpaper: a file of facts\n"
 EXAMPLE = "#     "
 """How a remark begins that shows a line of facts, ready to be copied."""
 
-_BARE = (AnswerKind.DATE, AnswerKind.NUMBER, AnswerKind.MONEY)
-_LISTS = (AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES)
+_BARE = (AnswerKind.DATE, AnswerKind.NUMBER, AnswerKind.MONEY, AnswerKind.PERCENT)
+_LISTS = (AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.CONTRIBUTIONS)
 
 WIDTH = 100
 LONGEST = 10_000
 
 
-def skeleton(topics: Sequence[Topic], children: int, first_words: Sequence[str] = ()) -> str:
-    """The file, with a block for each of so many children, and `first_words` as remarks near its top."""
-    return BEGINS + "\n".join([*_remarks(*first_words, *_how_to()), *_body(topics, children)]) + "\n"
+def skeleton(topics: Sequence[Topic], room: Room, first_words: Sequence[str] = ()) -> str:
+    """The file, with blocks for so many rows of each group, and `first_words` as remarks near its top."""
+    return BEGINS + "\n".join([*_remarks(*first_words, *_how_to()), *_body(topics, room)]) + "\n"
 
 
 def _how_to() -> tuple[str, ...]:
@@ -42,11 +42,11 @@ def _how_to() -> tuple[str, ...]:
     )
 
 
-def _body(topics: Sequence[Topic], children: int) -> Iterator[str]:
+def _body(topics: Sequence[Topic], room: Room) -> Iterator[str]:
     for topic in topics:
         yield from ("", "", f"# ===== {_(topic.title)} =====")
         yield from _remarks(_(topic.opening) if topic.opening else "")
-        for group in groups(topic, children):
+        for group in groups(topic, room):
             for asked in group.questions:
                 yield from ("", *_question(group, asked))
 

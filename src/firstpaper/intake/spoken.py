@@ -13,10 +13,13 @@ from firstpaper.facts.matter import Period
 from firstpaper.facts.money import in_dollars
 from firstpaper.facts.people import Address
 from firstpaper.facts.record import Attempt, Closure
+from firstpaper.facts.schedule import Contribution
 from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking
+from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.reading.addresses import is_state
 from firstpaper.intake.reading.attempts import spell_time
+from firstpaper.intake.reading.contributions import spell_contribution
 from firstpaper.intake.reading.dates import spell
 from firstpaper.locale import _
 
@@ -53,7 +56,9 @@ def _one(asked: Asked, value: Any) -> str:
             "."
         )
     if isinstance(value, Decimal):
-        return in_dollars(value)
+        return f"{value.normalize():f}%" if asked.kind is AnswerKind.PERCENT else in_dollars(value)
+    if isinstance(value, Contribution):
+        return spell_contribution(value, asked.case)
     return _in_pieces(value)
 
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from firstpaper.intake import Topic
+from firstpaper.intake.blank import Room
 from firstpaper.intake.skeleton import skeleton
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
@@ -11,14 +12,14 @@ from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views import question_sheets
 
 
-def blank_sheets(topics: Sequence[Topic], children: int, on: date) -> bytes:
-    """Blank question sheets as a PDF, with so many blocks for a child, as of the day `on`."""
-    return drawn(question_sheets.sheets(topics, children, on), _("Question sheets"), on)
+def blank_sheets(topics: Sequence[Topic], room: Room, on: date) -> bytes:
+    """Blank question sheets as a PDF, with blocks for so many rows of each group, as of the day `on`."""
+    return drawn(question_sheets.sheets(topics, room, on), _("Question sheets"), on)
 
 
-def blank_facts(topics: Sequence[Topic], children: int, on: date) -> str:
+def blank_facts(topics: Sequence[Topic], room: Room, on: date) -> str:
     """A file of facts in which every answer is still to be written, as of the day `on`."""
-    return skeleton(topics, children, first_words=[_safety(on)])
+    return skeleton(topics, room, first_words=[_safety(on)])
 
 
 def _safety(on: date) -> str:

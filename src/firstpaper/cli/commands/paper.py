@@ -120,7 +120,7 @@ def _put_sheets(path: Path, topics: "Sequence[Topic]", children: int) -> str:
     from firstpaper.cli.output import PDF, write_output
     from firstpaper.packet.blank import blank_sheets
 
-    write_output(path, blank_sheets(topics, children, today()), PDF)
+    write_output(path, blank_sheets(topics, {"child": children}, today()), PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."
     )
@@ -133,6 +133,6 @@ def _put_facts(path: Path, topics: "Sequence[Topic]", children: int) -> str:
 
     if path.exists() and (not path.is_file() or path.stat().st_size):
         raise FactsThere(path=path)
-    save(path, blank_facts(topics, children, today()).encode())
+    save(path, blank_facts(topics, {"child": children}, today()).encode())
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
     return f"{words}\n  firstpaper enter home.case {quote(str(path))}"

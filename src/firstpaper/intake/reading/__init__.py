@@ -15,9 +15,10 @@ from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.attempts import read_attempts
 from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
 from firstpaper.intake.reading.closures import read_closures
+from firstpaper.intake.reading.contributions import read_contributions
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.homes import read_homes
-from firstpaper.intake.reading.numbers import read_number
+from firstpaper.intake.reading.numbers import read_number, read_percent, read_quantity
 from firstpaper.intake.reading.people import read_people
 from firstpaper.intake.reading.periods import read_periods
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -37,6 +38,7 @@ _ANY_LENGTH = {
     AnswerKind.PEOPLE,
     AnswerKind.ATTEMPTS,
     AnswerKind.CLOSURES,
+    AnswerKind.CONTRIBUTIONS,
 }
 _NOTHING = {
     AnswerKind.TEXT: "",
@@ -46,6 +48,7 @@ _NOTHING = {
     AnswerKind.PEOPLE: (),
     AnswerKind.ATTEMPTS: (),
     AnswerKind.CLOSURES: (),
+    AnswerKind.CONTRIBUTIONS: (),
     AnswerKind.SEVERAL: (),
 }
 _NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/a", "na"}
@@ -110,8 +113,11 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.ADDRESS: lambda asked, text, today: read_address(text),
     AnswerKind.NUMBER: lambda asked, text, today: read_number(text),
     AnswerKind.MONEY: lambda asked, text, today: read_amount(text),
+    AnswerKind.PERCENT: lambda asked, text, today: read_percent(text),
+    AnswerKind.QUANTITY: lambda asked, text, today: read_quantity(text),
     AnswerKind.ATTEMPTS: lambda asked, text, today: read_attempts(text, today),
     AnswerKind.CLOSURES: lambda asked, text, today: read_closures(text, today),
+    AnswerKind.CONTRIBUTIONS: lambda asked, text, today: read_contributions(text, asked.case),
 }
 
 

@@ -1,6 +1,7 @@
-"""A small number, in digits or as a word."""
+"""Whole numbers and shares, in digits or as a word."""
 
 import re
+from decimal import Decimal
 
 from firstpaper.facts.count import MOST_COUNTED
 from firstpaper.intake.refusals import AnswerRefused
@@ -21,6 +22,14 @@ _WORDS = (
 )
 _NUMBER_OF = {word: number for number, words in enumerate(_WORDS, 1) for word in words.split()}
 
+WHOLE = Decimal(100)
+_WHOLE = re.compile(r"\d{1,9}|\d{1,3}(?:,\d{3}){1,3}")
+_UNIT = re.compile(r" *(?:months?|shares?|options?|meses|mes)$")
+_NONE_OF_IT = {"none", "no", "nothing", "zero", "cero"}
+_SHARE = re.compile(r"\d{1,3}(?:\.\d{1,2})?")
+_PERCENT_SIGN = re.compile(r" *(?:%|percent|per cent|por ciento)$")
+_PLAIN_SHARES = {"half": Decimal(50), "all": WHOLE, "none": Decimal(0), "la mitad": Decimal(50)}
+
 
 def read_number(text: str) -> int:
     """The number typed, from 1 to the most that a case can hold. Raises AnswerRefused otherwise."""
@@ -37,3 +46,26 @@ def read_number(text: str) -> int:
             )
         )
     return number
+
+
+def read_quantity(text: str) -> int:
+    """How many of something, nothing included. Raises AnswerRefused where it is no plain whole number."""
+    word = _UNIT.sub("", fold(text).rstrip(" .!"))
+    if word in _NONE_OF_IT:
+        return 0
+    if _WHOLE.fullmatch(word):
+        return int(word.replace(",", ""))
+    if word in _NUMBER_OF:
+        return _NUMBER_OF[word]
+    raise AnswerRefused(_("Please type a whole number, like 18. If none, type 0."))
+
+
+def read_percent(text: str) -> Decimal:
+    """A share in percent. Raises AnswerRefused where it is none, or is more than the whole."""
+    word = _PERCENT_SIGN.sub("", fold(text).rstrip(" .!"))
+    share = Decimal(word) if _SHARE.fullmatch(word) else _PLAIN_SHARES.get(word)
+    if share is None or share > WHOLE:
+        raise AnswerRefused(
+            _("Please type a number from 0 to 100, like 35. It is how many days of a hundred.")
+        )
+    return share

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.intake import Topic
-from firstpaper.intake.blank import Group, groups
+from firstpaper.intake.blank import Group, Room, groups
+from firstpaper.intake.kinds import Row
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
@@ -21,8 +22,8 @@ class Part:
     group: Group
 
 
-def sheets(topics: Sequence[Topic], children: int, on: date) -> Iterator[Sheet]:
-    """A page on how to use the sheets, then one sheet a topic, with so many blocks for a child."""
+def sheets(topics: Sequence[Topic], room: Room, on: date) -> Iterator[Sheet]:
+    """A page on how to use the sheets, then one sheet a topic, with blocks for so many rows of each group."""
     yield Sheet(
         template="question-sheets-start.html",
         title=_("How to use these sheets"),
@@ -39,34 +40,39 @@ def sheets(topics: Sequence[Topic], children: int, on: date) -> Iterator[Sheet]:
             values={
                 "title": _(topic.title),
                 "opening": _(topic.opening) if topic.opening else "",
-                "parts": tuple(_parts(groups(topic, children))),
+                "parts": tuple(_parts(groups(topic, room))),
             },
         )
 
 
 def _parts(found: Iterable[Group]) -> Iterator[Part]:
-    """Each child begins a page, and so does what follows the children, so that a page can be copied."""
+    """Each row begins a page, and so does what follows the rows, so that a page can be copied."""
     before: Group | None = None
     for group in found:
-        turns = before is not None and before.child != group.child
-        begins = group.child is not None and (before is None or turns)
+        turns = before is not None and before.row != group.row
+        begins = group.row is not None and (before is None or turns)
         yield Part(_heading(group, begins), _skip(group, begins), turns, group)
         before = group
 
 
-def _heading(group: Group, begins_child: bool) -> str:
-    if begins_child:
-        return _("Child {number}").format(number=group.child)
+def _heading(group: Group, begins_row: bool) -> str:
+    if begins_row and group.row:
+        return _numbered(group.row)
     if group.only_if is None:
         return _("For everyone")
     return _("Only if {condition}").format(condition=group.only_if)
 
 
-def _skip(group: Group, begins_child: bool) -> str:
+def _numbered(row: Row) -> str:
+    words = {"child": _("Child {number}"), "asset": _("Thing {number}"), "debt": _("Debt {number}")}
+    return words[row.group].format(number=row.number)
+
+
+def _skip(group: Group, begins_row: bool) -> str:
     if group.only_if is None:
         return ""
     go_on = _("If not, go on to the next heading.")
-    if not begins_child:
+    if not begins_row:
         return go_on
     only = _("Only if {condition}.").format(condition=group.only_if)
     return f"{only} {go_on}"
