@@ -44,6 +44,7 @@ FUZZED = {
     "case files": 300_000,
     "sealed files": 500_000,
     "sheet markup": 2_000_000,
+    "own sheets": 100_000,
     "passphrases": 500_000,
     "the screen": 300_000,
 }

@@ -1,7 +1,8 @@
-"""One way to use each command on a folder with `home.case`, `new.case`, `more.yaml` and `words` in it.
+"""One way to use each command on a folder that `set_out` has made.
 
-`new.case` amends `home.case`; `words` is a file with a passphrase. Tests that must hold for every command run
-through this table, and a command that is not in it fails them.
+In it `new.case` amends `home.case`, `letter` is a sheet of a clinic, and `words` is to be a file with a
+passphrase. Tests that must hold for every command run through this table, and a command that is not in it
+fails them.
 """
 
 from pathlib import Path
@@ -11,6 +12,7 @@ import typer
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
+from firstpaper.packet.own_sheets import LISTS, WORDS
 from tests.cli.person import ON
 
 COMMANDS: dict[str, list[str]] = {
@@ -21,6 +23,7 @@ COMMANDS: dict[str, list[str]] = {
     "items": ["items", "home.case", "--on", ON],
     "packet": ["packet", "home.case", "--html", "home.html", "--on", ON],
     "packet --amends": ["packet", "new.case", "--amends", "home.case", "--html", "new.html", "--on", ON],
+    "packet --sheet": ["packet", "home.case", "--sheet", "letter", "--html", "home.html", "--on", ON],
     "record": ["record", "home.case", "filed", "day=11/25/2026", "number=26FL001234", "--on", ON],
     "record --list": ["record", "home.case", "--list", "--on", ON],
     "dates": ["dates", "home.case", "--ics", "home.ics", "--on", ON],
@@ -66,6 +69,14 @@ def set_out(folder: Path, file: CaseFile) -> None:
     amended = file.case.with_fact("matter.amended", True)
     CaseFile(amended, file.passed).save(folder / "new.case")
     (folder / "more.yaml").write_text("court.branch: Annex\n", "utf-8")
+    (folder / "letter").write_text("<h1>Ours</h1>\n" + everything_put_in(), "utf-8")
+
+
+def everything_put_in() -> str:
+    """Every word and list that a sheet of a clinic can show."""
+    words = [f"<p>{name}: {{{{ {name} }}}}</p>" for name in WORDS]
+    lists = [f"<p>{{% for one in {name} %}}{{{{ one }}}}; {{% endfor %}}</p>" for name in LISTS]
+    return "\n".join([*words, *lists])
 
 
 def _click() -> Any:

@@ -33,6 +33,8 @@ from firstpaper.intake import (
     read_answer,
 )
 from firstpaper.intake.reading.dates import EARLIEST_YEAR, YEARS_AHEAD, read_day
+from firstpaper.packet.brief import Brief, brief
+from firstpaper.packet.own_sheets import OwnSheetRefused, own_sheet
 from firstpaper.packet.paper import markup_errors
 
 TODAY = date(2026, 11, 30)
@@ -150,6 +152,24 @@ def _markup(data: bytes) -> Met:
     return REFUSED if faults else TAKEN
 
 
+def _own_sheet(data: bytes) -> Met:
+    """What is left of a sheet that a stranger wrote is sheet markup with no faults, and harmless to show."""
+    try:
+        sheet = own_sheet("letter.html", _text(data), _brief())
+    except OwnSheetRefused as refused:
+        return _in_words(refused)
+    filled = str(sheet.values["filled"])
+    assert not markup_errors(filled)
+    _harmless(filled + sheet.title)
+    return TAKEN
+
+
+@cache
+def _brief() -> Brief:
+    case, _problems = facts_from(_households()[0].decode(), TODAY)
+    return brief(case, TODAY)
+
+
 def _shown(data: bytes) -> Met:
     for width in (1, 7, 80):
         _harmless(wrapped(_text(data), width))
@@ -205,6 +225,12 @@ SHEETS = (
     '<ul><li>x<ul><li>&lt;y&gt;</li></ul></li></ul><section class="keep"><tick marked/><line/></section>',
     "<pagebreak/><hr/><!-- c --><ol><li>{{ 7*7 }}</li></ol>",
 )
+OWN_SHEETS = (
+    "<h1>Ours</h1>\n<p>Dear {{ petitioner }}, {% if stops %}wait{% else %}go{% endif %}.</p>",
+    "<h1>{{ county }}</h1><ul>{% for one in forms %}<li>{{ one }}</li>{% endfor %}</ul>{# x #}",
+    "<h1>x</h1><p>{{ kind.__class__ }}{{ 'a' * 9 }}{{ stops|join }}{% include 'a' %}</p>",
+    "<h1>x</h1>{% set a = 1 %}{% raw %}{{{% endraw %}{% macro m(x) %}{% endmacro %}",
+)
 
 
 def _households() -> list[bytes]:
@@ -240,6 +266,7 @@ TARGETS = {
     "case files": Target(_case_file, _case_files),
     "sealed files": Target(_sealed, _heads),
     "sheet markup": Target(_markup, _encoded(SHEETS)),
+    "own sheets": Target(_own_sheet, _encoded(OWN_SHEETS)),
     "passphrases": Target(_passphrase, _encoded(("marble otter seven violins", "P@ss1", "aaaa 1234"))),
     "the screen": Target(_shown, _encoded((*LINES, "1. a\n  - b c\n\n" + "long " * 40))),
 }

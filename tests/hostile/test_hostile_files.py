@@ -194,3 +194,35 @@ def test_what_is_made_is_for_the_owner_alone_whatever_the_umask(run: Run, home: 
     for one in home.parent.rglob("*"):
         allowed = 0o700 if one.is_dir() else 0o600
         assert stat.S_IMODE(one.stat().st_mode) & ~allowed == 0
+
+
+# --- a sheet of one's own -------------------------------------------------------------------------------
+
+
+def test_a_sheet_of_a_clinic_is_put_into_the_packet(run: Run, home: Path) -> None:
+    (home.parent / "letter.html").write_bytes(b"<h1>Ours</h1>\r\n<p>Dear {{ petitioner }},</p>\r\n")
+    ran = run("packet", "home.case", "--sheet", "letter.html", "--html", "home.html", "--on", ON)
+    assert ran.exit == 0
+    assert "Dear Dana Marie Okafor," in home.with_name("home.html").read_text("utf-8")
+
+
+@pytest.mark.parametrize(
+    ("content", "said"),
+    [
+        (b"<h1>x</h1>\n<p>{{ case.petitioner }}</p>", "Line 2: a sheet can only put in words"),
+        (b"<h1>x</h1>\n<script>", "<script> is not part of the sheet markup"),
+        (b"\xff\xfe\x00", "it is not plain text"),
+        (b"x" * 3_000_000, "longer than"),
+        (None, "No such file"),
+    ],
+)
+def test_a_sheet_that_cannot_be_used_is_told_and_nothing_is_drafted(
+    run: Run, home: Path, content: bytes | None, said: str
+) -> None:
+    if content is not None:
+        (home.parent / "letter.html").write_bytes(content)
+    ran = run("packet", "home.case", "--sheet", "letter.html", "--on", ON)
+    assert ran.exit == 2
+    assert said in ran.said
+    assert "letter.html" in ran.said
+    assert not home.with_name("home.pdf").exists()

@@ -147,7 +147,7 @@ def test_what_describes_a_file_names_nobody_and_one_replaced_address_is_gone(fol
     assert (folder / "home.ics").exists()
     watched(folder, *COMMANDS["erase"])
     left = {one.name for one in folder.iterdir()}
-    assert left == {"damaged.case", "more.yaml", "new.case", "words", "wrong.yaml"}
+    assert left == {"damaged.case", "letter", "more.yaml", "new.case", "words", "wrong.yaml"}
 
 
 @pytest.mark.parametrize("arguments", FAILING)

@@ -11,7 +11,7 @@ Nothing here decides anything: `brief` gathers what facts, law and forms say, `v
 words, `templates/` lay them out, `paper` draws them.
 """
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -20,6 +20,7 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.contents import Stage, sheets
 from firstpaper.packet.drawing import drawn
+from firstpaper.packet.own_sheets import own_sheet
 from firstpaper.packet.views.sheet import Sheet
 
 __all__ = ["Packet", "Stage", "build"]
@@ -54,15 +55,22 @@ class Packet:
 
 
 def build(
-    case: Case, on: date, amends: Case | None = None, *, stages: Collection[Stage] = tuple(Stage)
+    case: Case,
+    on: date,
+    amends: Case | None = None,
+    *,
+    stages: Collection[Stage] = tuple(Stage),
+    own: Mapping[str, str] | None = None,
 ) -> Packet:
     """Work out the packet of a case for a filing on the day `on`.
 
     `amends` is the case of the earlier petition that this one replaces; then a sheet shows what changes.
-    `stages` are those whose sheets are wanted.
+    `stages` are those whose sheets are wanted. `own` holds the text of sheets that a clinic brings, by the
+    name of the file. Raises OwnSheetRefused.
     """
     worked_out = brief(case, on, amends)
-    return Packet(worked_out, tuple(sheets(worked_out, stages)))
+    more = [own_sheet(name, text, worked_out) for name, text in (own or {}).items()]
+    return Packet(worked_out, tuple(sheets(worked_out, stages, more)))
 
 
 def unprintable(case: Case) -> tuple[str, ...]:

@@ -4,7 +4,7 @@ Nobody needs forty pages on the day they file. So each part knows its stage, and
 one at a time. Within a stage the sheets stand in the order in which they are worth reading.
 """
 
-from collections.abc import Callable, Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -73,14 +73,19 @@ def stage_of(case: Case) -> Stage:
     return Stage.LATER if is_filed(case) else Stage.FIRST
 
 
-def sheets(brief: Brief, stages: Collection[Stage] = tuple(Stage)) -> Iterator[Sheet]:
-    """The sheets of these stages in order. A page to start from comes first in each, and names the others."""
+def sheets(
+    brief: Brief, stages: Collection[Stage] = tuple(Stage), own: Sequence[Sheet] = ()
+) -> Iterator[Sheet]:
+    """The sheets of these stages in order. A page to start from comes first in each, and names the others.
+
+    `own` are sheets that a clinic brings; they come last in the first of the stages.
+    """
     if Stage.FIRST in stages:
-        others = _of(Stage.FIRST, brief)
+        others = (*_of(Stage.FIRST, brief), *own)
         yield cover.sheet(brief, others, with_later=Stage.LATER in stages)
         yield from others
     if Stage.LATER in stages:
-        others = _of(Stage.LATER, brief)
+        others = (*_of(Stage.LATER, brief), *(() if Stage.FIRST in stages else own))
         yield after.sheet(brief, others)
         yield from others
 

@@ -9,6 +9,7 @@ import typer
 
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
+from firstpaper.cli.plain_text import plain_text
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -112,22 +113,10 @@ def read_facts(path: Path, day: date, onto: "Case | None" = None) -> "Case":
     """The facts in a YAML file, put onto a case. Raises FactsRefused with every line that is wrong."""
     from firstpaper.intake import facts_from
 
-    case, problems = facts_from(_text(path), day, onto)
+    case, problems = facts_from(plain_text(path, MOST_TEXT, FactsUnreadable), day, onto)
     if problems:
         raise FactsRefused(path, problems)
     return case
-
-
-def _text(path: Path) -> str:
-    try:
-        if path.exists() and not path.is_file():
-            raise FactsUnreadable(path=path, reason=_("it is not a file"))
-        with path.open(encoding="utf-8-sig") as file:
-            return file.read(MOST_TEXT)
-    except UnicodeDecodeError as error:
-        raise FactsUnreadable(path=path, reason=_("it is not plain text")) from error
-    except OSError as error:
-        raise FactsUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
 
 
 def _problem(one: "Problem") -> str:

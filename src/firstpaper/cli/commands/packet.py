@@ -18,7 +18,7 @@ from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Mapping, Sequence
 
     from firstpaper.facts import Case
 
@@ -72,6 +72,25 @@ AmendsOption = Annotated[
 ]
 
 
+OwnSheetOption = Annotated[
+    list[Path] | None,
+    typer.Option(
+        "--sheet",
+        metavar="FILE.html",
+        help=_("Add a sheet of your own, such as a letter of your clinic. May be given again."),
+    ),
+]
+
+
+class OwnSheetUnreadable(UserError):
+    """The sheet {path} could not be opened: {reason}.
+
+    Nothing was drafted. Check the name and the folder, and try again.
+    """
+
+    code = "own_sheet_unreadable"
+
+
 class AmendsNothing(UserError):
     """This case is not marked as an amended petition, so nothing was drafted.
 
@@ -98,6 +117,7 @@ def packet(
     part: PartOption = None,
     seal: SealPdfOption = False,
     amends: AmendsOption = None,
+    sheet: OwnSheetOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -113,10 +133,18 @@ def packet(
         lock = _lock(passphrases, facts) if seal else None
         wanted = part or wanted_now(facts)
         files = Files(output or _beside(case, wanted), html, lock)
-        result = draft(facts, filing_day(on), files, wanted, earlier)
+        result = draft(facts, filing_day(on), files, wanted, earlier, _own_sheets(sheet or []))
         return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted)]))
 
     deliver("packet", as_json, work)
+
+
+def _own_sheets(paths: "Sequence[Path]") -> dict[str, str]:
+    """The text of the sheets that somebody brings, by name."""
+    from firstpaper.cli.plain_text import plain_text
+    from firstpaper.packet.own_sheets import LONGEST
+
+    return {str(path): plain_text(path, LONGEST + 1, OwnSheetUnreadable) for path in paths}
 
 
 def _lock(passphrases: Passphrases, case: "Case") -> "Lock":
@@ -177,7 +205,12 @@ class Files:
 
 
 def draft(
-    case: "Case", day: date, files: Files, wanted: Wanted = Wanted.ALL, amends: "Case | None" = None
+    case: "Case",
+    day: date,
+    files: Files,
+    wanted: Wanted = Wanted.ALL,
+    amends: "Case | None" = None,
+    own: "Mapping[str, str] | None" = None,
 ) -> Result:
     """Draft the packet of a case, or a part of it, into files.
 
@@ -190,7 +223,7 @@ def draft(
     from firstpaper.packet import Stage, build
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
-    drafted = build(case, day, amends, stages=stages)
+    drafted = build(case, day, amends, stages=stages, own=own)
     drawn = drafted.pdf()
     write_output(files.pdf, files.lock(drawn) if files.lock else drawn, PDF)
     if files.html:
@@ -220,7 +253,7 @@ def draft(
 def _where(locked: bool) -> str:
     if locked:
         return _("The packet is in {path}, locked with its passphrase. Do not send the two together.")
-    return _("The packet is in {path}. Only your account on this computer can open it.")
+    return _("The packet is in {path}. It is made for your account alone.")
 
 
 def _stop_lines(titles: list[str]) -> list[str]:
