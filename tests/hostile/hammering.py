@@ -14,6 +14,9 @@ from random import Random
 from firstpaper.casefile import CaseFile
 
 FACT = "petitioner.other_names"
+LEAST_KILLS = 3
+PATIENCE = 120
+"""Seconds that a busy machine may take longer than was asked for."""
 WRITES = f"""
 import sys
 from pathlib import Path
@@ -41,12 +44,15 @@ def hammered(folder: Path, seconds: float, writers: int, random: Random, *, kill
     names = [f"W{number}" for number in range(writers)]
     running = {name: _begin(path, name) for name in names}
     end = time.monotonic() + seconds
+    before = dict.fromkeys(names, 0)
     killed = 0
-    while time.monotonic() < end:
+    while time.monotonic() < end or killed < LEAST_KILLS * kills or not _all_have_saved(path, names):
+        assert time.monotonic() < end + PATIENCE, "a writer does not get through"
         time.sleep(random.uniform(0.1, 0.4))
-        if kills:
-            name = random.choice(names)
+        name = random.choice(names)
+        if kills and _saves_of(path, name) > before[name]:  # not while it is still starting
             _stop(running[name])
+            before[name] = _saves_of(path, name)
             running[name] = _begin(path, name)
             killed += 1
     for process in running.values():
@@ -66,6 +72,15 @@ def hammered(folder: Path, seconds: float, writers: int, random: Random, *, kill
 
 def _begin(path: Path, name: str) -> subprocess.Popen[bytes]:
     return subprocess.Popen([sys.executable, "-c", WRITES, path, name, _notes(path, name)])
+
+
+def _all_have_saved(path: Path, names: list[str]) -> bool:
+    return all(_saves_of(path, name) for name in names)
+
+
+def _saves_of(path: Path, name: str) -> int:
+    """How many saves a writer has noted."""
+    return len(_notes(path, name).read_text().splitlines())
 
 
 def _notes(path: Path, name: str) -> Path:

@@ -20,8 +20,10 @@ from tests.hostile.targets import TODAY
 
 PASSPHRASE = "marble otter seven violins"
 ASKS = ["ask", "home.case", "--on", ON]
-STARTING, ANSWERING = 0.5, 0.2
-"""Seconds within which a process is killed: after its start, or after its first question."""
+STARTING, ANSWERING = 0.5, 0.1
+"""Seconds within which a process is killed: after its start, or after a question."""
+MOST_ANSWERS = 8
+"""How many answers a process gets before the question after which it is killed."""
 
 
 def killed_again_and_again(folder: Path, times: int, random: Random, *, sealed: bool) -> dict[str, int]:
@@ -91,11 +93,12 @@ class _Sitting:
         killer = threading.Timer(
             random.uniform(0, STARTING if while_starting else ANSWERING), self._process.kill
         )
+        before = -1 if while_starting else random.randrange(MOST_ANSWERS)
         if while_starting:
             killer.start()
         with suppress(BrokenPipeError):
-            for prompt in self._prompts():
-                if not while_starting and killer.ident is None:
+            for number, prompt in enumerate(self._prompts()):
+                if number == before:
                     killer.start()
                 self._meet(prompt)
         killer.cancel()

@@ -1,8 +1,8 @@
 """Files from strangers: too large, too deep, too full, or not what they seem."""
 
 import json
+import os
 import stat
-import time
 from collections.abc import Callable
 from html import escape
 from pathlib import Path
@@ -19,6 +19,11 @@ from tests.cli.person import ON, Ran, facts_of, flat
 
 Run = Callable[..., Ran]
 HEAD = {"firstpaper": {"schema": 1, "saved_by": "x"}}
+
+
+def worked() -> float:
+    """Seconds of work of this process and of those it ran; waiting on a busy machine is not counted."""
+    return sum(os.times()[:4])
 
 
 @pytest.fixture
@@ -57,10 +62,10 @@ def nested(depth: int) -> Any:
 )
 def test_a_case_file_beyond_what_we_write_is_refused_at_once(path: Path, facts: object) -> None:
     path.write_text(json.dumps({**HEAD, "facts": facts}))
-    before = time.monotonic()
+    before = worked()
     with pytest.raises(CaseFileDamaged):
         CaseFile.load(path)
-    assert time.monotonic() - before < 1.0
+    assert worked() - before < 1.0
 
 
 def test_numbers_of_thousands_of_digits_and_brackets_without_end_are_refused(path: Path) -> None:
@@ -74,20 +79,20 @@ def test_a_huge_file_is_not_read_to_its_end(path: Path) -> None:
     with path.open("wb") as file:
         file.write(json.dumps({**HEAD, "facts": {}}).encode())
         file.truncate(LARGEST * 1000)
-    before = time.monotonic()
+    before = worked()
     with pytest.raises(NotACaseFile):
         CaseFile.load(path)
-    assert time.monotonic() - before < 1.0
+    assert worked() - before < 1.0
 
 
 def test_five_hundred_children_are_counted_and_not_drafted_one_by_one(path: Path, run: Run) -> None:
     document = json.loads(CaseFile(facts_of("two-children-moved-county")).to_json())
     document["facts"]["child"] *= 250
     path.write_text(json.dumps(document))
-    before = time.monotonic()
+    before = worked()
     assert run("check", "home.case", "--on", ON).exit in (0, 1, 2)
     assert run("items", "home.case", "--on", ON).exit in (0, 1, 2)
-    assert time.monotonic() - before < 10
+    assert worked() - before < 10
 
 
 @pytest.mark.parametrize("size", [1_000_000, 30_000_000])
@@ -117,10 +122,10 @@ def test_a_line_of_a_megabyte_is_refused_and_the_next_one_is_read(run: Run, home
 )
 def test_a_file_of_facts_that_is_a_trap_is_refused_at_once(run: Run, tmp_path: Path, text: str) -> None:
     (tmp_path / "facts.yaml").write_text(text, "utf-8")
-    before = time.monotonic()
+    before = worked()
     ran = run("enter", "home.case", "facts.yaml", "--on", ON)
     assert ran.exit == 2
-    assert time.monotonic() - before < 10
+    assert worked() - before < 10
     assert [one.name for one in tmp_path.iterdir()] == ["facts.yaml"]
 
 

@@ -6,7 +6,9 @@ from firstpaper.errors import UserError
 class CaseFileMissing(UserError):
     """There is no case file at {path}.
 
-    Check the name and the folder. To begin a new case, type: firstpaper ask {path}
+    Check the name and the folder. To begin a new case, type:
+
+    firstpaper ask {path}
     """
 
     code = "case_file_missing"
@@ -45,8 +47,9 @@ class CaseFileDamaged(UserError):
 class CopyKept(UserError):
     """The case file {path} cannot be used: {reason}.
 
-    Nothing is lost yet. A copy of it, saved {when}, is whole. To go on from that copy, type: firstpaper
-    undo {path}
+    Nothing is lost yet. A copy of it, saved {when}, is whole. To go on from that copy, type:
+
+    firstpaper undo {path}
 
     If there is still a file by that name, it is kept beside it under the name {aside}.
     """
