@@ -60,6 +60,8 @@ def steps(table: Mapping[str, Any], one: Mapping[str, Any]) -> Iterator[list[str
     yield ["filed", f"day={filed}", *(["joint=yes"] if table.get("joint") else [])]
     if "fee" in one:
         yield ["fee", *one["fee"]]
+    if "summary" in one:
+        yield ["summary", *one["summary"]]
     if "amended" in one:
         yield ["revoked", f"day={one['amended']}", "by=petitioner"]
         yield ["amended-served", f"day={one['amended']}", *served]
@@ -90,6 +92,9 @@ def test_what_is_recorded_gives_the_dates_of_the_table(
     assert one.get("says", "") in found["if_missed"]
     assert found["authority"] == table["names"]
     assert found["steps"]
+    assert not {each["key"] for each in (*data["dates"], *data["not_running_yet"])} & set(
+        table.get("gives_none", ())
+    )
     assert [each["target"] for each in data["dates"]] == sorted(each["target"] for each in data["dates"])
 
 

@@ -5,16 +5,21 @@
 The expected files are read by people: a change in one is a change in what a filer is told.
 """
 
+import shlex
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 from html.parser import HTMLParser
 from pathlib import Path
+from typing import Any
 
+from firstpaper.cli.agenda_words import agenda_text
+from firstpaper.cli.recording import named_event, with_details
 from firstpaper.facts import Case
 from firstpaper.intake import facts_from
-from firstpaper.packet import build
+from firstpaper.law.measures.agenda import agenda
+from firstpaper.packet import Stage, build
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.pictures.words import text_of
 from firstpaper.packet.templates import render
@@ -27,17 +32,21 @@ HOUSEHOLDS = HERE.parents[1] / "demo" / "households"
 
 @dataclass(frozen=True)
 class Household:
-    """An invented household on one filing day."""
+    """An invented household on one day. `recorded` is what was typed to `record` by then."""
 
     name: str
     on: date
+    recorded: tuple[str, ...] = ()
 
     @property
     def case(self) -> Case:
-        """Its facts, read as a fact file is read."""
+        """Its facts, read as a fact file is read, and then its record, as the command reads it."""
         case, problems = facts_from((HOUSEHOLDS / f"{self.name}.yaml").read_text("utf-8"), self.on)
         assert not problems, problems
         assert case is not None
+        for typed in self.recorded:
+            event, *details = shlex.split(typed)
+            case = with_details(case, named_event(event), details, self.on)
         return case
 
     @property
@@ -51,13 +60,36 @@ class Household:
 
 def households() -> tuple[Household, ...]:
     """Every household on each of its filing days."""
-    index = tomllib.loads((HERE / "index.toml").read_text("utf-8"))
-    return tuple(Household(one["name"], on) for one in index["household"] for on in one["on"])
+    return tuple(Household(one["name"], on) for one in _index() for on in one["on"])
+
+
+def followed() -> tuple[Household, ...]:
+    """Every household that is followed past its filing, on each of those days."""
+    return tuple(each for one in _index() for each in _since(one["name"], one.get("since", ())))
+
+
+def _index() -> list[dict[str, Any]]:
+    index: list[dict[str, Any]] = tomllib.loads((HERE / "index.toml").read_text("utf-8"))["household"]
+    return index
+
+
+def _since(name: str, days: Iterable[dict[str, Any]]) -> Iterator[Household]:
+    recorded: tuple[str, ...] = ()
+    for day in days:
+        recorded += tuple(day["record"])
+        yield Household(name, day["on"], recorded)
 
 
 def texts(household: Household) -> dict[str, str]:
     """What the household gets, as text files by name."""
-    packet = build(household.case, household.on)
+    case, on = household.case, household.on
+    if household.recorded:
+        packet = build(case, on, stages=[Stage.LATER])
+        return {
+            "dates.txt": agenda_text(packet.brief.case, agenda(packet.brief.case, on)) + "\n",
+            "packet.txt": "\n\n".join(map(_shown, packet.sheets)) + "\n",
+        }
+    packet = build(case, on)
     return {
         "items.txt": "\n".join(_items(packet.brief)) + "\n",
         "findings.txt": "\n".join(_findings(packet.brief)) + "\n",
@@ -113,7 +145,7 @@ def blocks(markup: str) -> list[str]:
 
 def write() -> None:
     """Write the expected files anew."""
-    for household in households():
+    for household in (*households(), *followed()):
         household.expected.mkdir(parents=True, exist_ok=True)
         for name, text in texts(household).items():
             (household.expected / name).write_text(text, "utf-8")

@@ -3,12 +3,13 @@
 import pytest
 
 from firstpaper.intake import asked, standing
-from tests.households.golden import EXPECTED, HOUSEHOLDS, Household, households, texts
+from tests.households.golden import EXPECTED, HOUSEHOLDS, Household, followed, households, texts
 
 ALL = households()
+FOLLOWED = followed()
 
 
-@pytest.mark.parametrize("household", ALL, ids=str)
+@pytest.mark.parametrize("household", [*ALL, *FOLLOWED], ids=str)
 def test_items_findings_and_words_are_as_agreed(household: Household) -> None:
     for name, text in texts(household).items():
         agreed = (household.expected / name).read_text("utf-8")
@@ -25,7 +26,9 @@ def test_every_household_is_worked_out() -> None:
 
 
 def test_no_agreed_file_is_left_over() -> None:
-    assert {path.name for path in EXPECTED.iterdir()} == {household.expected.name for household in ALL}
+    assert {path.name for path in EXPECTED.iterdir()} == {
+        household.expected.name for household in (*ALL, *FOLLOWED)
+    }
 
 
 @pytest.mark.parametrize(

@@ -3,10 +3,12 @@
 from functools import cache
 
 from firstpaper.packet import Packet, build
-from tests.households.golden import Household, households
+from tests.households.golden import Household, followed, households
 from tests.packet.reading_pdf import Leaf, leaves
 
-ALL = households()
+FOLLOWED = followed()
+ALL = tuple(one for one in households() if one.name not in {later.name for later in FOLLOWED})
+"""Those whose whole packet is drawn. What the others show lies after the filing: `FOLLOWED` draws that."""
 
 
 def household(name: str) -> Household:

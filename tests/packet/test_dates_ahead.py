@@ -81,7 +81,10 @@ def test_after_the_filing_it_shows_what_happened_and_the_real_dates() -> None:
     (words,) = read(sheet(SERVED, date(2026, 12, 6)))
     assert "Nothing is filed yet." not in words
     assert "Case number: 26FL001234." in words
-    assert "Saturday, December 5, 2026: The papers were served" in words
+    assert (
+        "Saturday, December 5, 2026: The papers were served or sent (Handed to the other side in person)"
+        in words
+    )
     assert "January 2027" in words
     assert (
         "Mon, Jan 4, 2027: Last day to file and serve a response. (the other side)" in words

@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.intake import Asked, Topic, echo
-from firstpaper.intake.events import events, happened_already, recorded
+from firstpaper.intake.events import events, happened_already, in_short, recorded
 from firstpaper.law.measures.agenda import Agenda, Entry, Later, State
 from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning
 from firstpaper.law.measures.record import case_number
@@ -96,8 +96,8 @@ def _group(title: str, blocks: Iterator[str], separator: str = "\n\n") -> str:
 
 def _events(case: Case) -> Iterator[str]:
     for topic in events().topics:
-        if day := event_day(topic, case):
-            yield f"  {TICKED} {day}: {_(topic.title)}"
+        if words := in_short(topic, case):
+            yield f"  {TICKED} {words}"
 
 
 def event_day(topic: Topic, case: Case) -> str:

@@ -10,11 +10,13 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, Day
 from firstpaper.intake.engine import Asked
-from firstpaper.intake.kinds import recorded_places
+from firstpaper.intake.kinds import AnswerKind, recorded_places
 from firstpaper.intake.loading import Bank
 from firstpaper.intake.question import Topic
+from firstpaper.intake.spoken import echo
+from firstpaper.locale import _
 
 FOLDER = Path(__file__).parent / "events"
 PREDICATES = "firstpaper.intake.event_predicates"
@@ -64,6 +66,17 @@ def details(topic: Topic, case: Case) -> tuple[Asked, ...]:
 def happened_already(topic: Topic, case: Case) -> tuple[Asked, ...]:
     """The details of an event that were recorded."""
     return tuple(one for one in details(topic, case) if case.fact(one.key) is not None)
+
+
+def in_short(topic: Topic, case: Case) -> str:
+    """An event on one line: its day, its title and the choice that tells how it went; empty if not told."""
+    told = happened_already(topic, case)
+    if not told:
+        return ""
+    days = (one for one in told if isinstance(case.fact(one.key), Day))
+    day = next((echo(one, case.fact(one.key)) for one in days), "")
+    how = f" ({echo(told[0], case.fact(told[0].key))})" if told[0].kind is AnswerKind.CHOICE else ""
+    return f"{day}: {_(topic.title)}{how}" if day else f"{_(topic.title)}{how}"
 
 
 def with_detail(case: Case, key: str, value: Any) -> Case:

@@ -6,9 +6,7 @@ from datetime import date
 from itertools import groupby
 
 from firstpaper.counting import days_after, month_name, short_date
-from firstpaper.facts import Day
-from firstpaper.intake import echo
-from firstpaper.intake.events import events, happened_already
+from firstpaper.intake.events import events, in_short
 from firstpaper.law.measures.agenda import Agenda, Entry, State, agenda
 from firstpaper.law.measures.deadlines import Actor, Deadline
 from firstpaper.law.measures.record import case_number
@@ -68,13 +66,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 def _happened(brief: Brief) -> Iterator[str]:
     """The events that were recorded, each with its day."""
-    for topic in events().topics:
-        told = happened_already(topic, brief.case)
-        day = next((one for one in told if isinstance(brief.case.fact(one.key), Day)), None)
-        if day:
-            yield _("{day}: {title}").format(day=echo(day, brief.case.fact(day.key)), title=_(topic.title))
-        elif told:
-            yield _(topic.title)
+    return filter(None, (in_short(topic, brief.case) for topic in events().topics))
 
 
 def _months(found: Agenda) -> Iterator[Group]:
