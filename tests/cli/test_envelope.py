@@ -52,7 +52,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["answered", "open_questions", "set_aside"],
     ),
     "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
-    "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions"]),
+    "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions", "pictures"]),
     "items": (["items", "home.case"], ["on", "items"]),
     "record": (
         ["record", "home.case", "filed", "day=11/30/2026"],
@@ -69,6 +69,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
             "dates",
             "not_running_yet",
             "notes",
+            "pictures",
             "ics",
         ],
     ),
@@ -76,7 +77,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
     "unseal": (["unseal", "home.case"], ["sealed"]),
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
-    "packet": (["packet", "home.case"], ["on", "pdf", "html", "warnings", "stops"]),
+    "packet": (["packet", "home.case"], ["on", "part", "sheets", "pdf", "html", "warnings", "stops"]),
     "shelf": (["shelf"], ["on", "folder", "cases", "unread"]),
     "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children"]),
     "why": (
@@ -95,7 +96,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ],
     ),
     "law": (["law"], ["on", "oldest_check", "law"]),
-    "demo": (["demo"], ["on", "pdf", "html", "warnings", "stops"]),
+    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "warnings", "stops"]),
 }
 FAILS: dict[str, tuple[list[str], str]] = {
     "ask": (["ask", "letter.txt"], "not_a_case_file"),

@@ -18,7 +18,7 @@ def test_the_page_does_what_it_says(tmp_path: Path) -> None:
         printed = run(command, tmp_path)
         assert matches(shown, printed), f"{command}\n--- shown\n{shown}\n--- printed\n{printed}"
     assert {one.name for one in tmp_path.iterdir()} >= {"dates.ics", "mine-later.pdf", "new.case", "new.pdf"}
-    assert len(commands) == 14
+    assert len(commands) == 15
 
 
 def test_the_page_names_every_event_that_can_be_recorded() -> None:

@@ -155,6 +155,7 @@ def test_an_amended_petition_is_served_anew_and_nothing_of_the_first_service_is_
         "service-server.html",
         "service-log.html",
     ]
+    assert "FL-100 marked “amended”, a copy" in of("service-server.html", again)
     assert "11/10/2026" not in words(shown(service.sheets, again))
     done = again.with_fact("record.amended_on", D("2026-11-16")).with_fact(
         "record.amended_served_on", D("2026-11-20")

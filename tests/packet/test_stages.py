@@ -9,7 +9,7 @@ from pypdf import PdfReader
 from firstpaper.facts import Case, Day
 from firstpaper.packet import Stage, build
 from firstpaper.packet.contents import stage_of
-from tests.households.golden import Household
+from tests.households.golden import Household, households
 from tests.packet.drawn import ALL, household, packet
 
 ON = date(2026, 12, 1)
@@ -71,7 +71,7 @@ def test_a_case_is_at_its_later_stage_once_its_own_petition_is_filed() -> None:
 
 
 def _after(name: str = "plain-childless-divorce", **record: object) -> str:
-    case = household(name).case
+    case = next(one.case for one in households() if one.name == name)
     for key, value in record.items():
         case = case.with_fact(f"record.{key.replace('__', '.')}", value)
     return " ".join(_words(build(case, ON, stages=[Stage.LATER]).pdf(), pages=2))
@@ -88,6 +88,14 @@ def test_the_later_part_says_what_is_left_to_do() -> None:
     answered = _after(filed_on=FILED, response_filed_on=Day.parse("2026-11-30"))
     assert "A response was filed." in answered
     assert "File the proof of service (FL-115)" not in answered
+
+
+def test_an_amended_petition_is_to_be_served_like_the_first_papers() -> None:
+    # Code Civ. Proc. 471.5(a); the manner of a first summons: secondary, In re Marriage of Rhoades (1984)
+    again = _after("corrected-after-it-was-served", amended_on=FILED)
+    assert "Have the amended petition served, like the first papers." in again
+    served = _after("corrected-after-it-was-served", amended_on=FILED, amended_served_on=FILED)
+    assert "Have the amended petition served" not in served
 
 
 def test_the_later_part_of_a_joint_petition_serves_nobody() -> None:

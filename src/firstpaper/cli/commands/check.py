@@ -5,21 +5,28 @@ from pathlib import Path
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.picturing import PicturesOption, before_filing
 from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _, _n
 
 
 def check(
     case: HomeArgument = HOME,
     on: OnOption = None,
+    pictures: PicturesOption = False,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Check the case against every rule."""
-    deliver("check", as_json, lambda terminal: _check(case, on, Passphrases(terminal, passphrase_from)))
+
+    def work(terminal: Terminal) -> Result:
+        return _check(case, on, Passphrases(terminal, passphrase_from), pictures=pictures)
+
+    deliver("check", as_json, work)
 
 
-def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
+def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bool) -> Result:
     from firstpaper.cli.changing import change_data, changes_text
     from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
     from firstpaper.counting import spell_date
@@ -33,6 +40,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
     soon = changes(case, day)
     stopping = stops(found)
     still_open = [one.key for one in asked(case) if case.fact(one.key) is None]
+    shown = before_filing(case, day) if pictures else []
     head = _("Checked for a filing on {date}.").format(date=spell_date(day))
     return Result(
         data={
@@ -41,6 +49,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
             "changes": [change_data(one) for one in soon],
             "values": computed_values(found),
             "open_questions": still_open,
+            "pictures": shown[1:],
         },
         text="\n\n".join(
             [
@@ -49,6 +58,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases) -> Result:
                 *_open_line(len(still_open)),
                 findings_text(found),
                 *changes_text(soon),
+                *shown,
             ]
         ),
         exit=Exit.STOPS if stopping else Exit.FINE,

@@ -1,5 +1,6 @@
 """`firstpaper dates`: every date of the case, how it is counted, who has to act and what follows."""
 
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -9,6 +10,7 @@ import typer
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.picturing import PicturesOption, days_of_the_case
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -53,6 +55,7 @@ def dates(
     case: HomeArgument = HOME,
     ics: IcsOption = None,
     plain_titles: PlainTitlesOption = False,
+    pictures: PicturesOption = False,
     on: DayOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -63,12 +66,21 @@ def dates(
         passphrases = Passphrases(terminal, passphrase_from)
         day = filing_day(on)
         facts = _tied_to_calendar(case, passphrases) if ics else case_at(case, passphrases)
-        return _dates(facts, day, ics, plain_titles=plain_titles)
+        return _dates(facts, day, Wanted(ics, plain_titles, pictures))
 
     deliver("dates", as_json, work)
 
 
-def _dates(told: "Case", day: date, ics: Path | None, *, plain_titles: bool) -> Result:
+@dataclass(frozen=True)
+class Wanted:
+    """What is wanted beside the dates: a calendar file, and the picture of the days in words."""
+
+    ics: Path | None
+    plain_titles: bool
+    pictures: bool
+
+
+def _dates(told: "Case", day: date, wanted: Wanted) -> Result:
     from firstpaper.cli.agenda_words import agenda_text
     from firstpaper.intake import standing
     from firstpaper.law.measures.agenda import agenda
@@ -77,10 +89,12 @@ def _dates(told: "Case", day: date, ics: Path | None, *, plain_titles: bool) -> 
     found = agenda(case, day)
     notes = _notes(case, day)
     said = ["\n".join(part for part in (one.says, one.do) if part) for one in notes]
-    made = [_make_calendar(case, found, ics, plain_titles=plain_titles)] if ics else []
+    shown = days_of_the_case(case, day) if wanted.pictures else []
+    ics = wanted.ics
+    made = [_make_calendar(case, found, ics, plain_titles=wanted.plain_titles)] if ics else []
     return Result(
-        data={**_data(case, found, notes), "ics": str(ics) if ics else None},
-        text="\n\n".join([*said, agenda_text(case, found), *made]),
+        data={**_data(case, found, notes), "pictures": shown[1:], "ics": str(ics) if ics else None},
+        text="\n\n".join([*said, agenda_text(case, found), *shown, *made]),
     )
 
 

@@ -7,7 +7,7 @@ from firstpaper.facts.choices import Kind
 from firstpaper.forms.needed import Goes
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint
-from firstpaper.law.measures.service import Serving, serving
+from firstpaper.law.measures.service import Serving, serves_again, serving
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.contents import named
@@ -32,6 +32,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "together": joint(case),
             "may_file_together": bool(brief.joint),
             "serve": is_to_be_served(brief),
+            "again": serves_again(case),
             "prove": left is not Serving.NOTHING,
             "disclose": any(one.template == "disclosure.html" for one in others),
             "nullity": known(case.matter.kind) is Kind.NULLITY,

@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from firstpaper.counting import days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Lives
-from firstpaper.forms.needed import Goes
+from firstpaper.forms.fl100 import FORM as PETITION
+from firstpaper.forms.needed import FormNeeded, Goes
 from firstpaper.forms.service_forms import service_forms
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import case_number, is_filed
-from firstpaper.law.measures.service import NEAR_DAYS, Serving, proof_texts, serving
+from firstpaper.law.measures.service import NEAR_DAYS, Serving, proof_texts, serves_again, serving
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -89,11 +90,18 @@ def _shared(brief: Brief) -> dict[str, object]:
     }
 
 
+def _named(form: FormNeeded, *, again: bool) -> str:
+    """What to look for in the envelope; of the two petitions there are by then, the right one."""
+    if again and form.form == PETITION:
+        return _("{form} marked “amended”").format(form=form.form)
+    return form.form or form.title
+
+
 def _envelope(brief: Brief) -> Iterator[str]:
     """The papers that the other side gets, each as one line to tick."""
     for form in brief.forms:
         if form.copy_served and not form.later:
-            name = form.form or form.title
+            name = _named(form, again=serves_again(brief.case))
             copy = _("{form}, a copy. {only_if}") if form.only_if else _("{form}, a copy")
             yield copy.format(form=name, only_if=form.only_if)
     for page in brief.attachments:
