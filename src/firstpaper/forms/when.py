@@ -167,6 +167,11 @@ def may_yet_want_fee_waiver(case: Case, on: date) -> bool:
     return not wants_fee_waiver(case, on)
 
 
+def pays_the_first_fee(case: Case, on: date) -> bool:
+    """The fee of a first petition is due, and the filer has not asked to be let off."""
+    return is_first_petition(case, on) and may_yet_want_fee_waiver(case, on)
+
+
 def has_attachment_pages(case: Case, on: date) -> bool:
     """Some page of ours goes behind a form."""
     return bool(attachments(case, on))

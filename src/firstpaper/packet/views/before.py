@@ -8,6 +8,7 @@ from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import holidays_only
+from firstpaper.law.measures.record import begins_on, filed_on
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -32,14 +33,17 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
             "disclosure_days": disclosure,
-            "disclosure_due": _due(brief.on, disclosure) if disclosure else None,
+            "begun": filed_on(brief.case, brief.on),
+            "disclosure_due": _due(begins_on(brief.case, brief.on), disclosure),
             "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
         },
     )
 
 
-def _due(filed: date, days: int) -> Counted:
-    """The last day, moved off weekends and court holidays (Code Civ. Proc. 12a)."""
+def _due(filed: date | None, days: int | None) -> Counted | None:
+    """The last day from the filing that opens the case, moved off court holidays (Code Civ. Proc. 12a)."""
+    if filed is None or days is None:
+        return None
     return holidays_only().roll_forward(days_after(filed, days).day)
 
 

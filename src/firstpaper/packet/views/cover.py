@@ -36,6 +36,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],
             "stack": stack(brief.forms, brief.ledger),
             "apart": apart(brief.forms),
+            "amended": known(brief.case.matter.amended) is True,
             "fee": figure("fees.first_paper", brief.on),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "clerk_questions": tuple(_clerk_questions(brief)),
