@@ -12,6 +12,7 @@ from firstpaper.counting import (
     ResidenceBand,
     count_back,
     days_after,
+    leaving_out,
     residence_window,
     statutory_days,
 )
@@ -154,3 +155,36 @@ def test_counts_can_be_joined_with_their_steps() -> None:
 def test_a_negative_count_is_refused(count: Callable[[date, int], object]) -> None:
     with pytest.raises(ValueError, match="a count of days cannot be negative: -1"):
         count(date(2026, 1, 1), -1)
+
+
+spans = st.lists(
+    st.tuples(st.integers(-50, 900), st.integers(0, 90)).map(lambda two: (two[0], two[0] + two[1])),
+    max_size=4,
+)
+
+
+@given(start=days, length=st.integers(0, 800), told=spans)
+def test_leaving_days_out_keeps_the_length_of_the_rest(
+    start: date, length: int, told: list[tuple[int, int]]
+) -> None:
+    out = [(start + first * ONE_DAY, start + last * ONE_DAY) for first, last in told]
+    end = start + length * ONE_DAY
+    counted = leaving_out(start, end, out)
+    within = [start + number * ONE_DAY for number in range(1, (counted.day - start).days + 1)]
+    kept = [day for day in within if not any(first <= day <= last for first, last in out)]
+    assert len(kept) == length
+    assert counted.day >= end
+    assert not within or within[-1] in kept or not length
+    assert bool(counted.steps) is (counted.day > end)
+
+
+def test_leaving_out_says_how_many_days_it_left_out() -> None:
+    start, end = date(2026, 11, 25), date(2026, 12, 5)
+    assert leaving_out(start, end, []) == Counted(end, ())
+    one = leaving_out(start, end, [(date(2026, 11, 26), date(2026, 11, 26))])
+    assert one == Counted(date(2026, 12, 6), ("Sun, Dec 6, 2026: 1 day is left out",))
+    reaching = leaving_out(
+        start, end, [(date(2026, 12, 5), date(2026, 12, 6)), (date(2026, 12, 7), date(2026, 12, 7))]
+    )
+    assert reaching == Counted(date(2026, 12, 8), ("Tue, Dec 8, 2026: 3 days are left out",))
+    assert leaving_out(start, end, [(start, start), (date(2026, 12, 6), date(2027, 1, 6))]).day == end

@@ -7,7 +7,16 @@ import pytest
 from pydantic import BaseModel, ValidationError
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.facts.choices import FeeState, Kind, LaterService, MailGoes, ServiceMethod, Who
+from firstpaper.facts.choices import (
+    FeeState,
+    FinalDisclosure,
+    Kind,
+    LaterService,
+    MailGoes,
+    ServiceMethod,
+    Who,
+)
+from firstpaper.facts.matter import Period
 from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.intake import AnswerRefused, put, standing
 from firstpaper.intake.engine import set_aside
@@ -39,6 +48,9 @@ DAYS = [
     "amended_served_on",
     "summary_filed_on",
     "summary_revoked_on",
+    "trial_on",
+    "serve_agreed_until",
+    "trial_agreed_until",
 ]
 FULL = {
     **{f"record.{name}": A_DAY for name in DAYS},
@@ -52,6 +64,8 @@ FULL = {
     "record.amended_served_how": LaterService.MAIL,
     "record.mail_goes": MailGoes.SAFE_AT_HOME,
     "record.support_or_custody_order": DONT_KNOW,
+    "record.final_disclosure": FinalDisclosure.BOTH_WAIVED,
+    "record.time_left_out": (Period(start=A_DAY, why="a stay"), Period(start=A_DAY, end=A_DAY)),
     "record.court_closed": (Closure(first=A_DAY, why="flood"), Closure(first=A_DAY, last=A_DAY)),
     "record.calendar_id": "abcdefghijklmnopqrst",
 }

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.choices import FeeState, LaterService, ServiceMethod
+from firstpaper.facts.matter import Period
 from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.forms import forms_needed
 from firstpaper.intake import AnswerRefused, echo, event_predicates, read_answer
@@ -68,10 +69,13 @@ def test_what_a_detail_feeds_exists(question: Question) -> None:
     assert question.feeds.items == ()
 
 
+SET_BEFOREHAND = ("record.service.complete_on", "record.trial_on")
+
+
 @each_question
 def test_a_day_that_somebody_recorded_has_come(question: Question) -> None:
     if question.key.endswith("_on"):
-        assert question.not_after_today is (question.key != "record.service.complete_on")
+        assert question.not_after_today is (question.key not in SET_BEFOREHAND)
 
 
 @each_question
@@ -220,6 +224,7 @@ VALUES: dict[str, Any] = {
     "yes_no": st.booleans(),
     "text": st.just("26FL001234"),
     "attempts": st.just((Attempt(on=DAY, at=time(8)),)),
+    "periods": st.just((Period(start=DAY, end=DAY, why="a stay"),)),
     "closures": st.just((Closure(first=DAY, why="flood"),)),
 }
 STEPS = st.lists(

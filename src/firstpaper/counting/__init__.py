@@ -11,7 +11,7 @@ person typed (see `firstpaper.intake`).
 
 from firstpaper.counting.court_days import CourtCalendar
 from firstpaper.counting.dates import month_name, short_date, short_month, spell_date, weekday_name
-from firstpaper.counting.days import Counted, count_back, days_after, statutory_days
+from firstpaper.counting.days import Counted, count_back, days_after, leaving_out, statutory_days
 from firstpaper.counting.holidays import DayAfter, FixedDay, HolidayRule, NthWeekday, YearlyDay, observed_on
 from firstpaper.counting.months import MissingDay, add_months, age_on, anniversary, whole_months_between
 from firstpaper.counting.spans import YearsMonths, years_and_months
@@ -34,6 +34,7 @@ __all__ = [
     "anniversary",
     "count_back",
     "days_after",
+    "leaving_out",
     "month_name",
     "observed_on",
     "residence_window",

@@ -1,7 +1,7 @@
 """Calendar days, counted the way the codes count them."""
 
 from calendar import isleap
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -56,6 +56,22 @@ def count_back(day: date, count: int) -> Counted:
         before = _n("{date}: {number} day before", "{date}: {number} days before", count)
         steps.append(before.format(date=short_date(reached), number=count))
     return Counted(reached, tuple(steps))
+
+
+def leaving_out(start: date, end: date, spans: Iterable[tuple[date, date]]) -> Counted:
+    """The end of a time that began after `start`, with the days of the spans left out of it.
+
+    A span has its first and its last day; a day in two spans is left out once. As the time gets longer,
+    later spans come into it.
+    """
+    out = {first + number * ONE_DAY for first, last in spans for number in range((last - first).days + 1)}
+    length, reached = (end - start).days, start
+    while length:
+        reached += ONE_DAY
+        length -= reached not in out
+    more = (reached - end).days
+    later = _n("{date}: {count} day is left out", "{date}: {count} days are left out", more)
+    return Counted(reached, (later.format(date=short_date(reached), count=more),) if more else ())
 
 
 def statutory_days(day: date, count: int) -> date:

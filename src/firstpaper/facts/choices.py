@@ -259,6 +259,15 @@ class ServiceMethod(StrEnum):
     ABROAD = "abroad"
 
 
+class FinalDisclosure(StrEnum):
+    """How the final declarations of disclosure stand (Fam. Code 2105)."""
+
+    BOTH_SERVED = "both_served"
+    MINE_SERVED = "mine_served"
+    THEIRS_SERVED = "theirs_served"
+    BOTH_WAIVED = "both_waived"
+
+
 class LaterService(StrEnum):
     """How a later paper in the case is served (Code Civ. Proc. 1013)."""
 

@@ -5,8 +5,9 @@ from typing import Annotated
 
 from pydantic import Field
 
-from firstpaper.facts.choices import FeeState, LaterService, MailGoes, ServiceMethod, Who
+from firstpaper.facts.choices import FeeState, FinalDisclosure, LaterService, MailGoes, ServiceMethod, Who
 from firstpaper.facts.day import Day
+from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.text import Line, Number
 from firstpaper.facts.told import Told
@@ -65,6 +66,9 @@ class Record(Facts):
     ordinary one. The `amended_served` facts are about whichever of the two later papers there is.
     `support_or_custody_order` is any order that keeps a case from being dismissed for delay (Code
     Civ. Proc. 583.161): support, custody or visits, domestic violence, or a separate trial held.
+    `trial_on` is the first day set for the trial. The `agreed_until` days are those that both agreed on in
+    writing or in open court (Code Civ. Proc. 583.230, 583.330); `time_left_out` is time that a judge may
+    leave out of the times to serve and to finish (583.240, 583.340).
     `court_closed` are days on which the court was shut though no holiday was kept (Code Civ. Proc. 12b).
     The `summary` facts are about an earlier joint petition for summary dissolution.
 
@@ -93,5 +97,10 @@ class Record(Facts):
     support_or_custody_order: Told[bool] = None
     summary_filed_on: Told[Day] = None
     summary_revoked_on: Told[Day] = None
+    trial_on: Told[Day] = None
+    final_disclosure: Told[FinalDisclosure] = None
+    serve_agreed_until: Told[Day] = None
+    trial_agreed_until: Told[Day] = None
+    time_left_out: Told[tuple[Period, ...]] = None
     court_closed: Told[tuple[Closure, ...]] = None
     calendar_id: Told[CalendarId] = None

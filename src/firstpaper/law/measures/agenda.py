@@ -124,6 +124,7 @@ _ENDED_BY: Mapping[str, tuple[str, tuple[str, ...]]] = {
     "response.default_from": ("record.default_asked_on", (RESPONSE, APPEARED)),
     "disclosure.petitioner": ("record.disclosure_served_on", ()),
     "disclosure.respondent": ("record.other_disclosure_served_on", ()),
+    "disclosure.final": ("record.final_disclosure", ()),
     "dismissal.unserved": (SERVICE, NEEDS_NO_SERVICE),
     "dismissal.serve_by": (SERVICE, NEEDS_NO_SERVICE),
     "dismissal.prove_by": (PROOF, NEEDS_NO_SERVICE),

@@ -116,6 +116,7 @@ _LAW = {
     ),
     "disclosure.petitioner": _Law(("Fam. Code 2104(f)",), rule="disclosure.due"),
     "disclosure.respondent": _Law(("Fam. Code 2104(f)",), Actor.RESPONDENT, rule="disclosure.due"),
+    "disclosure.final": _Law(("Fam. Code 2105(a)", "Code Civ. Proc. 12c(a)"), Actor.EITHER),
     "waiting.earliest_end": _Law(
         ("Fam. Code 2339(a)", "Fam. Code 2340"), Actor.COURT, meaning=Meaning.FIRST_DAY
     ),
@@ -173,6 +174,10 @@ def _words(key: str) -> tuple[str, str]:
         "disclosure.petitioner": (disclose, still_owed),
         "disclosure.respondent": (
             _("The other side serves its declaration of disclosure on you"),
+            still_owed,
+        ),
+        "disclosure.final": (
+            _("Last day before the trial to serve your final declarations of disclosure"),
             still_owed,
         ),
         "waiting.earliest_end": (
@@ -261,6 +266,8 @@ def _disclosure(case: Case, on: date) -> Iterator[_Counted]:
     yield from (
         _Counted(f"disclosure.{each.who}", each.due, certainty=each.certainty) for each in owed if each
     )
+    if final := disclosure.final_by(case, on):
+        yield _Counted("disclosure.final", final)
 
 
 def _end(case: Case, on: date) -> Iterator[_Counted]:
@@ -289,13 +296,25 @@ def _delay(case: Case, on: date) -> Iterator[_Counted]:
         "dismissal.untried": dismissal.untried_until(case, on),
         "dismissal.finish_by": dismissal.finish_by(case, on),
     }
-    yield from (_Counted(key, day) for key, day in days.items() if day)
+    for key, found in days.items():
+        if isinstance(found, dismissal.Limit):
+            yield _Counted(key, found.due, certainty=found.certainty, also=_if_left_out(found.outer))
+        elif found:
+            yield _Counted(key, found)
 
 
 def _outer_limit(outer: Due | None) -> str:
     if outer is None:
         return ""
     return _("Mailing moves the outer limit to {day}. Do not count on it.").format(
+        day=short_date(outer.rolled)
+    )
+
+
+def _if_left_out(outer: Due | None) -> str:
+    if outer is None:
+        return ""
+    return _("If a judge leaves out the time you told us of, it is {day}. Do not count on it.").format(
         day=short_date(outer.rolled)
     )
 

@@ -3,16 +3,19 @@
 from dataclasses import dataclass, replace
 from datetime import date
 
-from firstpaper.counting import MissingDay, add_months, days_after
+from firstpaper.counting import MissingDay, add_months, count_back, days_after
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, ServiceMethod, Who
+from firstpaper.facts.choices import FinalDisclosure, Kind, ServiceMethod, Who
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
-from firstpaper.law.measures.due import Due, due_elsewhere
+from firstpaper.law.measures.due import Due, due_elsewhere, unmoved
 from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint
 from firstpaper.law.measures.service import method
 
 _KINDS = (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
+SETTLED = (FinalDisclosure.BOTH_SERVED, FinalDisclosure.BOTH_WAIVED)
+"""The final declarations of disclosure are done with."""
+
 _UNSEEN = (ServiceMethod.PUBLICATION, ServiceMethod.POSTING)
 
 
@@ -69,6 +72,20 @@ def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:
         return None
     owed = _owed(Who.RESPONDENT, filed, figure("disclosure.days", filed))
     return replace(owed, certainty=Certainty.UNCONFIRMED) if joint(case) else owed
+
+
+def final_by(case: Case, on: date) -> Due | None:
+    """The last day to serve the final declaration of disclosure before a trial (Fam. Code 2105(a)).
+
+    None where no trial is set, where the section does not name the case, or once both served or gave it up.
+    The day is counted back from the trial and never moved forward: nobody says that a closed court gives
+    more time here, so the safe reading stands.
+    """
+    record = happened(case, on)
+    trial = day(record.trial_on)
+    if trial is None or not disclosure_asked_for(case) or known(record.final_disclosure) in SETTLED:
+        return None
+    return unmoved(count_back(trial, figure("disclosure.final_days_before_trial", trial).value))
 
 
 def tax_returns_since(served: date) -> date:

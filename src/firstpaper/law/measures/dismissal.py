@@ -1,13 +1,18 @@
 """The times after which a court must or may dismiss a case for delay (Code Civ. Proc. 583.110-583.430)."""
 
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import date
+from functools import partial
 
-from firstpaper.counting import Counted, days_after
-from firstpaper.facts import Case, known
+from firstpaper.counting import Counted, days_after, leaving_out, short_date
+from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after, unmoved
-from firstpaper.law.measures.record import begins_on, happened, joint, took_part
+from firstpaper.law.measures.record import COUNTS_FROM, begins_on, day, happened, joint, took_part
 from firstpaper.law.measures.service import service_complete
+from firstpaper.locale import _
 
 
 def kept_alive(case: Case) -> bool:
@@ -20,15 +25,33 @@ def service_time_runs(case: Case, on: date) -> bool:
     return not joint(case) and not kept_alive(case) and not took_part(case, on)
 
 
-def serve_by(case: Case, on: date) -> Due | None:
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """The end of a time after which the court must dismiss a case.
+
+    `outer` is the later end if a judge leaves out the time that a person told us of (583.240, 583.340);
+    None where none was told, or where it changes nothing. Nobody should count on it. `certainty` is set where
+    the end is less sure than the section.
+    """
+
+    due: Due
+    outer: Due | None = None
+    certainty: Certainty | None = None
+
+    def missed(self, on: date) -> bool:
+        """Whether the time has run out on that day, even if a judge leaves out what was told."""
+        return (self.outer or self.due).missed(on)
+
+
+def serve_by(case: Case, on: date) -> Limit | None:
     """The last day to serve the papers (583.210(a)); None where it does not run or is kept."""
     filed = begins_on(case, on)
     if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
-    return due_elsewhere(_time_to_serve(filed))
+    return _limit(case, on, filed, _time_to_serve(case, filed), due_elsewhere)
 
 
-def prove_by(case: Case, on: date) -> Due | None:
+def prove_by(case: Case, on: date) -> Limit | None:
     """The last day to file the proof of service (583.210(b)); None where it does not run or is kept.
 
     It is counted from the end of the time to serve, not from the service itself.
@@ -39,15 +62,25 @@ def prove_by(case: Case, on: date) -> Due | None:
     if known(happened(case, on).service.proof_filed_on) is not None:
         return None
     days = figure("dismissal.prove_service_days", filed).value
-    return due_at_court(case, _time_to_serve(filed).then(lambda end: days_after(end, days)))
+    end = _time_to_serve(case, filed)
+    return _limit(
+        case,
+        on,
+        filed,
+        end,
+        lambda reached: due_at_court(case, reached.then(partial(days_after, count=days))),
+    )
 
 
-def finish_by(case: Case, on: date) -> Due | None:
+def finish_by(case: Case, on: date) -> Limit | None:
     """The last day to bring the case to trial (583.310); None where an order keeps it alive."""
     filed = begins_on(case, on)
     if filed is None or kept_alive(case):
         return None
-    return due_at_court(case, months_after(filed, figure("dismissal.finish_months", filed).value))
+    months = months_after(filed, figure("dismissal.finish_months", filed).value)
+    end = _agreed(months, case.record.trial_agreed_until)
+    limit = _limit(case, on, filed, end, partial(due_at_court, case))
+    return limit if end is months else replace(limit, certainty=Certainty.UNCONFIRMED)  # 583.330 was not read
 
 
 def unserved_until(case: Case, on: date) -> Due | None:
@@ -76,5 +109,33 @@ def next_review(case: Case, on: date) -> Due | None:
     return unmoved(days_after(filed, rounds * step))
 
 
-def _time_to_serve(filed: date) -> Counted:
-    return months_after(filed, figure("dismissal.serve_months", filed).value)
+def left_out(case: Case, on: date) -> tuple[tuple[date, date], ...]:
+    """The stretches of time told that a judge may leave out, as first and last days; a lasting one to `on`.
+
+    Only what is whole, sure and possible is among them.
+    """
+    found = []
+    for each in known(case.record.time_left_out) or ():
+        first, last = each.start.sure, each.end.sure if each.end else on
+        if first and last and COUNTS_FROM <= first <= last <= on:
+            found.append((first, last))
+    return tuple(found)
+
+
+def _time_to_serve(case: Case, filed: date) -> Counted:
+    months = months_after(filed, figure("dismissal.serve_months", filed).value)
+    return _agreed(months, case.record.serve_agreed_until)
+
+
+def _agreed(end: Counted, until: Day | DontKnow | None) -> Counted:
+    """The end that both agreed on, where it is later than the one the law sets (583.230, 583.330)."""
+    agreed = day(until)
+    if agreed is None or agreed <= end.day:
+        return end
+    step = _("{date}: the day you both agreed on").format(date=short_date(agreed))
+    return Counted(agreed, (*end.steps, step))
+
+
+def _limit(case: Case, on: date, filed: date, end: Counted, due: Callable[[Counted], Due]) -> Limit:
+    longer = end.then(lambda reached: leaving_out(filed, reached, left_out(case, on)))
+    return Limit(due(end), due(longer) if longer.day != end.day else None)

@@ -15,6 +15,12 @@ from firstpaper.law.figure import figure
 FAR_AHEAD_DAYS = 366
 """How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
 
+TRIAL_AHEAD_DAYS = 5 * 366
+"""How far ahead a trial may be set. Ours, not the law's."""
+
+_AHEAD = {"complete_on": FAR_AHEAD_DAYS, "trial_on": TRIAL_AHEAD_DAYS}
+"""Days that are set beforehand, and how far."""
+
 COUNTS_FROM = date(2015, 1, 1)
 """The first day from which we count. Ours, not the law's: every figure used here has a value from then on."""
 
@@ -32,12 +38,12 @@ def day(fact: Day | DontKnow | None) -> date | None:
 def happened(case: Case, on: date) -> Record:
     """The record without the days that have not come on the day `on`, and those too long ago to count.
 
-    The end of service that a court's order sets may lie ahead, as other counted days do.
+    The end of service and the trial may lie ahead, as a court's order sets them.
     """
     record = case.record
     if record == _NOTHING:
         return record
-    left_out = {name: None for name in _DAYS if _outside(getattr(record, name), on)}
+    left_out = {name: None for name in _DAYS if _outside(getattr(record, name), _latest_for(name, on))}
     service = {
         name: None for name in _SERVICE_DAYS if _outside(getattr(record.service, name), _latest_for(name, on))
     }
@@ -123,4 +129,4 @@ def _outside(fact: Day | DontKnow | None, limit: date) -> bool:
 
 
 def _latest_for(name: str, on: date) -> date:
-    return days_after(on, FAR_AHEAD_DAYS).day if name == "complete_on" else on
+    return days_after(on, _AHEAD.get(name, 0)).day

@@ -21,11 +21,12 @@ PROOF, RESPONSE, APPEARED = "record.service.proof_filed_on", "record.response_fi
 DEFAULT, AMENDED_SERVED = "record.default_asked_on", "record.amended_served_on"
 SUMMARY, SUMMARY_REVOKED = "record.summary_filed_on", "record.summary_revoked_on"
 ASKED, DENIED = "record.waiver_filed_on", "record.waiver_denied_on"
+TRIAL = "record.trial_on"
 TRIES, METHOD, JOINT = "record.service.attempts", "record.service.method", "record.joint"
 
 AFTER_FILING = (
     SERVED, MAILED, SIGNED, BACK, PRINTED, POSTED, COMPLETE, ACCEPTED, PROOF, RESPONSE, APPEARED, DEFAULT,
-    REVOKED, AMENDED, AMENDED_SERVED,
+    REVOKED, AMENDED, AMENDED_SERVED, TRIAL,
 )  # fmt: skip
 
 ORDER = (
@@ -194,7 +195,7 @@ def _joint(case: Case) -> Iterator[Found]:
 
 def _ahead(case: Case, on: date) -> Iterator[Found]:
     for key, told in recorded_days(case.record):
-        if told.earliest > on and key != COMPLETE:
+        if told.earliest > on and key not in (COMPLETE, TRIAL):
             yield Found(
                 Outcome.NOT_MET,
                 Weight.LOOK_AGAIN,
@@ -258,6 +259,7 @@ def _event(key: str) -> str:
         DENIED: _("the notice that the fee waiver was denied"),
         SUMMARY: _("the joint petition for summary dissolution"),
         SUMMARY_REVOKED: _("the end of the summary case"),
+        TRIAL: _("the day set for the trial"),
         TRIES: _("a try to hand over the papers"),
         METHOD: _("how the papers were served"),
         "record.disclosure_served_on": _("the day you served your declaration of disclosure"),

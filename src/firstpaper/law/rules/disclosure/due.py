@@ -30,7 +30,7 @@ FACTS = ("matter.kind", "record.filed_on", "record.response_filed_on", "record.s
     "When the declarations of disclosure are due",
     cite=("Fam. Code 2103", "Fam. Code 2104(f)", "Fam. Code 2107(d)", "Fam. Code 2110"),
     since=date(2020, 1, 1),
-    not_modelled="Time given by written agreement or by a judge, and the final declaration.",
+    not_modelled="Time given by written agreement or by a judge. See disclosure.final for the second round.",
 )
 def due(case: Case, on: date) -> list[Found]:
     """In a divorce or legal separation each of you must show the other what you own, owe, earn and spend.

@@ -9,20 +9,29 @@ from firstpaper.law.measures.dismissal import kept_alive
 from firstpaper.law.measures.due import months_after
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import rule
+from firstpaper.law.rules.dismissal._words import only_if_left_out
 from firstpaper.law.words import help_now, target_day
 from firstpaper.locale import _
 
 SPEAK_AFTER_MONTHS = 36
 """How long after the filing we begin to speak of it. Ours, not the law's."""
 
-FACTS = ("record.filed_on", "record.support_or_custody_order")
+FACTS = (
+    "record.filed_on",
+    "record.support_or_custody_order",
+    "record.trial_agreed_until",
+    "record.time_left_out",
+)
 
 
 @rule(
     "The last day to bring the case to trial",
     cite=("Code Civ. Proc. 583.310", "Code Civ. Proc. 583.360", "Code Civ. Proc. 583.161"),
     since=date(2014, 1, 1),
-    not_modelled="Time that does not count, or that both agreed on, and what counts as a trial.",
+    not_modelled=(
+        "What counts as a trial, and whether a judge leaves out the time you told us of. The sections on "
+        "more time (583.330-583.350) are from memory and were not read."
+    ),
 )
 def finish_by(case: Case, on: date) -> Found | None:
     """A case must be brought to trial within five years after the filing, or it is dismissed.
@@ -36,6 +45,10 @@ def finish_by(case: Case, on: date) -> Found | None:
     visits has not ended. An order on spousal support does the same. So does an order against contact or
     abuse under the law on domestic violence, while it is in force. So does a separate trial that was held
     on one question.
+
+    When it is longer. You two can agree on more time, in writing or in open court. Record that day. Time
+    while a judge had stopped the case, or while a trial was not possible, may not count. Only a judge can
+    say so. We have these points from memory, so ask before you lean on them.
 
     What to do. Most cases end by agreement or default, long before. If yours stands still, ask the
     self-help center what the next step is.
@@ -51,9 +64,12 @@ def finish_by(case: Case, on: date) -> Found | None:
             _("If that order ends, look at this again."),
             facts=FACTS,
         )
-    due = last_day(case, on)
-    if due is None:
+    limit = last_day(case, on)
+    if limit is None:
         return None
+    due = limit.due
+    if due.missed(on) and not limit.missed(on):
+        return only_if_left_out(limit, FACTS)
     over = due.missed(on)
     says = (
         _("The last day to bring the case to trial was {day}. The court must now dismiss it.")
@@ -68,4 +84,5 @@ def finish_by(case: Case, on: date) -> Found | None:
         facts=FACTS,
         dates={"finish_by": due.target, "finish_by_moved_to": due.rolled},
         steps=due.steps,
+        certainty=limit.certainty,
     )

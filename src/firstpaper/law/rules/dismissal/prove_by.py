@@ -9,20 +9,26 @@ from firstpaper.law.measures.due import months_after
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.measures.service import proof_needed
 from firstpaper.law.register import rule
+from firstpaper.law.rules.dismissal._words import only_if_left_out
 from firstpaper.law.words import help_now, target_day
 from firstpaper.locale import _
 
 SPEAK_AFTER_MONTHS = 24
 """How long after the filing we speak of it; until then the rules on service do. Ours, not the law's."""
 
-FACTS = ("record.filed_on", "record.service.proof_filed_on")
+FACTS = (
+    "record.filed_on",
+    "record.service.proof_filed_on",
+    "record.serve_agreed_until",
+    "record.time_left_out",
+)
 
 
 @rule(
     "The last day to file the proof of service",
     cite=("Code Civ. Proc. 583.210(b)", "Code Civ. Proc. 583.250", "Code Civ. Proc. 417.30"),
     since=date(2014, 1, 1),
-    not_modelled="Time that does not count (583.240), and time that both agreed on (583.230).",
+    not_modelled="Whether a judge leaves out the time you told us of (583.240), and if an agreement is good.",
 )
 def prove_by(case: Case, on: date) -> Found | None:
     """The proof of service must be filed within 60 days after the time to serve the papers ends.
@@ -38,9 +44,12 @@ def prove_by(case: Case, on: date) -> Found | None:
     What to do. File it as soon as the papers are served. Nothing is gained by waiting: without a proof
     there is no default, and no judgment.
     """
-    filed, due = filed_on(case, on), last_day(case, on)
-    if filed is None or due is None or not proof_needed(case, on):
+    filed, limit = filed_on(case, on), last_day(case, on)
+    if filed is None or limit is None or not proof_needed(case, on):
         return None
+    due = limit.due
+    if due.missed(on) and not limit.missed(on):
+        return only_if_left_out(limit, FACTS)
     if on < months_after(filed, SPEAK_AFTER_MONTHS).day:
         return None
     over = due.missed(on)

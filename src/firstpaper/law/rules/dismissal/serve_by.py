@@ -7,8 +7,11 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.dismissal import serve_by as last_day
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import rule
+from firstpaper.law.rules.dismissal._words import only_if_left_out
 from firstpaper.law.words import help_now, target_day
 from firstpaper.locale import _
+
+FACTS = ("record.filed_on", "record.serve_agreed_until", "record.time_left_out")
 
 
 @rule(
@@ -16,14 +19,13 @@ from firstpaper.locale import _
     cite=(
         "Code Civ. Proc. 583.210(a)",
         "Code Civ. Proc. 583.220",
+        "Code Civ. Proc. 583.230",
+        "Code Civ. Proc. 583.240",
         "Code Civ. Proc. 583.250",
         "Code Civ. Proc. 583.161",
     ),
     since=date(2014, 1, 1),
-    not_modelled=(
-        "Time that does not count because service was not possible (583.240), and time that both agreed on "
-        "(583.230)."
-    ),
+    not_modelled="Whether a judge leaves out the time you told us of (583.240), and if an agreement is good.",
 )
 def serve_by(case: Case, on: date) -> Found | None:
     """The papers must be served within three years after the filing, or the case is dismissed.
@@ -38,12 +40,21 @@ def serve_by(case: Case, on: date) -> Found | None:
     joint petition nothing has to be served. If an order on support, custody or visits, or some orders on
     domestic violence, are in force, the case is not dismissed for delay.
 
+    When it is longer. You two can agree on more time, in writing or in open court (583.230). Record that day.
+    Some time does not count at all: while the other side was out of reach of the court, while a judge had
+    stopped the case, while you two argued in court over the service, or while service was not possible for
+    a reason beyond your control. Not knowing enough is no such reason. Only a judge can say that it does not
+    count, so we go on naming the plain day, and show the later one as the edge.
+
     Three years is the outer edge. After two years a judge may already dismiss. And the six months to
     a divorce do not begin while the other side is not served.
     """
-    due = last_day(case, on)
-    if filed_on(case, on) is None or due is None:
+    limit = last_day(case, on)
+    if filed_on(case, on) is None or limit is None:
         return None
+    due = limit.due
+    if due.missed(on) and not limit.missed(on):
+        return only_if_left_out(limit, FACTS)
     if due.missed(on):
         return Found(
             Outcome.NOT_MET,
@@ -52,7 +63,7 @@ def serve_by(case: Case, on: date) -> Found | None:
                 day=target_day(due)
             ),
             _("Ask at once if some of that time does not count. {help}").format(help=help_now()),
-            facts=("record.filed_on",),
+            facts=FACTS,
             dates={"serve_by": due.target, "serve_by_moved_to": due.rolled},
             steps=due.steps,
         )
@@ -61,7 +72,7 @@ def serve_by(case: Case, on: date) -> Found | None:
         Weight.GOOD_TO_KNOW,
         _("The papers are not served yet. The last day for it is {day}.").format(day=target_day(due)),
         _("Do not wait for that day. Nothing moves until the papers are served."),
-        facts=("record.filed_on",),
+        facts=FACTS,
         dates={"serve_by": due.target, "serve_by_moved_to": due.rolled},
         steps=due.steps,
     )
