@@ -93,6 +93,15 @@ def test_a_last_day_is_announced_on_the_day_after_it() -> None:
     assert "It has passed" in passed.says
 
 
+def test_words_that_stay_are_announced_by_what_to_do() -> None:
+    """Fam. Code 2211(g), operative January 1, 2027: the four years have passed before and after."""
+    found = announced(FORCED, date(2026, 12, 20))["nullity.last_day", date(2027, 1, 1)]
+    assert [one.says for one in found.before] == [one.says for one in found.after]
+    assert found.says.startswith(
+        "From Friday, January 1, 2027: A court may still allow it for a good reason."
+    )
+
+
 def test_a_rule_that_falls_silent_is_announced_too() -> None:
     silent = announced(PLAIN)["residence.separation_first", date(2026, 12, 17)]
     assert silent.after == ()

@@ -52,6 +52,7 @@ def who_words(who: Actor) -> str:
         Actor.PETITIONER: _("you"),
         Actor.RESPONDENT: _("the other side"),
         Actor.EITHER: _("the one who has to answer"),
+        Actor.BOTH: _("both of you"),
         Actor.COURT: _("the court"),
     }[who]
 

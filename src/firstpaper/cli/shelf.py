@@ -51,7 +51,7 @@ class Date:
     @property
     def ours(self) -> bool:
         """Whether the filer has to act, or may."""
-        return self.who in (Actor.PETITIONER, Actor.EITHER)
+        return self.who in (Actor.PETITIONER, Actor.EITHER, Actor.BOTH)
 
 
 @dataclass(frozen=True, slots=True)

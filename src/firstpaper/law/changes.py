@@ -50,8 +50,12 @@ class Change:
     @property
     def says(self) -> str:
         """The change in one sentence or two: "From Friday, January 1, 2027: ..."."""
-        new = [one.says for one in self.after if one.says not in {old.says for old in self.before}]
-        words = " ".join(new or [_("There is nothing more to watch here.")])
+        says = [one.says for one in self.after if one.says not in {old.says for old in self.before}]
+        do = [one.do for one in self.after if one.do and one.do not in {old.do for old in self.before}]
+        nothing = (
+            _("What we say stays the same.") if self.after else _("There is nothing more to watch here.")
+        )
+        words = " ".join(says or do or [nothing])
         return _("From {day}: {words}").format(day=spell_date(self.on), words=words)
 
 

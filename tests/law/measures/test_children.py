@@ -20,7 +20,8 @@ FILINGS = st.dates(date(2026, 1, 1), date(2030, 12, 31))
 
 
 def household(*children: Child) -> Case:
-    return Case(children=Children(family=(Family.MINOR_TOGETHER,), how_many=len(children)), child=children)
+    told = Children(family=(Family.MINOR_TOGETHER,), how_many=len(children) or None)
+    return Case(children=told, child=children)
 
 
 def born(day: object, **told: object) -> Child:

@@ -33,6 +33,7 @@ class Actor(StrEnum):
     PETITIONER = "petitioner"
     RESPONDENT = "respondent"
     EITHER = "either"
+    BOTH = "both"
     COURT = "court"
 
 
@@ -116,7 +117,7 @@ _LAW = {
     ),
     "disclosure.petitioner": _Law(("Fam. Code 2104(f)",), rule="disclosure.due"),
     "disclosure.respondent": _Law(("Fam. Code 2104(f)",), Actor.RESPONDENT, rule="disclosure.due"),
-    "disclosure.final": _Law(("Fam. Code 2105(a)", "Code Civ. Proc. 12c(a)"), Actor.EITHER),
+    "disclosure.final": _Law(("Fam. Code 2105(a)", "Code Civ. Proc. 12c(a)"), Actor.BOTH),
     "waiting.earliest_end": _Law(
         ("Fam. Code 2339(a)", "Fam. Code 2340"), Actor.COURT, meaning=Meaning.FIRST_DAY
     ),

@@ -106,6 +106,7 @@ def _who(who: Actor) -> str:
         Actor.PETITIONER: "",
         Actor.RESPONDENT: _("(the other side)"),
         Actor.EITHER: _("(the one who has to answer)"),
+        Actor.BOTH: _("(both of you)"),
         Actor.COURT: _("(the court)"),
     }[who]
 

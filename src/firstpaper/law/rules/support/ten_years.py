@@ -12,7 +12,8 @@ from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
 NEAR_MONTHS = 12
-"""How near to the line we still warn. Ours, not the law's."""
+"""How near to the line we still warn. Ours, not the law's. `marriage.ten_years` warns nearer to it and asks a
+person to look at the dates; here it is about giving up support for good, where a slip costs the most."""
 
 FACTS = (
     "support.petitioner",
