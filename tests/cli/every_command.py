@@ -24,6 +24,8 @@ COMMANDS: dict[str, list[str]] = {
     "packet": ["packet", "home.case", "--html", "home.html", "--on", ON],
     "packet --amends": ["packet", "new.case", "--amends", "home.case", "--html", "new.html", "--on", ON],
     "packet --sheet": ["packet", "home.case", "--sheet", "letter", "--html", "home.html", "--on", ON],
+    "schedule": ["schedule", "home.case", "add", "asset", "kind=cash", "words=Cash", "--on", ON],
+    "schedule --list": ["schedule", "home.case", "--list", "--on", ON],
     "record": ["record", "home.case", "filed", "day=11/25/2026", "number=26FL001234", "--on", ON],
     "record --list": ["record", "home.case", "--list", "--on", ON],
     "dates": ["dates", "home.case", "--ics", "home.ics", "--on", ON],

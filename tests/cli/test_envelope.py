@@ -49,11 +49,15 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     ),
     "enter": (
         ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
-        ["answered", "open_questions", "set_aside"],
+        ["answered", "listed", "left_out", "open_questions", "set_aside"],
     ),
     "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
     "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions", "pictures"]),
     "items": (["items", "home.case"], ["on", "items"]),
+    "schedule": (
+        ["schedule", "home.case", "add", "asset", "kind=cash"],
+        ["asset", "debt", "schedule", "income", "open", "changed", "left_out"],
+    ),
     "record": (
         ["record", "home.case", "filed", "day=11/30/2026"],
         ["on", "event", "changed", "recorded", "not_told", "notes", "new_dates"],
@@ -105,6 +109,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "amend": (["amend", "gone.case", "new.case"], "case_file_missing"),
     "check": (["check", "gone.case"], "case_file_missing"),
     "items": (["items", "damaged.case"], "case_file_damaged"),
+    "schedule": (["schedule", "home.case", "add", "boat", "value=5"], "nothing_to_list"),
     "record": (["record", "home.case", "filed", "day=1/1/2031"], "detail_refused"),
     "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
     "undo": (["undo", "gone.case"], "case_file_missing"),

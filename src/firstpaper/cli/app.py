@@ -18,6 +18,7 @@ from firstpaper.cli.commands.law import law
 from firstpaper.cli.commands.packet import packet
 from firstpaper.cli.commands.paper import paper
 from firstpaper.cli.commands.record import record
+from firstpaper.cli.commands.schedule import schedule
 from firstpaper.cli.commands.seal import seal
 from firstpaper.cli.commands.shelf import shelf
 from firstpaper.cli.commands.undo import undo
@@ -46,6 +47,7 @@ for _command, _help in (
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of the petition (FL-100).")),
     (packet, _("Draft the packet of papers as a PDF.")),
+    (schedule, _("List what you own and owe, one thing at a time.")),
     (record, _("Record what has happened since the filing, or correct it.")),
     (dates, _("See every date of the case, how it is counted, and who has to act.")),
     (amend, _("Begin an amended petition from the case file of the earlier one.")),

@@ -18,6 +18,6 @@ def plain_text(path: Path, most: int, unreadable: Callable[..., UserError]) -> s
         with path.open(encoding="utf-8-sig") as file:
             return file.read(most)
     except UnicodeDecodeError as error:
-        raise unreadable(path=path, reason=_("it is not plain text")) from error
+        raise unreadable(path=path, reason=_("it is not plain text in UTF-8")) from error
     except OSError as error:
         raise unreadable(path=path, reason=error.strerror or type(error).__name__) from error

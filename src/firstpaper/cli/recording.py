@@ -4,17 +4,18 @@ An event is recorded as a whole or not at all. What cannot be, such as papers se
 filed, is not taken.
 """
 
-from collections.abc import Callable, Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from datetime import date
 from typing import Any
 
 from firstpaper.cli.agenda_words import event_day, event_lines
 from firstpaper.cli.interview import Left
-from firstpaper.cli.questions import gather, put_question, small_number
+from firstpaper.cli.questions import small_number
 from firstpaper.cli.suggesting import closest
+from firstpaper.cli.telling import Conversation
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
-from firstpaper.facts import DONT_KNOW, Case
+from firstpaper.facts import Case
 from firstpaper.intake import (
     AnswerKind,
     AnswerRefused,
@@ -22,7 +23,6 @@ from firstpaper.intake import (
     Command,
     Topic,
     command_of,
-    echo,
     read_answer,
     standing,
 )
@@ -255,115 +255,43 @@ def choose_event(terminal: Terminal, case: Case) -> Topic:
         terminal.say(_("Please type a number from 1 to {most}, or the word leave.").format(most=len(topics)))
 
 
-class Telling:
+class Telling(Conversation):
     """A conversation about one event. Nothing is saved here; `case` is what was told.
 
     `given` is what the command line told already: it is not asked again.
     """
 
-    def __init__(self, terminal: Terminal, before: Case, given: Case, topic: Topic, today: date) -> None:
-        self.case = given
-        self._before = before
-        self._terminal = terminal
-        self._topic = topic
-        self._today = today
-        told = [] if given == before else [one.key for one in asked_of(topic, given)]
-        self._passed = [key for key in told if given.fact(key) is not None]
-        self._does: dict[Command, Callable[[Asked], None]] = {
-            Command.BACK: self._back,
-            Command.SKIP: self._skip,
-            Command.WHY: self._why,
-            Command.REVIEW: self._review,
-            Command.HELP: self._help,
-            Command.LEAVE: self._leave,
-        }
+    said_back = SAID_BACK
 
-    def run(self) -> Case:
-        """Ask until everything about the event was asked. Raises Left; then nothing was told."""
+    def __init__(self, terminal: Terminal, before: Case, given: Case, topic: Topic, today: date) -> None:
+        told = [] if given == before else [one.key for one in asked_of(topic, given)]
+        super().__init__(terminal, given, today, [key for key in told if given.fact(key) is not None])
+        self._before = before
+        self._topic = topic
+
+    def _stops(self) -> Sequence[Asked]:
+        return asked_of(self._topic, self.case)
+
+    def _told(self, one: Asked, value: Any) -> Case:
+        after = with_detail(self.case, one.key, value)
+        if found := impossible(self._before, after, self._today):
+            raise AnswerRefused("\n".join(f"{each.says} {each.do}" for each in found))
+        return after
+
+    def _begin(self) -> None:
         self._terminal.say(
             _(self._topic.title),
             _("You can also type: back, why, skip, don't know, review, help or leave."),
         )
         if self._topic.opening:
             self._terminal.say(_(self._topic.opening))
-        while one := self._next():
-            self._turn(one)
-        return self.case
 
-    def _next(self) -> Asked | None:
-        stops = asked_of(self._topic, self.case)
-        return next((one for one in stops if one.key not in self._passed), None)
+    def _told_so_far(self) -> Iterator[str]:
+        yield from list(event_lines(self.case)) or [_("Nothing is recorded yet.")]
 
-    def _turn(self, one: Asked) -> None:
-        now = self.case.fact(one.key)
-        put_question(self._terminal, one, now)
-        typed = gather(self._terminal, one, lambda text: read_answer(one, text, self._today))
-        self._terminal.line()
-        if typed.text is not None:
-            if now is not None and not typed.text.strip():
-                self._passed.append(one.key)
-            elif not self._take(one, typed.text):
-                return
-        if typed.command:
-            self._does.get(typed.command, self._no_use)(one)
-
-    def _take(self, one: Asked, text: str) -> bool:
-        """Take an answer, or say why not. Answers that it did away with are asked for again."""
-        try:
-            value = read_answer(one, text, self._today)
-        except AnswerRefused as refused:
-            self._terminal.say(refused.message)
-            return False
-        after = with_detail(self.case, one.key, value)
-        if found := impossible(self._before, after, self._today):
-            self._terminal.say(*(f"{each.says} {each.do}" for each in found))
-            return False
-        undone = {key for key in self._passed if self.case.fact(key) is not None and after.fact(key) is None}
-        self._passed = [key for key in self._passed if key not in undone] + [one.key]
-        self.case = after
-        self._say_back(one, value)
-        return True
-
-    def _say_back(self, one: Asked, value: Any) -> None:
-        if one.kind in SAID_BACK and value is not DONT_KNOW:
-            self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
-
-    def _back(self, _one: Asked) -> None:
-        """Ask the question before once more."""
-        if self._passed:
-            self._passed.pop()
-        else:
-            self._terminal.say(_("This is the first question, so there is nothing to go back to."))
-
-    def _skip(self, one: Asked) -> None:
-        self._passed.append(one.key)
-
-    def _no_use(self, _one: Asked) -> None:
-        self._terminal.say(_("That word does nothing here. Type help to see which words do."))
-
-    def _why(self, one: Asked) -> None:
-        from firstpaper.cli.explaining import question_page
-
-        self._terminal.say(question_page(one, self._today))
-
-    def _review(self, _one: Asked) -> None:
-        self._terminal.say(*(list(event_lines(self.case)) or [_("Nothing is recorded yet.")]))
-
-    def _help(self, _one: Asked) -> None:
-        self._terminal.say(
-            "\n".join(
-                [
-                    _("At every question you can type one of these words:"),
-                    "  " + _("back: see the question before this one"),
-                    "  " + _("why: why we ask"),
-                    "  " + _("skip: leave this question out"),
-                    "  " + _("don't know: say so; you can record it later"),
-                    "  " + _("review: read everything that is recorded"),
-                    "  " + _("help: read this list again"),
-                    "  " + _("leave: stop now, and record nothing"),
-                ]
-            )
-        )
-
-    def _leave(self, _one: Asked) -> None:
-        raise Left
+    def _words(self) -> Iterator[str]:
+        yield from super()._words()
+        yield _("don't know: say so; you can record it later")
+        yield _("review: read everything that is recorded")
+        yield _("help: read this list again")
+        yield _("leave: stop now, and record nothing")

@@ -23,7 +23,12 @@ MOST_TEXT = 2_000_000
 """Characters read of a file: more than any file of facts may have, so that a larger one is refused."""
 
 FactsArgument = Annotated[
-    Path, typer.Argument(metavar="FACTS.yaml", help=_("The file of facts to take in."), show_default=False)
+    Path,
+    typer.Argument(
+        metavar="FACTS.yaml",
+        help=_("The file of facts to take in, or a table of things or debts: things.csv."),
+        show_default=False,
+    ),
 ]
 
 
@@ -47,12 +52,14 @@ class FactsRefused(UserError):
     def __init__(self, path: Path, problems: "Sequence[Problem]") -> None:
         count = _n("{count} line", "{count} lines", len(problems)).format(count=len(problems))
         super().__init__(path=path, count=count)
+        self.path = path
         self.problems = problems
 
     @property
     def message(self) -> str:
         """The message, and every problem with its line and the key of the fact."""
-        return "\n".join([super().message, *(f"  - {_problem(one)}" for one in self.problems)])
+        say = _problem_in_table if is_table(self.path) else _problem
+        return "\n".join([super().message, *(f"  - {say(one)}" for one in self.problems)])
 
 
 def enter(
@@ -63,7 +70,7 @@ def enter(
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """Take in answers from a YAML file of facts."""
+    """Take in answers from a YAML file of facts, or from a table (CSV) of things or debts."""
 
     def work(terminal: Terminal) -> Result:
         return _enter(case, facts, filing_day(on), seal, Passphrases(terminal, passphrase_from))
@@ -75,10 +82,13 @@ def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphra
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.offering import risky
     from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.cli.scheduling import left_out, left_out_text
     from firstpaper.intake import set_aside
+    from firstpaper.intake.listing import listed, settled
 
     with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
-        case = read_facts(facts, day, opened.case)
+        read = read_facts(facts, day, opened.case)
+        case = settled(read)
         lock_if_wanted(opened, passphrases, seal)
         opened.keep(opened.file.with_case(case))
     taken, left, aside = answered(case), still_open(case), set_aside(case)
@@ -99,24 +109,51 @@ def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphra
                 keys=", ".join(aside)
             )
         )
+    if things := len(listed(case)):
+        lines.append(
+            _n(
+                "{count} fact is listed about what you own, owe and earn.",
+                "{count} facts are listed about what you own, owe and earn.",
+                things,
+            ).format(count=things)
+        )
+    gone = left_out(read, case)
     return Result(
         data={
             "answered": len(taken),
+            "listed": things,
+            "left_out": [one.key for one in gone],
             "open_questions": [one.key for one in left],
             "set_aside": list(aside),
         },
-        text=" ".join(lines),
+        text="\n\n".join(part for part in (" ".join(lines), left_out_text(gone, read)) if part),
     )
 
 
-def read_facts(path: Path, day: date, onto: "Case | None" = None) -> "Case":
-    """The facts in a YAML file, put onto a case. Raises FactsRefused with every line that is wrong."""
-    from firstpaper.intake import facts_from
+def is_table(path: Path) -> bool:
+    """Whether the file is named as a table."""
+    return path.suffix.lower() == ".csv"
 
-    case, problems = facts_from(plain_text(path, MOST_TEXT, FactsUnreadable), day, onto)
+
+def read_facts(path: Path, day: date, onto: "Case | None" = None) -> "Case":
+    """The facts in a file, put onto a case. Raises FactsRefused with everything in it that is wrong."""
+    from firstpaper.intake import facts_from
+    from firstpaper.intake.tables import facts_from_table
+
+    read = facts_from_table if is_table(path) else facts_from
+    case, problems = read(plain_text(path, MOST_TEXT, FactsUnreadable), day, onto)
     if problems:
         raise FactsRefused(path, problems)
     return case
+
+
+def _problem_in_table(one: "Problem") -> str:
+    if one.line and one.key:
+        return _("Row {row}, column {column}: {message}").format(
+            row=one.line, column=one.key, message=one.message
+        )
+    place = _("Row {row}").format(row=one.line) if one.line else _("The table")
+    return f"{place}: {one.message}"
 
 
 def _problem(one: "Problem") -> str:

@@ -1,0 +1,273 @@
+"""What the two own and owe as a table for a spreadsheet: one file for the things, one for the debts.
+
+The first column is named for the group, "asset" or "debt", and holds the number of the row; each other
+column is named for a fact. A cell holds what would be typed at its question. An empty cell says nothing,
+and a row without a number is a new one.
+
+A cell that a spreadsheet would run as a formula gets an apostrophe in front on the way out, which is taken
+off again on the way in.
+"""
+
+import csv
+import re
+from collections.abc import Iterator, Sequence
+from datetime import date
+from decimal import Decimal
+from io import StringIO
+from typing import Any, NamedTuple
+
+from firstpaper.facts import Case, Day, DontKnow
+from firstpaper.facts.schedule import Contribution
+from firstpaper.intake.engine import Asked, asking, put
+from firstpaper.intake.entering import MOST_BYTES, Problem
+from firstpaper.intake.kinds import ROWS, Row, in_row
+from firstpaper.intake.listing import GROUPS, all_about
+from firstpaper.intake.reading import read_answer
+from firstpaper.intake.reading.contributions import spell_contribution
+from firstpaper.intake.refusals import AnswerRefused
+from firstpaper.locale import _
+
+BEGINS = "\ufeff"
+"""How a table begins that is written here: the mark by which a spreadsheet knows the letters as UTF-8."""
+
+_FORMULA = re.compile(r"'*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]")
+
+
+class _Cell(NamedTuple):
+    row: int
+    column: str
+    text: str
+
+
+def columns(group: str) -> tuple[str, ...]:
+    """The names of the columns after the first, in the order of the questions."""
+    return tuple(
+        question.key.partition(".*.")[2]
+        for topic in all_about(Row(group, 1)).topics
+        for question in topic.questions
+    )
+
+
+def table_of(case: Case, group: str) -> str:
+    """The things or debts of a case as a table, one row each, with every column."""
+    text = StringIO(newline="")
+    writer = csv.writer(text, lineterminator="\r\n")
+    writer.writerow([group, *columns(group)])
+    for number in range(1, len(case.fact(group)) + 1):
+        cells = (_written(key, case) for key in _keys(group, number))
+        writer.writerow([number, *map(_harmless, cells)])
+    return BEGINS + text.getvalue()
+
+
+def facts_from_table(text: str, today: date, onto: Case | None = None) -> tuple[Case, tuple[Problem, ...]]:
+    """The facts of a table put into the case `onto` (a new one without it), and every problem found.
+
+    With any problem the case comes back as it was. The line of a problem is the row of the spreadsheet, in
+    which the names are row 1; its key is the column.
+    """
+    start = Case.nothing() if onto is None else onto
+    reader = _Table(start, today)
+    try:
+        reader.read(text)
+    except _Refused as refused:
+        return start, (refused.problem,)
+    return (start, tuple(reader.problems)) if reader.problems else (reader.case, ())
+
+
+class _Refused(Exception):
+    """A table that cannot be read on."""
+
+    def __init__(self, row: int | None, column: str, message: str) -> None:
+        super().__init__(message)
+        self.problem = Problem(row, column, message)
+
+
+class _Table:
+    """Reads the rows of a table into a case, and keeps every problem met on the way."""
+
+    def __init__(self, case: Case, today: date) -> None:
+        self.case = case
+        self.problems: list[Problem] = []
+        self._today = today
+        self._group = ""
+        self._names: tuple[str, ...] = ()
+
+    def read(self, text: str) -> None:
+        if len(text.encode("utf-8", "replace")) > MOST_BYTES:
+            raise _Refused(None, "", _("The file is too large to be a list of things or debts."))
+        lines = _lines(text.removeprefix(BEGINS))
+        self._heading(next(lines, (1, []))[1])
+        told = [(row, cells) for row, cells in lines if any(cell.strip() for cell in cells)]
+        numbers = self._numbers(told)
+        for (row, cells), number in zip(told, numbers, strict=True):
+            if number:
+                self._row(row, number, cells)
+
+    def _heading(self, cells: Sequence[str]) -> None:
+        names = [cell.strip().lower() for cell in cells]
+        while names and not names[-1]:
+            names.pop()
+        if not names or names[0] not in GROUPS:
+            raise _Refused(1, "", _no_group())
+        self._group, self._names = names[0], tuple(names[1:])
+        for name in dict.fromkeys(self._names):
+            if name not in columns(self._group):
+                self._problem(1, name, _unknown(name, self._group))
+            elif self._names.count(name) > 1:
+                self._problem(1, name, _("This column comes twice. Please keep one of them."))
+
+    def _numbers(self, told: Sequence[tuple[int, list[str]]]) -> list[int]:
+        """The number of each row: as told, or the next free one; 0 where it cannot be."""
+        there, most = len(self.case.fact(self._group)), ROWS[self._group]
+        given = [_number(cells[0]) for _row, cells in told]
+        following = max([there, *(number for number in given if number)])
+        numbers: list[int] = []
+        for (row, _cells), number in zip(told, given, strict=True):
+            if number is None:
+                following += 1
+            one = following if number is None else number
+            if not 1 <= one <= most:
+                self._problem(row, self._group, _no_room(most))
+            elif one in numbers:
+                self._problem(row, self._group, _("This number comes twice. Please keep one of the rows."))
+            numbers.append(one if 1 <= one <= most and one not in numbers else 0)
+        beyond = max([there, *numbers])
+        if missing := set(range(there + 1, beyond + 1)) - set(numbers):
+            words = _("There is no number {number}. Please number the rows 1, 2, 3 and so on.")
+            self._problem(None, self._group, words.format(number=min(missing)))
+        return numbers
+
+    def _row(self, row: int, number: int, cells: Sequence[str]) -> None:
+        if any(cell.strip() for cell in cells[len(self._names) + 1 :]):
+            self._problem(row, "", _("This row has more cells than there are names in the first row."))
+        told = 0
+        for name, cell in zip(self._names, cells[1:], strict=False):
+            if cell.strip() and name in columns(self._group):
+                told += 1
+                self._cell(_Cell(row, name, cell), f"{self._group}.{number}.{name}")
+        if not told and number > len(self.case.fact(self._group)):
+            self._problem(row, "", _("There is only a number in this row. Say what it is, or take it out."))
+
+    def _cell(self, cell: _Cell, key: str) -> None:
+        asked = asking(key, self.case)
+        assert asked is not None
+        try:
+            self.case = put(self.case, key, read_answer(asked, _as_typed(cell.text), self._today))
+        except AnswerRefused as refused:
+            self._problem(cell.row, cell.column, refused.message)
+
+    def _problem(self, row: int | None, column: str, message: str) -> None:
+        self.problems.append(Problem(row, column, message))
+
+
+def _lines(text: str) -> Iterator[tuple[int, list[str]]]:
+    """The rows of a table with their numbers, as a spreadsheet counts them."""
+    row = 0
+    try:
+        for row, cells in enumerate(csv.reader(StringIO(text, newline=""), strict=True), 1):
+            if row > MOST_ROWS:
+                raise _Refused(row, "", _("There are too many rows to be the list of one household."))
+            yield row, cells or [""]
+    except csv.Error:
+        raise _Refused(row + 1, "", _not_a_table()) from None
+
+
+MOST_ROWS = 1000
+"""Rows read of a table, empty ones counted too. Far fewer can be used."""
+
+
+def _number(cell: str) -> int | None:
+    """The number in the first cell of a row; None where it is empty, 0 where it is no number."""
+    text = cell.strip()
+    if not text:
+        return None
+    return int(text) if text.isdecimal() and len(text) <= 4 else 0
+
+
+def _keys(group: str, number: int) -> tuple[str, ...]:
+    return tuple(in_row(f"{group}.*.{name}", number) for name in columns(group))
+
+
+def _harmless(cell: str) -> str:
+    return f"'{cell}" if _FORMULA.match(cell) else cell
+
+
+def _as_typed(cell: str) -> str:
+    return cell[1:] if cell.startswith("'") and _FORMULA.match(cell) else cell
+
+
+# --- a fact as it would be typed ------------------------------------------------------------------------
+
+
+def _written(key: str, case: Case) -> str:
+    value = case.fact(key)
+    asked = asking(key, Case.nothing())
+    assert asked is not None
+    return "" if value is None else typed(asked, value)
+
+
+def typed(asked: Asked, value: Any) -> str:
+    """The text that, typed at the question, gives this fact; whoever reads it need not know the case."""
+    if isinstance(value, DontKnow):
+        return value.value
+    if value in ("", ()):
+        return "none" if asked.none else ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, Day):
+        return _day(value)
+    if isinstance(value, Decimal):
+        return f"{value:f}"
+    if isinstance(value, tuple):
+        text = "\n".join(
+            spell_contribution(one) if isinstance(one, Contribution) else str(one) for one in value
+        )
+    else:
+        text = str(value)
+    return text if _reads_as_itself(asked, text, value) else f"= {text}"
+
+
+def _reads_as_itself(asked: Asked, text: str, value: Any) -> bool:
+    """Whether the text is taken as it stands, and not for a word such as "none"."""
+    try:
+        return bool(read_answer(asked, text, date.max) == value)
+    except AnswerRefused:
+        return False
+
+
+def _day(day: Day) -> str:
+    """The day in digits, a month and a year in words: a spreadsheet would make a whole date of them."""
+    if day.day:
+        text = f"{day.month}/{day.day}/{day.year}"
+    else:
+        text = f"{day.month}/{day.year}" if day.month else str(day.year)
+    return f"about {text}" if day.unsure else text
+
+
+def _no_group() -> str:
+    return _(
+        "The first name in the first row must be asset or debt: a list of what you own, or of what you owe. "
+        "Below it stands the number of each row. Use commas between the cells."
+    )
+
+
+def _no_room(most: int) -> str:
+    return _("Here stands the number of the row, from 1 to {most}. Leave it empty for a new one.").format(
+        most=most
+    )
+
+
+def _not_a_table() -> str:
+    return _(
+        "The table cannot be read from here on. Look for a quote that is not closed. In a spreadsheet, save "
+        "it again as CSV UTF-8."
+    )
+
+
+def _unknown(name: str, group: str) -> str:
+    from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
+
+    close = get_close_matches(name, columns(group), n=1, cutoff=0.6)
+    if not close:
+        return _("There is no fact with this name. Please check the spelling.")
+    return _("There is no fact with this name. Did you mean {name}?").format(name=close[0])
