@@ -1,8 +1,8 @@
 """One way to use each command on a folder that `set_out` has made.
 
-In it `new.case` amends `home.case`, `letter` is a sheet of a clinic, and `words` is to be a file with a
-passphrase. Tests that must hold for every command run through this table, and a command that is not in it
-fails them.
+In it `new.case` amends `home.case`, `listed.case` has a debt listed too, `letter` is a sheet of a clinic, and
+`words` is to be a file with a passphrase. Tests that must hold for every command run through this table. A
+command that is not in it fails them.
 """
 
 from pathlib import Path
@@ -12,6 +12,8 @@ import typer
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
+from firstpaper.facts import Case
+from firstpaper.facts.choices import DebtKind
 from firstpaper.packet.own_sheets import LISTS, WORDS
 from tests.cli.person import ON
 
@@ -26,6 +28,7 @@ COMMANDS: dict[str, list[str]] = {
     "packet --sheet": ["packet", "home.case", "--sheet", "letter", "--html", "home.html", "--on", ON],
     "schedule": ["schedule", "home.case", "add", "asset", "kind=cash", "words=Cash", "--on", ON],
     "schedule --list": ["schedule", "home.case", "--list", "--on", ON],
+    "money": ["money", "listed.case", "--html", "listed.html", "--on", ON],
     "record": ["record", "home.case", "filed", "day=11/25/2026", "number=26FL001234", "--on", ON],
     "record --list": ["record", "home.case", "--list", "--on", ON],
     "dates": ["dates", "home.case", "--ics", "home.ics", "--on", ON],
@@ -70,6 +73,7 @@ def set_out(folder: Path, file: CaseFile) -> None:
     file.save(folder / "home.case")
     amended = file.case.with_fact("matter.amended", True)
     CaseFile(amended, file.passed).save(folder / "new.case")
+    CaseFile(with_debt(file.case), file.passed).save(folder / "listed.case")
     (folder / "more.yaml").write_text("court.branch: Annex\n", "utf-8")
     (folder / "letter").write_text("<h1>Ours</h1>\n" + everything_put_in(), "utf-8")
 
@@ -79,6 +83,11 @@ def everything_put_in() -> str:
     words = [f"<p>{name}: {{{{ {name} }}}}</p>" for name in WORDS]
     lists = [f"<p>{{% for one in {name} %}}{{{{ one }}}}; {{% endfor %}}</p>" for name in LISTS]
     return "\n".join([*words, *lists])
+
+
+def with_debt(case: Case) -> Case:
+    """The case with a debt listed, so that there is something to say about money."""
+    return case.with_fact("debt.1.kind", DebtKind.CREDIT_CARD).with_fact("debt.1.words", "Store card")
 
 
 def _click() -> Any:

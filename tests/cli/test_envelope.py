@@ -8,6 +8,7 @@ import pytest
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
+from tests.cli.every_command import with_debt
 from tests.cli.person import HOUSEHOLDS, ON, Ran, written
 
 Run = Callable[..., Ran]
@@ -82,6 +83,10 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "unseal": (["unseal", "home.case"], ["sealed"]),
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
     "packet": (["packet", "home.case"], ["on", "part", "sheets", "pdf", "html", "warnings", "stops"]),
+    "money": (
+        ["money", "listed.case"],
+        ["on", "pdf", "html", "warnings", "things", "sums", "proposal", "estimates", "support"],
+    ),
     "shelf": (["shelf"], ["on", "folder", "cases", "unread"]),
     "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children"]),
     "why": (
@@ -117,6 +122,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
     "erase": (["erase", "home.case"], "not_confirmed"),
     "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
+    "money": (["money", "home.case"], "no_money_told"),
     "shelf": (["shelf", "nowhere"], "no_such_folder"),
     "paper": (["paper", "--facts", "letter.txt"], "facts_there"),
     "why": (["why", "residence.stat"], "no_such_page"),
@@ -138,6 +144,7 @@ def dated(command: str, arguments: list[str]) -> list[str]:
 def folder(tmp_path: Path, home: Path) -> Path:
     (tmp_path / "letter.txt").write_text("Dear court,\n")
     (tmp_path / "damaged.case").write_text('{"firstpaper": {"schema": 1}, "facts": ')
+    CaseFile(with_debt(CaseFile.load(home).case)).save(tmp_path / "listed.case")
     return home
 
 

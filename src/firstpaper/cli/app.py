@@ -15,6 +15,7 @@ from firstpaper.cli.commands.enter import enter
 from firstpaper.cli.commands.erase import erase
 from firstpaper.cli.commands.items import items
 from firstpaper.cli.commands.law import law
+from firstpaper.cli.commands.money import money
 from firstpaper.cli.commands.packet import packet
 from firstpaper.cli.commands.paper import paper
 from firstpaper.cli.commands.record import record
@@ -48,6 +49,7 @@ for _command, _help in (
     (items, _("See what to mark and write in each item of the petition (FL-100).")),
     (packet, _("Draft the packet of papers as a PDF.")),
     (schedule, _("List what you own and owe, one thing at a time.")),
+    (money, _("Draft private pages on what you own and owe, and on support.")),
     (record, _("Record what has happened since the filing, or correct it.")),
     (dates, _("See every date of the case, how it is counted, and who has to act.")),
     (amend, _("Begin an amended petition from the case file of the earlier one.")),

@@ -11,7 +11,16 @@ HTML = b"<!doctype html"
 CALENDAR = b"BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Dates//Dates//EN\r\n"
 LATER = "-later"
 """Ends the name of a packet for after the filing, so that it never replaces the one for the filing."""
-DRAFTS = {".pdf": PDF, f"{LATER}.pdf": PDF, ".html": HTML, ".ics": CALENDAR}
+PRIVATE = "-private"
+"""Ends the name of the money pages, so that they never look like a packet."""
+DRAFTS = {
+    ".pdf": PDF,
+    f"{LATER}.pdf": PDF,
+    f"{PRIVATE}.pdf": PDF,
+    ".html": HTML,
+    f"{PRIVATE}.html": HTML,
+    ".ics": CALENDAR,
+}
 """The endings of the files drafted beside a case file, and how each kind begins."""
 
 

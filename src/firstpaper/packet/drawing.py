@@ -6,6 +6,8 @@ from datetime import date
 from firstpaper.locale import language
 from firstpaper.packet.pictures.drawing import drawings_of
 from firstpaper.packet.pictures.shapes import FONT_SIZE, Drawing
+from firstpaper.packet.pictures.share_bars import drawn_shares
+from firstpaper.packet.pictures.shares import Shares
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
 
@@ -33,4 +35,9 @@ def pictures(sheet: Sheet) -> Mapping[str, Sequence[Drawing]]:
         return text_width(text, sheet.style, bold=bold) * FONT_SIZE
 
     width = text_column(sheet.style)
-    return {name: drawings_of(chart, width, measure) for name, chart in sheet.pictures.items()}
+    return {
+        name: (drawn_shares(chart, width, measure),)
+        if isinstance(chart, Shares)
+        else drawings_of(chart, width, measure)
+        for name, chart in sheet.pictures.items()
+    }

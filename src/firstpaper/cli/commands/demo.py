@@ -5,7 +5,8 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.commands.packet import HtmlOption, PartOption, PdfOption, Wanted
+from firstpaper.cli.commands.packet import PartOption, PdfOption, Wanted
+from firstpaper.cli.drafting import Files, HtmlOption
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.locale import _
@@ -44,7 +45,7 @@ def _list() -> Result:
 
 def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None, on: str | None) -> Result:
     from firstpaper.cli.commands.enter import read_facts
-    from firstpaper.cli.commands.packet import Files, draft, wanted_now
+    from firstpaper.cli.commands.packet import draft, wanted_now
     from firstpaper.cli.households import NoSuchHousehold, households
 
     known = households()

@@ -1,6 +1,6 @@
 """`firstpaper packet`: the sheets, as a PDF and for the screen."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 from pathlib import Path
@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -18,11 +19,9 @@ from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Mapping, Sequence
+    from collections.abc import Mapping, Sequence
 
     from firstpaper.facts import Case
-
-    Lock = Callable[[bytes], bytes]
 
 PdfOption = Annotated[
     Path | None,
@@ -32,9 +31,6 @@ PdfOption = Annotated[
         metavar="FILE.pdf",
         help=_("Where to put the PDF. Without it: beside the case file, under the same name."),
     ),
-]
-SealPdfOption = Annotated[
-    bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
 ]
 
 
@@ -57,11 +53,6 @@ PartOption = Annotated[
         show_choices=True,
     ),
 ]
-HtmlOption = Annotated[
-    Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
-]
-
-
 AmendsOption = Annotated[
     Path | None,
     typer.Option(
@@ -101,15 +92,6 @@ class AmendsNothing(UserError):
     code = "amends_nothing"
 
 
-class OnlyPdfLocked(UserError):
-    """A version for the screen cannot be locked, so nothing was drafted.
-
-    Leave out either --seal or --html. A locked PDF can be read on a screen too.
-    """
-
-    code = "only_pdf_locked"
-
-
 def packet(
     case: HomeArgument = HOME,
     output: PdfOption = None,
@@ -125,14 +107,12 @@ def packet(
     """Draft the packet: what to mark and write on each form, and what to do next."""
 
     def work(terminal: Terminal) -> Result:
-        if seal and html:
-            raise OnlyPdfLocked
+        refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
         earlier = _earlier(amends, facts, passphrases) if amends else None
-        lock = _lock(passphrases, facts) if seal else None
         wanted = part or wanted_now(facts)
-        files = Files(output or _beside(case, wanted), html, lock)
+        files = files_for(output or _beside(case, wanted), html, seal, passphrases, facts)
         result = draft(facts, filing_day(on), files, wanted, earlier, _own_sheets(sheet or []))
         return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted)]))
 
@@ -145,14 +125,6 @@ def _own_sheets(paths: "Sequence[Path]") -> dict[str, str]:
     from firstpaper.packet.own_sheets import LONGEST
 
     return {str(path): plain_text(path, LONGEST + 1, OwnSheetUnreadable) for path in paths}
-
-
-def _lock(passphrases: Passphrases, case: "Case") -> "Lock":
-    """What locks the finished PDF with a passphrase chosen for it."""
-    from firstpaper.packet.locked import locked
-
-    passphrase = passphrases.choose_one(case)
-    return lambda pdf: locked(pdf, passphrase)
 
 
 def wanted_now(case: "Case") -> Wanted:
@@ -195,15 +167,6 @@ def _earlier(path: Path, case: "Case", passphrases: Passphrases) -> "Case":
     return case_at(path, passphrases)
 
 
-@dataclass(frozen=True)
-class Files:
-    """Where a packet goes: the PDF, what locks it, and the version for the screen."""
-
-    pdf: Path
-    html: Path | None = None
-    lock: "Lock | None" = None
-
-
 def draft(
     case: "Case",
     day: date,
@@ -217,17 +180,13 @@ def draft(
     Findings that stop a filing do not stop the drafting, and no longer matter to what comes after it.
     """
     from firstpaper.cli.findings import stops
-    from firstpaper.cli.output import HTML, PDF, write_output
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
     from firstpaper.packet import Stage, build
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
     drafted = build(case, day, amends, stages=stages, own=own)
-    drawn = drafted.pdf()
-    write_output(files.pdf, files.lock(drawn) if files.lock else drawn, PDF)
-    if files.html:
-        write_output(files.html, drafted.html().encode(), HTML)
+    files.write(drafted.pdf(), drafted.html)
     stopping = [] if wanted is Wanted.LATER else stops(findings(standing(case), day))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),

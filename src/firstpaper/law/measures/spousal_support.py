@@ -3,13 +3,15 @@
 No amount for a judgment is worked out, here or anywhere (Cal. Rules of Court, rule 5.260(e)(2)(A)).
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
 
 from firstpaper.counting import YearsMonths
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Who
+from firstpaper.facts.money import in_dollars
 from firstpaper.law.figure import FigureNotInForce, figure
 from firstpaper.law.measures.cents import cents
 from firstpaper.law.measures.child_support import OTHER, Guideline, Incomes
@@ -24,10 +26,14 @@ NOTHING, HUNDRED = Decimal(0), Decimal(100)
 
 @dataclass(frozen=True, slots=True)
 class Temporary:
-    """What one county's formula comes to while the case is pending; `payer` is None where it is nothing."""
+    """What one county's formula comes to while the case is pending; `payer` is None where it is nothing.
+
+    `steps` is the working, line by line.
+    """
 
     payer: Who | None
     amount: Decimal
+    steps: tuple[str, ...] = field(default=(), compare=False)
 
 
 def temporary_support(payer_net: Decimal, receiver_net: Decimal, on: date) -> Decimal:
@@ -72,8 +78,22 @@ def temporary_support_for(case: Case, on: date, children: Guideline | None) -> T
     if children and children.payer:
         left[children.payer] -= children.amount
     payer = incomes.higher_earner
-    amount = temporary_support(left[payer], max(NOTHING, left[OTHER[payer]]), on)
-    return Temporary(payer if amount else None, amount)
+    more, less = left[payer], max(NOTHING, left[OTHER[payer]])
+    amount = temporary_support(more, less, on)
+    return Temporary(payer if amount else None, amount, tuple(_temporary_steps(more, less, amount, on)))
+
+
+def _temporary_steps(more: Decimal, less: Decimal, amount: Decimal, on: date) -> Iterator[str]:
+    percent = figure("money.temporary_support_santa_clara", on).value
+    yield _("Left to the one who earns more, after child support: {amount}.").format(amount=in_dollars(more))
+    yield _("Left to the other one: {amount}.").format(amount=in_dollars(less))
+    yield _("{payer}% of the first less {receiver}% of the second: {first} - {second}.").format(
+        payer=percent["payer"],
+        receiver=percent["receiver"],
+        first=in_dollars(cents(more * percent["payer"] / HUNDRED)),
+        second=in_dollars(cents(less * percent["receiver"] / HUNDRED)),
+    )
+    yield _("That is {amount}; below zero counts as nothing.").format(amount=in_dollars(amount))
 
 
 @dataclass(frozen=True, slots=True)

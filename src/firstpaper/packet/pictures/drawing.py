@@ -3,21 +3,18 @@
 Each row has a band of its own for its words and its bars, so that no words can meet.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import pairwise
 
 from firstpaper.counting import MissingDay, add_months, short_month
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span
+from firstpaper.packet.pictures.lettering import LEADING, RISE, Measure, cut, lines_of
+from firstpaper.packet.pictures.patterns import rising
 from firstpaper.packet.pictures.shapes import Area, Drawing, Label, Shape, Stroke
 from firstpaper.packet.pictures.words import alt_of
 
-Measure = Callable[[str, bool], float]
-"""The width of words in points at `FONT_SIZE`, plain or bold."""
-
-LEADING = 15.5
-RISE = 4.0  # how far a baseline stands above the foot of its line
 PADDING = 6.0  # above and below the words of a row
 WORDS_SHARE = 0.46  # of the width, for the words of the rows
 COLUMN_GAP = 14.0
@@ -26,9 +23,7 @@ BAR = 11.0  # the height of a bar
 DIAMOND = 6.5  # from the middle of a mark to its tip
 ARROW = 8.0
 LEAST_BAR = 2.0
-STRIPES = 4.0  # from one stripe to the next
 HIGHEST = 500.0  # of the rows of one drawing, so that it goes on a page with a heading above it
-MOST_LINES = 2  # of a title or a note; the rest is said in words
 HEAD_GAP = 5.0  # below the names of months
 LINE_END = 4.0  # how far the heavy line reaches beyond the rows
 GRID_GREY, ROW_GREY = 0.72, 0.55
@@ -120,9 +115,9 @@ class _Band:
 
 def _bands(rows: Sequence[Row], top: float, width: float, measure: Measure) -> Iterator[_Band]:
     for row in rows:
-        lines = [(text, True) for text in _lines(row.title, width, measure, bold=True)]
+        lines = [(text, True) for text in lines_of(row.title, width, measure, bold=True)]
         for note in row.notes:
-            lines += [(text, False) for text in _lines(note, width, measure, bold=False)]
+            lines += [(text, False) for text in lines_of(note, width, measure, bold=False)]
         words = [
             Label(0, top + PADDING + LEADING * count - RISE, text, measure(text, bold), bold)
             for count, (text, bold) in enumerate(lines, start=1)
@@ -130,32 +125,6 @@ def _bands(rows: Sequence[Row], top: float, width: float, measure: Measure) -> I
         foot = top + 2 * PADDING + LEADING * max(len(lines), 1)
         yield _Band(row, top, foot, words)
         top = foot
-
-
-def _lines(text: str, width: float, measure: Measure, *, bold: bool) -> list[str]:
-    """The words in lines no wider than `width`, the last one cut where there are too many."""
-    lines = [""]
-    for word in text.split():
-        longer = f"{lines[-1]} {word}".strip()
-        if not lines[-1] or measure(longer, bold) <= width:
-            lines[-1] = longer
-        else:
-            lines.append(word)
-    more = len(lines) > MOST_LINES
-    cut = (
-        _cut(line, width, measure, bold, over=more and number == MOST_LINES)
-        for number, line in enumerate(lines[:MOST_LINES], start=1)
-    )
-    return [line for line in cut if line]
-
-
-def _cut(line: str, width: float, measure: Measure, bold: bool, *, over: bool) -> str:
-    """The line with an ellipsis where it is too wide, or where more follows that is not shown."""
-    if not over and measure(line, bold) <= width:
-        return line
-    while line and measure(f"{line}…", bold) > width:
-        line = line[:-1]
-    return f"{line.rstrip()}…"
 
 
 def _grid(scale: _Scale, head: float, foot: float, measure: Measure) -> Iterator[Shape]:
@@ -205,7 +174,7 @@ def _kept(x: float, least: float, most: float) -> float:
 def _line(line: Line, scale: _Scale, top: float, foot: float, measure: Measure) -> Iterator[Shape]:
     """A heavy line through all rows, and its words at the foot."""
     x = scale.middle(line.day)
-    text = _cut(line.words, scale.right, measure, True, over=False)
+    text = cut(line.words, scale.right, measure, True, over=False)
     width = measure(text, True)
     yield Stroke(x, top, x, foot, 1.8)
     yield Label(_kept(x - width / 2, 0, scale.right - width), foot + LEADING - RISE, text, width, bold=True)
@@ -229,16 +198,7 @@ def _bar(span: Span, scale: _Scale, middle: float) -> Iterator[Shape]:
     corners = ((left, top), (right, top), (right, foot), (left, foot))
     yield Area(corners, black=span.fill is Fill.BLACK)
     if span.fill is Fill.STRIPED:
-        yield from _stripes(left, right, top, foot)
-
-
-def _stripes(left: float, right: float, top: float, foot: float) -> Iterator[Stroke]:
-    """Slanted lines, cut off at the edges of the bar."""
-    start = left - (foot - top) + STRIPES
-    while start < right:
-        x1, x2 = max(start, left), min(start + foot - top, right)
-        yield Stroke(x1, foot - (x1 - start), x2, foot - (x2 - start), 0.8)
-        start += STRIPES
+        yield from rising(left, right, top, foot)
 
 
 def _arrow(scale: _Scale, middle: float, fill: Fill, *, left: bool) -> Area:

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from firstpaper.packet.pictures.chart import Chart
+from firstpaper.packet.pictures.shares import Shares
 
 Style = Literal["worksheet", "attachment"]
 
@@ -26,4 +27,4 @@ class Sheet:
     style: Style = "worksheet"
     purpose: str = field(default="")
     group: str = field(default="")
-    pictures: Mapping[str, Chart] = field(default_factory=dict)
+    pictures: Mapping[str, Chart | Shares] = field(default_factory=dict)

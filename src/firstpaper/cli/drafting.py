@@ -1,0 +1,69 @@
+"""What the commands that draft a PDF share: where it goes, what locks it, the version for a screen."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from firstpaper.cli.passphrases import Passphrases
+from firstpaper.errors import UserError
+from firstpaper.locale import _
+
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
+
+Lock = Callable[[bytes], bytes]
+
+SealPdfOption = Annotated[
+    bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
+]
+HtmlOption = Annotated[
+    Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
+]
+
+
+class OnlyPdfLocked(UserError):
+    """A version for the screen cannot be locked, so nothing was drafted.
+
+    Leave out either --seal or --html. A locked PDF can be read on a screen too.
+    """
+
+    code = "only_pdf_locked"
+
+
+@dataclass(frozen=True)
+class Files:
+    """Where a draft goes: the PDF, what locks it, and the version for the screen."""
+
+    pdf: Path
+    html: Path | None = None
+    lock: Lock | None = None
+
+    def write(self, pdf: bytes, html: Callable[[], str]) -> None:
+        """Put the draft where it goes. `html` is asked only where a version for the screen is wanted."""
+        from firstpaper.cli.output import HTML, PDF, write_output
+
+        write_output(self.pdf, self.lock(pdf) if self.lock else pdf, PDF)
+        if self.html:
+            write_output(self.html, html().encode(), HTML)
+
+
+def refuse_locked_screen(seal: bool, html: Path | None) -> None:
+    """Raise OnlyPdfLocked where a version for the screen was asked for too. Nothing was asked or done yet."""
+    if seal and html:
+        raise OnlyPdfLocked
+
+
+def files_for(pdf: Path, html: Path | None, seal: bool, passphrases: Passphrases, case: "Case") -> Files:
+    """Where a draft of a case goes, with a passphrase chosen for it if it is to be locked."""
+    return Files(pdf, html, _lock(passphrases, case) if seal else None)
+
+
+def _lock(passphrases: Passphrases, case: "Case") -> Lock:
+    """What locks the finished PDF with a passphrase chosen for it."""
+    from firstpaper.packet.locked import locked
+
+    passphrase = passphrases.choose_one(case)
+    return lambda pdf: locked(pdf, passphrase)

@@ -1,0 +1,95 @@
+"""What is owned and owed: what each thing is presumed to be, how sure that is, why, and what is missing."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from firstpaper.law.measures.character import Character, Code, Reason
+from firstpaper.law.property_words import code_words, fact_words
+from firstpaper.locale import _
+from firstpaper.packet.reckoning import Reckoning
+from firstpaper.packet.views.money.page import Trust, page
+from firstpaper.packet.views.money.words import codes_words, listed_name, short_sure, supposed, sure_words
+from firstpaper.packet.views.sheet import Sheet
+
+MOST_MISSING = 4
+"""How many missing facts of a thing are named at once."""
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A sentence or two, with the authority for it."""
+
+    says: str
+    cite: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One thing or debt, in words."""
+
+    number: int
+    name: str
+    taken_as: str
+    sure: str
+    short_sure: str
+    known: bool
+    why: tuple[Said, ...]
+    start: str
+    also: tuple[Said, ...]
+    missing: tuple[str, ...]
+    could_be: tuple[Said, ...]
+    court: str
+
+
+def sheets(found: Reckoning) -> Iterator[Sheet]:
+    """One sheet, where anything is listed."""
+    if not found.characters:
+        return
+    rows = tuple(_row(found, number, one) for number, one in enumerate(found.characters, start=1))
+    yield page(
+        "owned",
+        _("What you own and owe"),
+        Trust.PRESUMED,
+        _("What each thing and debt is taken to be, and why."),
+        {"rows": rows, "open": any(row.missing for row in rows)},
+    )
+
+
+def _row(found: Reckoning, number: int, one: Character) -> Row:
+    debt = one.key.startswith("debt")
+    return Row(
+        number,
+        listed_name(found.case, one.key),
+        code_words(one.code, debt=debt),
+        sure_words(one.confidence),
+        short_sure(one.confidence),
+        one.code is not Code.UNKNOWN,
+        tuple(_why(one)),
+        _start(one),
+        tuple(Said(flag.says, "; ".join(flag.cite)) for flag in one.flags),
+        tuple(dict.fromkeys(fact_words(key) for key in one.missing[:MOST_MISSING])),
+        tuple(_could_be(one, debt=debt)),
+        one.court,
+    )
+
+
+def _why(one: Character) -> Iterator[Said]:
+    """The reasons; where facts are missing only that, since the rest is what it could be."""
+    reasons: tuple[Reason, ...] = one.reasons[:1] if one.alternatives else one.reasons
+    for reason in reasons:
+        yield Said(reason.says, "" if one.alternatives else "; ".join(reason.cite))
+
+
+def _start(one: Character) -> str:
+    """What the law presumes until somebody shows otherwise, where the code is not known."""
+    if one.starts_as is Code.COMMUNITY:
+        return _("Until somebody shows otherwise, the law takes it to be community.")
+    return ""
+
+
+def _could_be(one: Character, *, debt: bool) -> Iterator[Said]:
+    """What the first missing fact would change."""
+    for other in one.alternatives:
+        yield Said(
+            _("If {value}: {codes}.").format(value=supposed(other), codes=codes_words(other.codes, debt=debt))
+        )

@@ -1,0 +1,166 @@
+"""The private money pages: what they say of invented households, and that every page keeps its promises."""
+
+from dataclasses import replace
+from datetime import date
+from io import BytesIO
+from typing import Any
+
+import page as page_validation
+import pytest
+from pypdf import PdfReader
+
+from firstpaper.facts import Case
+from firstpaper.packet import build
+from firstpaper.packet.money import money_pages
+from firstpaper.packet.paper import markup_errors
+from firstpaper.packet.templates import render
+from tests.households.golden import households
+from tests.packet.money.invented import ALL, ON, Household, pages, text
+from tests.words.reading import barred_words, grade, words
+from tests.words.test_sheet_words import sentences_of
+
+each = pytest.mark.parametrize("one", ALL, ids=str)
+PRIVATE = "Private: not for the court."
+
+
+def read(pdf: bytes) -> list[str]:
+    """The words of each page, with single spaces."""
+    return [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf)).pages]
+
+
+@each
+def test_the_pages_say_what_was_read_and_agreed(one: Household) -> None:
+    assert text(one) == one.expected.read_text("utf-8"), (
+        "read the difference, then run python -m tests.packet.money.invented"
+    )
+
+
+@each
+def test_they_are_written_in_the_sheet_markup_and_conform_to_pdf_ua_1(one: Household) -> None:
+    # ISO 14289-1 (PDF/UA-1), by an outside validator
+    for sheet in pages(one).sheets:
+        assert markup_errors(render(sheet.template, sheet.values)) == [], sheet.title
+    report = page_validation.validate_pdf_bytes(pages(one).pdf(), profile="ua1")
+    assert [(fault.rule_id, fault.message) for fault in report.failures] == []
+    assert report.is_compliant
+
+
+@each
+def test_every_page_says_at_its_foot_that_it_is_private(one: Household) -> None:
+    found = read(pages(one).pdf())
+    for number, page in enumerate(found, start=1):
+        assert PRIVATE in page[-160:], number
+        assert page.endswith(f"Page {number} of {len(found)}")
+
+
+@each
+def test_the_three_groups_are_named_and_every_page_stands_in_one(one: Household) -> None:
+    start, *others = pages(one).sheets
+    named = [name for group in start.values["groups"] for name, _purpose in group.pages]  # type: ignore[attr-defined]
+    assert named == [sheet.title for sheet in others]
+    assert [group.title[:2] for group in start.values["groups"]] == ["1.", "2.", "3."]  # type: ignore[attr-defined]
+
+
+@each
+def test_every_estimate_says_so_and_ends_with_a_lawyer(one: Household) -> None:
+    for sheet in pages(one).sheets:
+        said = " ".join(render(sheet.template, sheet.values).split())
+        if sheet.template == "money-estimate.html":
+            assert "An estimate: show it to a lawyer." in sheet.running
+            assert "This is an estimate for you alone" in said
+            assert said.rindex("Show this page to a lawyer") > len(said) - 500
+        if sheet.template in ("money-child-support.html", "money-temporary-support.html"):
+            assert said.index("this program is not certified") < said.index("<h2>")
+            assert "Fam. Code 3830(a); Cal. Rules of Court, rule 5.275" in said
+
+
+@each
+def test_they_are_easy_to_read(one: Household) -> None:
+    for sheet in pages(one).sheets:
+        found = sentences_of(sheet)
+        assert grade(found) <= 8, sheet.title
+        assert barred_words(" ".join(found)) == [], sheet.title
+
+
+@each
+def test_the_version_for_a_screen_says_the_same_and_fetches_nothing(one: Household) -> None:
+    html = pages(one).html()
+    for sheet in pages(one).sheets:
+        assert sheet.title.replace("'", "&#39;") in html
+    assert "src=" not in html
+    assert "<script" not in html
+    assert html.count("<svg") == sum(len(sheet.pictures) for sheet in pages(one).sheets)
+
+
+@each
+def test_the_same_case_and_day_give_the_same_bytes(one: Household) -> None:
+    assert money_pages(one.case, ON).pdf() == pages(one).pdf()
+
+
+@each
+def test_no_name_of_the_two_and_no_address_is_on_them(one: Household) -> None:
+    told = one.case
+    for key, value in (
+        ("petitioner.mailing", {"street": "77 Hidden Lane", "city": "Novato", "zip": "94945"}),
+        ("petitioner.phone", "415-555-0188"),
+        ("petitioner.email", "hidden@example.org"),
+        ("respondent.mailing", {"street": "9 Seen Street", "city": "Novato", "zip": "94945"}),
+    ):
+        told = told.with_fact(key, value)
+    html = money_pages(told, ON).html()
+    for hidden in ("Hidden Lane", "Novato", "555-0188", "hidden@", "Seen Street", "Quill", "Lund", "Reyes"):
+        assert hidden not in html
+
+
+@each
+def test_no_money_page_is_in_the_packet(one: Household) -> None:
+    packet = build(one.case, ON)
+    assert not any(sheet.template.startswith("money-") for sheet in packet.sheets)
+    assert PRIVATE not in packet.html()
+
+
+@pytest.mark.parametrize("household", households(), ids=str)
+def test_no_packet_of_any_household_has_a_private_page(household: Any) -> None:
+    assert PRIVATE not in build(household.case, household.on).html()
+
+
+def test_what_somebody_typed_is_data() -> None:
+    hostile = "<b>Car</b> & {{ 7*7 }} %s </p><script>x</script>"
+    case = Case.model_validate({"asset": [{"kind": "vehicle", "words": hostile, "value": "1", "owed": "0"}]})
+    html = money_pages(case, ON).html()
+    assert "<script>x" not in html
+    assert "&lt;b&gt;Car" in html
+
+
+def test_a_long_list_and_long_words_stay_on_the_page() -> None:
+    things = [{"kind": "vehicle", "words": "W" * 300, "value": "1"}, *({"kind": "pet"} for _n in range(98))]
+    found = money_pages(Case.model_validate({"asset": things}), ON)
+    assert page_validation.validate_pdf_bytes(found.pdf(), profile="ua1").is_compliant
+
+
+def test_in_danger_the_first_page_says_where_to_keep_it_and_whom_to_call() -> None:
+    start = render("money-start.html", pages(ALL[2]).sheets[0].values)
+    assert ALL[2].name == "two-children-and-little-money"
+    assert "Keep them where the other side cannot find them" in start
+    assert "1-800-799-7233" in start
+    assert "1-800-799-7233" not in render("money-start.html", pages(ALL[0]).sheets[0].values)
+
+
+def test_another_day_moves_what_hangs_on_it() -> None:
+    """The service behind a pension that still grows is counted up to the day."""
+    old = ALL[1]
+    later = money_pages(old.case, date(2027, 11, 25))
+    now, then = (found.reckoning.pensions["asset.2"] for found in (pages(old), later))
+    assert replace(then, total=then.total - 12) == now  # type: ignore[union-attr,type-var]
+
+
+def test_without_anything_told_the_reckoning_is_empty() -> None:
+    assert money_pages(Case(), ON).reckoning.empty
+    assert money_pages(Case.model_validate({"income": {"petitioner_net": "don't know"}}), ON).reckoning.empty
+    assert not money_pages(Case.model_validate({"income": {"petitioner_net": "1"}}), ON).reckoning.empty
+    assert not money_pages(Case.model_validate({"debt": [{"kind": "tax"}]}), ON).reckoning.empty
+
+
+def test_words_enough_for_a_page_are_counted() -> None:
+    """The reading test above would pass on an empty page."""
+    assert all(len(words(" ".join(sentences_of(sheet)))) > 30 for one in ALL for sheet in pages(one).sheets)
