@@ -164,3 +164,41 @@ def test_without_anything_told_the_reckoning_is_empty() -> None:
 def test_words_enough_for_a_page_are_counted() -> None:
     """The reading test above would pass on an empty page."""
     assert all(len(words(" ".join(sentences_of(sheet)))) > 30 for one in ALL for sheet in pages(one).sheets)
+
+
+def sums_of(**facts: Any) -> str:
+    """The words of the page of sums for a household of 2010 to 2024 with these facts."""
+    general = {
+        "matter": {"kind": "dissolution", "unions": ["marriage"]},
+        "dates": {
+            "married_on": "2010-06-01",
+            "separation_told_on": "2024-06-01",
+            "separation_acted_on": "2024-06-01",
+        },
+        "schedule": {"agreement": False, "in_california": True},
+    }
+    found = money_pages(Case.model_validate({**general, **facts}), ON)
+    (sheet,) = (one for one in found.sheets if one.template == "money-sums.html")
+    return " ".join(render(sheet.template, sheet.values).split())
+
+
+CAR = {"kind": "vehicle", "how": "bought", "acquired_on": "2018", "title": "joint", "owed": "0"}
+
+
+@pytest.mark.parametrize(
+    ("value", "served_by", "told"),
+    [("4999.99", "publication", True), ("5000", "publication", False), ("100", "personal", False)],
+)
+def test_a_small_estate_and_a_spouse_nobody_can_find(value: str, served_by: str, told: bool) -> None:
+    """Fam. Code 2604: less than $5,000 after debts."""
+    record = {"filed_on": "2026-06-01", "service": {"method": served_by}}
+    said = sums_of(asset=[{**CAR, "value": value}], record=record)
+    assert ("a judge can give all of it to you" in said) is told
+
+
+def test_money_for_an_injury_is_said_not_to_be_halved() -> None:
+    """Fam. Code 2603."""
+    hurt = {"kind": "cash", "how": "injury", "by": "petitioner", "acquired_on": "2019-01-01", "value": "900"}
+    whole = {**hurt, "living_apart": False, "hurt_by_spouse": False, "mixed": False, "title": "no_paper"}
+    assert "Money for an injury is not halved." in sums_of(asset=[whole])
+    assert "Money for an injury" not in sums_of(asset=[{**CAR, "value": "1"}])

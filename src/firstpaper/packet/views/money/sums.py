@@ -5,9 +5,18 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from firstpaper.facts.choices import Proposal, Who
-from firstpaper.law.measures.character import Code
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.character import Code, Point
+from firstpaper.law.measures.disclosure import served_unseen
 from firstpaper.law.measures.refused import Refused
-from firstpaper.law.measures.sums import Award, Equalizing, Line, Total, value_day
+from firstpaper.law.measures.sums import (
+    Award,
+    Equalizing,
+    Line,
+    Total,
+    small_when_spouse_is_missing,
+    value_day,
+)
 from firstpaper.locale import _
 from firstpaper.packet.pictures.estate import estate
 from firstpaper.packet.reckoning import Reckoning
@@ -70,10 +79,25 @@ def _sums(found: Reckoning) -> Sheet:
             "quasi": Code.QUASI_COMMUNITY in found.totals.by_code,
             "community": dollars(estate_total.net),
             "comes_back": bool(found.repayments),
+            "injury": any(one.has(Point.INJURY_MONEY) for one in found.characters),
+            "all_to_one": _all_to_one(found),
             "half": dollars(estate_total.net / 2) if estate_total.net > 0 else "",
         },
         pictures={"estate": chart} if chart else {},
     )
+
+
+def _all_to_one(found: Reckoning) -> str:
+    """What a judge may do with a small estate where the other side cannot be found."""
+    estate_total, on = found.totals.community_estate, found.on
+    unseen = served_unseen(found.case)
+    if not unseen or estate_total.net < 0 or not small_when_spouse_is_missing(estate_total, on):
+        return ""
+    limit = dollars(Decimal(figure("money.missing_spouse_limit", on).value))
+    return _(
+        "The other side was served by newspaper or posting. If they cannot be found, and what you own "
+        "together is worth less than {limit} after debts, a judge can give all of it to you."
+    ).format(limit=limit)
 
 
 def _groups(found: Reckoning) -> Iterator[Group]:
