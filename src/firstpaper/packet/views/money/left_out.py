@@ -14,7 +14,7 @@ def sheets(_found: Reckoning) -> Iterator[Sheet]:
         "left-out",
         _("What these pages leave out"),
         Trust.PRIVATE,
-        _("Sums that would do more harm than good here, and who can help with them."),
+        _("And who can help with it."),
         {"left_out": tuple(_left_out())},
     )
 

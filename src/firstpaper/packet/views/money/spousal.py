@@ -22,7 +22,7 @@ def sheets(found: Reckoning) -> Iterator[Sheet]:
         "spousal-support",
         _("Prepare for spousal support"),
         Trust.PRIVATE,
-        _("What a judge weighs, how long support often lasts, and how it is taxed."),
+        _("What a judge weighs, how long, and taxes."),
         {
             "no_amount": limits()[-1],
             "nullity": known(found.case.matter.kind) is Kind.NULLITY,

@@ -42,7 +42,7 @@ def _groups(said: Iterable[Sheet], estimated: Iterable[Sheet], out: Iterable[She
     return (
         Group(
             _("1. What can be said"),
-            _("Where the law starts, and plain sums of your own numbers. A judge can see it another way."),
+            _("Where the law starts, and plain sums of your own numbers."),
             _named(said),
         ),
         Group(

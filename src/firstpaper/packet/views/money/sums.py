@@ -70,7 +70,7 @@ def _sums(found: Reckoning) -> Sheet:
         "sums",
         _("What it comes to"),
         Trust.ARITHMETIC,
-        _("What is worth how much, and the sums for each kind of property."),
+        _("The sums for each kind of property."),
         {
             "groups": tuple(_groups(found)),
             "left_out": missing_words(found.case, _unknown_amounts(found.totals.left_out)),
@@ -169,7 +169,7 @@ def _proposal_page(values: dict[str, object]) -> Sheet:
         "proposal",
         _("Your own proposal, made even"),
         Trust.ARITHMETIC,
-        _("Who would pay whom, if things went as you propose."),
+        _("Who would pay whom by it."),
         values,
     )
 

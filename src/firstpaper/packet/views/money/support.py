@@ -40,7 +40,7 @@ def _children(found: Reckoning, result: Guideline | Refused) -> Sheet:
         "child-support",
         _("A picture of child support"),
         Trust.NOT_CERTIFIED,
-        _("What the statewide formula gives for the incomes that you typed in."),
+        _("What the statewide formula gives."),
         {
             "limits": limits(),
             "limit_cite": "; ".join(LIMIT_CITE),
