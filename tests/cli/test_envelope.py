@@ -88,7 +88,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["on", "pdf", "html", "warnings", "things", "sums", "proposal", "estimates", "support"],
     ),
     "shelf": (["shelf"], ["on", "folder", "cases", "unread"]),
-    "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children"]),
+    "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children", "things", "debts"]),
     "why": (
         ["why", "residence.state"],
         [

@@ -43,7 +43,8 @@ def test_a_topic_and_a_number_of_children_can_be_chosen(run: Run, tmp_path: Path
 def test_what_was_made_is_told_to_programs(run: Run, tmp_path: Path) -> None:
     envelope = run("paper", "-o", "a.pdf", "--facts", "a.yaml", "--topic", "court", "--json").envelope
     assert envelope["command"] == "paper"
-    assert envelope["data"] == {"pdf": "a.pdf", "facts": "a.yaml", "topics": ["court"], "children": 2}
+    room = {"children": 2, "things": 0, "debts": 0}
+    assert envelope["data"] == {"pdf": "a.pdf", "facts": "a.yaml", "topics": ["court"], **room}
     assert sorted(path.name for path in tmp_path.iterdir()) == ["a.pdf", "a.yaml"]
 
 
@@ -104,3 +105,14 @@ def test_a_folder_that_is_not_there_is_told(run: Run) -> None:
         ran = run("paper", option, "nowhere/a.out")
         assert ran.exit == 2
         assert "is not there" in ran.said
+
+
+def test_sheets_for_things_and_debts_are_drawn_where_there_is_room_for_them(run: Run) -> None:
+    plain = run("paper", "--json").envelope["data"]
+    assert "thing" not in plain["topics"]
+    data = run("paper", "--things", "2", "--json").envelope["data"]
+    assert {"everything", "thing", "house", "income"} <= set(data["topics"])
+    assert "debt" not in data["topics"]
+    named = run("paper", "--topic", "debt", "--facts", "debts.yaml", "--json").envelope["data"]
+    assert (named["topics"], named["debts"]) == (["debt"], 1)
+    assert run("paper", "--things", "100", "--json").envelope["errors"][0]["code"] == "too_many_listed"

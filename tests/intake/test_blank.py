@@ -132,3 +132,22 @@ def test_it_can_hold_one_topic_and_begins_with_the_words_given() -> None:
 
 def test_no_line_is_too_long_to_read_except_an_example() -> None:
     assert [line for line in WHOLE.splitlines() if len(line) > 102 and not line.startswith(EXAMPLE)] == []
+
+
+# --- what is listed -----------------------------------------------------------------------------------
+
+
+def test_things_and_debts_stand_in_the_file_with_examples_that_can_be_entered() -> None:
+    text = skeleton(LISTED, {"asset": 2, "debt": 1})
+    waiting = re.findall(r"^#(\S+):$", text, re.MULTILINE)
+    assert waiting.count("asset.2.house.price") == waiting.count("debt.1.owed") == 1
+    assert "debt.2.owed" not in waiting
+    lines = [
+        line.removeprefix(EXAMPLE)
+        for line in text.splitlines()
+        if line.startswith(EXAMPLE) and is_key(line.removeprefix(EXAMPLE).partition(":")[0])
+    ]
+    assert [line.partition(":")[0] for line in lines] == waiting
+    case, problems = facts_from("\n".join(lines), TODAY)
+    assert problems == ()
+    assert [key for key in waiting if case.fact(key) is None] == []

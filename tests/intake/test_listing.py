@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from firstpaper.cli.explaining import measure_words
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution
-from firstpaper.intake import AnswerKind, asking, echo, listing_predicates, read_answer
+from firstpaper.intake import AnswerKind, asking, echo, facts_from, listing_predicates, read_answer
 from firstpaper.intake.engine import applies, asked, standing
 from firstpaper.intake.kinds import ROWS, Row, listed_places, place_of
 from firstpaper.intake.listing import (
@@ -414,6 +414,16 @@ def test_what_nobody_asks_for_says_nothing_about_a_thing(case: Case) -> None:
 def test_what_nobody_asks_for_says_nothing_about_a_debt(case: Case) -> None:
     assume(case.debt)
     assert debt_character(settled(case), 1, TODAY).code == debt_character(case, 1, TODAY).code
+
+
+HOUSEHOLDS = sorted((Path(__file__).parents[2] / "demo" / "households").glob("*.yaml"))
+
+
+@pytest.mark.parametrize("path", HOUSEHOLDS, ids=lambda path: path.stem)
+def test_an_invented_household_tells_only_what_is_asked(path: Path) -> None:
+    case, problems = facts_from(path.read_text("utf-8"), TODAY)
+    assert problems == ()
+    assert list(unasked(case)) == []
 
 
 # --- telling, changing, taking out ------------------------------------------------------------------------

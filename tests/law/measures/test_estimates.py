@@ -357,6 +357,14 @@ def test_entries_that_cannot_be_counted_are_refused(asset: dict[str, Any], missi
     assert refused.missing == missing
 
 
+def test_nothing_paid_and_no_sole_use_need_no_more_and_stop_nothing() -> None:
+    idle = {**CAR, "paid_after": "0", "used_after_by": "both"}
+    assert ledger(household({**idle, "paid_after_by": "respondent"}), ON) == ledger(household(CAR), ON)
+    found = ledger(household(idle, {**CAR, "paid_after": "50", "paid_after_by": "respondent"}), ON)
+    assert isinstance(found, Ledger)
+    assert [one.key for one in found.entries] == ["asset.2"]
+
+
 @settings(deadline=None)
 @given(st.decimals(0, 50_000, places=2), st.integers(0, 60), st.sampled_from(["petitioner", "respondent"]))
 def test_swapping_the_spouses_swaps_who_owes(value: Decimal, span: int, by: str) -> None:

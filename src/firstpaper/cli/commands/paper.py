@@ -35,6 +35,12 @@ TopicOption = Annotated[
 ChildrenOption = Annotated[
     int, typer.Option("--children", metavar="NUMBER", help=_("For how many children to leave room."))
 ]
+ThingsOption = Annotated[
+    int, typer.Option("--things", metavar="NUMBER", help=_("For how many things you own to leave room."))
+]
+DebtsOption = Annotated[
+    int, typer.Option("--debts", metavar="NUMBER", help=_("For how many debts to leave room."))
+]
 FactsOption = Annotated[
     Path | None,
     typer.Option(
@@ -63,6 +69,15 @@ class TooManyChildren(UserError):
     code = "too_many_children"
 
 
+class TooManyListed(UserError):
+    """There can be room for 0 to {count} things and as many debts, and not for more or less.
+
+    Please give a number in between, like this: --things 5 --debts 3
+    """
+
+    code = "too_many_listed"
+
+
 class FactsThere(UserError):
     """The file {path} is already there, and somebody may have written answers in it.
 
@@ -76,63 +91,83 @@ def paper(
     output: OutputOption = None,
     topic: TopicOption = None,
     children: ChildrenOption = 2,
+    things: ThingsOption = 0,
+    debts: DebtsOption = 0,
     facts: FactsOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Print the questions on blank sheets, or as a file of facts to fill in."""
-    deliver("paper", as_json, lambda _terminal: _paper(output, topic or [], children, facts))
+    room = {"child": children, "asset": things, "debt": debts}
+    deliver("paper", as_json, lambda _terminal: _paper(output, topic or [], room, facts))
 
 
-def _paper(output: Path | None, names: list[str], children: int, facts: Path | None) -> Result:
-    from firstpaper.facts.children import MOST_CHILDREN
+def _paper(output: Path | None, names: list[str], room: dict[str, int], facts: Path | None) -> Result:
+    from firstpaper.intake.kinds import ROWS
 
-    if not 0 <= children <= MOST_CHILDREN:
-        raise TooManyChildren(count=MOST_CHILDREN)
-    topics = _topics(names)
+    if not 0 <= room["child"] <= ROWS["child"]:
+        raise TooManyChildren(count=ROWS["child"])
+    if not all(0 <= room[group] <= ROWS[group] for group in ("asset", "debt")):
+        raise TooManyListed(count=ROWS["asset"])
+    topics = _topics(names, room)
+    named = {topic.questions[0].each for topic in topics if names} - {None, "child"}
+    room |= {each: max(1, room[each]) for each in named if each}
     sheets = output or (None if facts else SHEETS)
     said = [
-        *([_put_facts(facts, topics, children)] if facts else []),
-        *([_put_sheets(sheets, topics, children)] if sheets else []),
+        *([_put_facts(facts, topics, room)] if facts else []),
+        *([_put_sheets(sheets, topics, room)] if sheets else []),
     ]
     return Result(
         data={
             "pdf": str(sheets) if sheets else None,
             "facts": str(facts) if facts else None,
             "topics": [topic.name for topic in topics],
-            "children": children,
+            "children": room["child"],
+            "things": room["asset"],
+            "debts": room["debt"],
         },
         text="\n\n".join(said),
     )
 
 
-def _topics(names: list[str]) -> "Sequence[Topic]":
+def _topics(names: list[str], room: dict[str, int]) -> "Sequence[Topic]":
+    """The topics named. Without names those of the interview, and those for which there is room."""
     from firstpaper.intake import bank
+    from firstpaper.intake.loading import listing
 
-    known = {topic.name: topic for topic in bank().topics}
+    listed = listing().topics
+    known = {topic.name: topic for topic in (*bank().topics, *listed)}
     wanted = [name.strip().lower() for name in names]
     for name in wanted:
         if name not in known:
             raise NoSuchTopic(what=name, close=", ".join(known))
-    return [topic for name, topic in known.items() if name in wanted or not wanted]
+    if wanted:
+        return [topic for name, topic in known.items() if name in wanted]
+    return [*bank().topics, *(topic for topic in listed if _has_room(topic, room))]
 
 
-def _put_sheets(path: Path, topics: "Sequence[Topic]", children: int) -> str:
+def _has_room(topic: "Topic", room: dict[str, int]) -> bool:
+    """Whether there is room for the rows it is about; for what is asked once, whether there is for any."""
+    each = topic.questions[0].each
+    return bool(room[each] if each else room["asset"] or room["debt"])
+
+
+def _put_sheets(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
     from firstpaper.cli.output import PDF, write_output
     from firstpaper.packet.blank import blank_sheets
 
-    write_output(path, blank_sheets(topics, {"child": children}, today()), PDF)
+    write_output(path, blank_sheets(topics, room, today()), PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."
     )
     return words.format(path=path)
 
 
-def _put_facts(path: Path, topics: "Sequence[Topic]", children: int) -> str:
+def _put_facts(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
     from firstpaper.casefile import save
     from firstpaper.packet.blank import blank_facts
 
     if path.exists() and (not path.is_file() or path.stat().st_size):
         raise FactsThere(path=path)
-    save(path, blank_facts(topics, {"child": children}, today()).encode())
+    save(path, blank_facts(topics, room, today()).encode())
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
     return f"{words}\n  firstpaper enter home.case {quote(str(path))}"

@@ -77,7 +77,7 @@ def ledger(case: Case, on: date) -> Ledger | Refused:
     if missing:
         return Refused((_("Who paid or used, and how much, must be known."),), missing, CITE)
     if any(Who.BOTH in facts.values() for facts in told):
-        return Refused((_("What both paid or both used is not counted. Leave it out."),), cite=CITE)
+        return Refused((_("What both paid is not counted. Leave it out."),), cite=CITE)
     entries = tuple(_entry(facts) for facts in told)
     community = {
         one.key for one in (*asset_characters(case, on), *debt_characters(case, on)) if one.code.shared
@@ -97,8 +97,14 @@ def _told(case: Case) -> Iterator[dict[str, Any]]:
     for key, row in rows:
         for names in (_PAID, _USED):
             facts = {f"{key}.{name}": getattr(row, name, None) for name in names}
-            if any(fact is not None for fact in facts.values()):
+            if any(fact is not None for fact in facts.values()) and not _comes_to_nothing(facts):
                 yield facts
+
+
+def _comes_to_nothing(facts: Mapping[str, Any]) -> bool:
+    """Whether it was told that nothing was paid, or that neither of the two had the use alone."""
+    told = {name.rpartition(".")[2]: known(fact) for name, fact in facts.items()}
+    return told.get("paid_after") == NOTHING or told.get("used_after_by") is Who.BOTH
 
 
 def _entry(facts: Mapping[str, Any]) -> Entry:
