@@ -43,6 +43,8 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     filing.type("1", then="firstpaper dates home.case")  # I paid it
     assert filing.end() == 0
     assert "Recorded: The petition was filed." in last_words(filing)
+    assert "The packet now says what comes next" in last_words(filing)
+    assert "firstpaper packet home.case" in last_words(filing)
     assert "Mon, Feb 1, 2027" in last_words(filing)  # Fam. Code 2104(f): January 30, 2027 is a Saturday
 
     serving = tell()
@@ -52,6 +54,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     assert "cannot" in serving.type("11/20/2026")  # before the filing: said, and asked again
     serving.type("12/5/2026", then="firstpaper dates home.case")
     assert serving.end() == 0
+    assert "The packet now says what comes next" not in last_words(serving)
     assert "Mon, Jan 4, 2027: Last day to file and serve a response" in last_words(serving)  # Fam. Code 2020
 
     mending = tell("served")

@@ -112,6 +112,17 @@ def test_before_an_amended_petition_money_and_days_count_from_the_first_one() ->
     assert "It counts from the first petition." in words
 
 
+def test_after_a_summons_was_published_the_proof_is_filed_as_ordered_and_no_money_papers_are_owed() -> None:
+    # Code Civ. Proc. 417.30; Fam. Code 2104(f), 2110
+    printed = {"filed_on": FILED, "service__method": "publication"}
+    known = _after(**printed, service__first_published_on=Day.parse("2026-11-26"))
+    assert "File the proof of service, with all that the judge's order asks for." in known
+    assert "You owe no papers about money while the other side stays silent." in known
+    answered = _after(**printed, response_filed_on=Day.parse("2026-11-30"))
+    assert "the judge's order asks" not in answered
+    assert "You owe no papers about money" not in answered
+
+
 def test_the_later_part_of_a_joint_petition_serves_nobody() -> None:
     # Fam. Code 2331(b)
     together = _after("both-file-together", filed_on=FILED, joint=True)

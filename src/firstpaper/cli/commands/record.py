@@ -157,6 +157,7 @@ def _text(before: "Case", after: "Case", topic: "Topic", on: date, path: Path) -
         *_open(after, topic),
         *_notes_text(before, after, topic, on),
         *_dates_text(before, after, on),
+        *_next_part(before, after, path),
         _all_dates(path),
     ]
     return "\n\n".join(parts)
@@ -256,6 +257,16 @@ def _new_dates(before: "Case", after: "Case", on: date) -> "list[Entry]":
         for one in agenda(standing(after), on).ahead
         if old.get(one.deadline.key) != (one.deadline.target, one.deadline.rolled, one.deadline.planned)
     ]
+
+
+def _next_part(before: "Case", after: "Case", path: Path) -> Iterator[str]:
+    """Where to find what comes next, at the moment at which the petition is recorded as filed."""
+    from firstpaper.intake import standing
+    from firstpaper.law.measures.record import is_filed
+
+    if is_filed(standing(after)) and not is_filed(standing(before)):
+        words = _("The packet now says what comes next. To make it, type:")
+        yield f"{words}\n  firstpaper packet {quote(str(path))}"
 
 
 def _all_dates(path: Path) -> str:

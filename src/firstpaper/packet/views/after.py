@@ -6,8 +6,16 @@ from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
 from firstpaper.forms.needed import Goes
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint
-from firstpaper.law.measures.service import Serving, serves_again, serving
+from firstpaper.law.measures.service import (
+    BY_ORDER,
+    Serving,
+    method,
+    proof_needed,
+    serves_again,
+    serving,
+)
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.contents import named
@@ -34,6 +42,10 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "serve": is_to_be_served(brief),
             "again": serves_again(case),
             "prove": left is not Serving.NOTHING,
+            "prove_as_ordered": method(case) in BY_ORDER
+            and left is Serving.NOTHING
+            and proof_needed(case, on),
+            "unseen": served_unseen(case) and petitioner_disclosure(case, on) is None,
             "disclose": any(one.template == "disclosure.html" for one in others),
             "nullity": known(case.matter.kind) is Kind.NULLITY,
             "response_days": figure("response.days", on).value,
