@@ -219,7 +219,7 @@ def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) ->
 
 def test_a_question_can_be_explained_to_a_program(run: Run) -> None:
     data = run("why", "petitioner.phone", "--json").envelope["data"]
-    assert list(data) == ["kind", "key", "ask", "why", "rules", "items", "sheets"]
+    assert list(data) == ["kind", "key", "ask", "why", "rules", "items", "sheets", "measures"]
     assert {"concept": "cap.phone", "words": "page 1, caption: Your telephone number"} in data["items"]
 
 

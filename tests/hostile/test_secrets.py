@@ -41,8 +41,8 @@ FAILING = [
 ]
 RANDOM = r"\.case-([0-9a-f]{8}-)?[0-9a-f]{16}"
 KNOWN_NAMES = re.compile(
-    rf"((home|newer?)\.case(\.lock|\.copies(/(\d{{6}}|unfinished|{RANDOM}))?)?|{RANDOM})"
-    r"|(home|new)\.(pdf|html)|home\.ics|demo\.pdf|question-sheets\.pdf"
+    rf"((home|newer?|listed)\.case(\.lock|\.copies(/(\d{{6}}|unfinished|{RANDOM}))?)?|{RANDOM})"
+    r"|(home|new)\.(pdf|html)|listed(-private\.pdf|\.html)|home\.ics|demo\.pdf|question-sheets\.pdf"
 )
 WATCHED = """
 import os, sys
