@@ -277,7 +277,7 @@ def commands(draw: st.DrawFn) -> list[list[str]]:
     return [[name, draw(detail(question))] for question in TOPICS[name].questions]
 
 
-@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=15, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(told=st.lists(commands(), max_size=6), on=st.dates(date(2026, 11, 1), date(2031, 12, 31)))
 def test_no_sequence_of_records_breaks_anything(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, told: list[list[list[str]]], on: date

@@ -27,7 +27,7 @@ ALLOWED = {
 }
 
 
-@settings(max_examples=1000, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(any_case(), filing_days())
 def test_every_item_is_answered_once_with_a_reason_and_as_what_it_is(case: Case, on: date) -> None:
     for form in filled_forms(case, on):
@@ -51,7 +51,7 @@ def test_copies_of_one_form_are_told_apart_and_the_petition_comes_first(case: Ca
     assert {form.form for form in forms if form.private} <= {"FW-001", "FW-003"}
 
 
-@settings(max_examples=3000, deadline=None)
+@settings(max_examples=2000, deadline=None)
 @given(any_case(), filing_days())
 def test_every_ticked_sheet_exists_and_every_sheet_is_ticked(case: Case, on: date) -> None:
     """The ledger: our pages by their labels, official forms and papers of the filer's own by their names."""
@@ -71,7 +71,7 @@ def test_every_ticked_sheet_exists_and_every_sheet_is_ticked(case: Case, on: dat
     assert asked_for <= named
 
 
-@settings(max_examples=1000, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(any_case(), filing_days())
 def test_the_stack_holds_each_paper_of_the_first_filing_once_and_nothing_private(
     case: Case, on: date

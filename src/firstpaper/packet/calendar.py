@@ -119,6 +119,7 @@ def _names() -> dict[str, str]:
         "response.default_from": _("next step possible"),
         "disclosure.petitioner": _("list due"),
         "disclosure.respondent": _("list from the other side due"),
+        "disclosure.final": _("last list due"),
         "waiting.earliest_end": _("waiting time over"),
         "waiting.summary_credit": _("waiting time perhaps over"),
         "dismissal.review": _("review by the court"),

@@ -130,8 +130,9 @@ REFERENCE = Path(__file__).parents[3] / "docs" / "reference" / "sheet-markup.md"
 
 def test_the_reference_page_shows_correct_markup():
     examples = re.findall(r"```html\n(.*?)```", REFERENCE.read_text(encoding="utf-8"), re.DOTALL)
-    assert len(examples) == 2
-    assert [markup_errors(example) for example in examples] == [[], []]
+    whole = [example for example in examples if "{{" not in example]
+    assert len(whole) == 2
+    assert [markup_errors(example) for example in whole] == [[], []]
 
 
 @pytest.mark.parametrize("tag", sorted(set(GRAMMAR) - {ROOT}))

@@ -9,7 +9,6 @@ import typer
 from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.output import PRIVATE, beside
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -55,6 +54,8 @@ def money(
     """Draft private pages on what you own and owe, and on support. They are not for the court."""
 
     def work(terminal: Terminal) -> Result:
+        from firstpaper.cli.output import PRIVATE, beside
+
         refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
