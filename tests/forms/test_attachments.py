@@ -41,7 +41,7 @@ def pages(**facts: Any) -> dict[str, Attachment]:
     return {page.label: page for page in attachments(Case.model_validate({**COUPLE, **facts}), ON)}
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_a_page_is_ticked_exactly_where_it_exists(case: Case, on: date) -> None:
     exist = {page.label for page in attachments(case, on) if page.form == "FL-100"}

@@ -89,7 +89,7 @@ def everything(forms: tuple[FilledForm, ...], case: Case) -> str:
 # --- the sheet as a whole ---------------------------------------------------------------------------
 
 
-@settings(max_examples=600, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_every_concept_is_answered_once_with_a_reason_and_as_what_it_is(case: Case, on: date) -> None:
     for form in declaration(case, on):

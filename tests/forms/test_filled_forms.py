@@ -27,7 +27,7 @@ ALLOWED = {
 }
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_every_item_is_answered_once_with_a_reason_and_as_what_it_is(case: Case, on: date) -> None:
     for form in filled_forms(case, on):
@@ -41,7 +41,7 @@ def test_every_item_is_answered_once_with_a_reason_and_as_what_it_is(case: Case,
                 case.fact(answer.open_key)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(any_case(), filing_days())
 def test_copies_of_one_form_are_told_apart_and_the_petition_comes_first(case: Case, on: date) -> None:
     forms = filled_forms(case, on)
@@ -71,7 +71,7 @@ def test_every_ticked_sheet_exists_and_every_sheet_is_ticked(case: Case, on: dat
     assert asked_for <= named
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_the_stack_holds_each_paper_of_the_first_filing_once_and_nothing_private(
     case: Case, on: date

@@ -59,14 +59,14 @@ def test_each_row_is_filed_served_kept_or_asked_about() -> None:
         assert row.ask == "" or row.ask.endswith("?")
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_rows_of_one_form_never_apply_twice_for_one_use(filed: Case, on: date) -> None:
     labels = [each.label for each in forms_needed(filed, on)]
     assert len(labels) == len(set(labels))
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(any_case(), filing_days())
 def test_the_last_checks_fit_the_case(filed: Case, on: date) -> None:
     checks = [one.check for one in last_checks(filed, on)]

@@ -26,7 +26,7 @@ def petition(case: Case) -> dict[str, ItemAnswer]:
     return {answer.concept: answer for answer in joint_forms(case, ON)[0].items}
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_every_concept_is_answered_once_with_a_reason(case: Case, on: date) -> None:
     for form in joint_forms(case, on):

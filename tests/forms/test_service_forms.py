@@ -30,7 +30,7 @@ def form(name: str, told: Case, on: date = ON) -> dict[str, ItemAnswer]:
     return {answer.concept: answer for answer in found[name].items}
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(any_case(), filing_days())
 def test_every_item_is_answered_once_with_a_reason(told: Case, on: date) -> None:
     for one in service_forms(standing(told), on):
