@@ -80,9 +80,9 @@ def enter(
 
 def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import OpenCase
+    from firstpaper.cli.listed_words import left_out, left_out_text
     from firstpaper.cli.offering import risky
     from firstpaper.cli.reviewing import answered, still_open
-    from firstpaper.cli.scheduling import left_out, left_out_text
     from firstpaper.intake import set_aside
     from firstpaper.intake.listing import listed, settled
 

@@ -105,9 +105,9 @@ def schedule(
 
 
 def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Result:
+    from firstpaper.cli.listed_words import list_data, list_text
     from firstpaper.cli.opening import case_at
     from firstpaper.cli.output import write_output
-    from firstpaper.cli.scheduling import list_data, list_text
     from firstpaper.intake.tables import BEGINS, table_of
 
     case = case_at(path, passphrases)
@@ -126,7 +126,7 @@ def _work(
     terminal: Terminal, path: Path, action: str, words: list[str], on: date, passphrases: Passphrases
 ) -> Result:
     from firstpaper.casefile import OpenCase
-    from firstpaper.cli import scheduling
+    from firstpaper.cli import listed_words
     from firstpaper.cli.interview import Left
 
     taken_out = ""
@@ -135,7 +135,7 @@ def _work(
         try:
             row = _row(opened.case, action, [word for word in words if "=" not in word])
             if action == "remove" and row:
-                taken_out = scheduling.taken_out(before, row)
+                taken_out = listed_words.taken_out(before, row)
             _do(terminal, opened, action, row, given, on)
         except (Left, InputEnded):
             terminal.clear()
@@ -146,25 +146,25 @@ def _work(
 
 def _row(case: "Case", action: str, words: list[str]) -> "Row | None":
     """The row that the command is about; None where it is about what is told once. Raises a UserError."""
-    from firstpaper.cli import scheduling
+    from firstpaper.cli import listed_details
 
     if action in ("", "set"):
         if words:
-            raise scheduling.NoSuchFact(what=words[0], close="agreement, in_california, petitioner_net")
+            raise listed_details.NoSuchFact(what=words[0], close="agreement, in_california, petitioner_net")
         return None
     if action != "add":
-        return scheduling.row_named(case, words)
-    group = scheduling.group_named(words[0]) if len(words) == 1 else ""
+        return listed_details.row_named(case, words)
+    group = listed_details.group_named(words[0]) if len(words) == 1 else ""
     if not group:
-        raise scheduling.NothingToList(close=EXAMPLE)
-    return scheduling.row_to_add(case, group)
+        raise listed_details.NothingToList(close=EXAMPLE)
+    return listed_details.row_to_add(case, group)
 
 
 def _do(
     terminal: Terminal, opened: "OpenCase", action: str, row: "Row | None", given: list[str], on: date
 ) -> None:
     """Do what the command says, or what the person picks. Raises Left and UserErrors."""
-    from firstpaper.cli import scheduling
+    from firstpaper.cli import listed_details, scheduling
     from firstpaper.intake.listing import without_row
 
     sitting = scheduling.Sitting(terminal, opened, on)
@@ -175,30 +175,30 @@ def _do(
     elif row and not given and terminal.interactive:
         sitting.tell(row, again=action == "change")
     elif not given:
-        raise scheduling.NothingToList(close=EXAMPLE)
+        raise listed_details.NothingToList(close=EXAMPLE)
     else:
-        case = scheduling.with_details(opened.case, scheduling.all_parts(row), given, on)
+        case = listed_details.with_details(opened.case, listed_details.all_parts(row), given, on)
         opened.keep(opened.file.with_case(case))
 
 
 def _result(
     path: Path, before: "Case", after: "Case", row: "Row | None", given: list[str], head: str
 ) -> Result:
-    from firstpaper.cli import scheduling
+    from firstpaper.cli import listed_details, listed_words
     from firstpaper.intake.listing import about, is_empty
 
     row = row if row and not is_empty(after, row) else None
-    gone = scheduling.left_out(before, after, scheduling.taken_back(row, given)) if row else []
-    changed = scheduling.changed(before, after)
+    gone = listed_words.left_out(before, after, listed_details.taken_back(row, given)) if row else []
+    changed = listed_words.changed(before, after)
     parts = [
         head,
-        scheduling.name_of(after, row) if row else "",
-        scheduling.still_open(after, about(row)) if row else "",
-        scheduling.left_out_text(gone, before),
+        listed_words.name_of(after, row) if row else "",
+        listed_words.still_open(after, about(row)) if row else "",
+        listed_words.left_out_text(gone, before),
         _tail(path) if changed else _("Nothing was changed."),
     ]
     return Result(
-        data={**scheduling.list_data(after), "changed": changed, "left_out": [one.key for one in gone]},
+        data={**listed_words.list_data(after), "changed": changed, "left_out": [one.key for one in gone]},
         text="\n\n".join(part for part in parts if part),
     )
 
