@@ -50,7 +50,9 @@ def _qualifies(case: Case, concept: str, measured: SpouseResidence, on: date) ->
         because = _("By your dates you have lived long enough in California and in this county.")
     else:
         because = _("By your dates the other side has lived long enough in California and in this county.")
-    if len(who_qualifies(case, on)) > 1:
+    if not _needed(case):
+        because += " " + _("Your kind of case does not need it, but it is true.")
+    elif len(who_qualifies(case, on)) > 1:
         because += " " + _("One of you is enough; both are true here.")
     return _unless_sure(case, mark(concept, because, "Fam. Code 2320(a)"), measured)
 
