@@ -35,18 +35,21 @@ SEED = 20261130
 
 KILLS = 1000
 HAMMERING_SECONDS = 60
-MANGLED = 20_000
+MANGLED = 10_000
 DRAFTED = 500
 FUZZED = {
     "dates": 2_000_000,
-    "answers": 300_000,
-    "facts": 50_000,
-    "case files": 300_000,
+    "answers": 60_000,
+    "things": 60_000,
+    "events": 60_000,
+    "facts": 20_000,
+    "tables": 12_000,
+    "case files": 50_000,
     "sealed files": 500_000,
-    "sheet markup": 2_000_000,
-    "own sheets": 100_000,
-    "passphrases": 500_000,
-    "the screen": 300_000,
+    "sheet markup": 200_000,
+    "own sheets": 30_000,
+    "passphrases": 100_000,
+    "the screen": 35_000,
 }
 
 
@@ -88,7 +91,7 @@ def mangling(share: float) -> Iterator[tuple[str, Figures]]:
     """Good inputs with faults put into them, and what of them can be read drafted into a packet."""
     for name, target in TARGETS.items():
         seeds = target.seeds()
-        times = max(1, int(MANGLED * share / (10 if name in ("facts", "case files") else 1)))
+        times = max(1, int(MANGLED * share / (10 if name in ("facts", "tables", "case files") else 1)))
         yield (
             f"{name}, with faults",
             _counted(name, times, lambda random, seeds=seeds: mangled(seeds, random)),

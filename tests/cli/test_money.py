@@ -12,6 +12,7 @@ from pypdf import PdfReader
 from firstpaper.casefile import CaseFile
 from tests.cli.person import ON, Ran, flat
 from tests.packet.money.invented import ALL
+from tests.packet.reading_pdf import page_words
 
 Run = Callable[..., Ran]
 
@@ -34,7 +35,7 @@ def saved(folder: Path, name: str) -> Path:
 
 
 def words_of(pdf: bytes, passphrase: str | None = None) -> str:
-    return flat(" ".join(page.extract_text() for page in PdfReader(BytesIO(pdf), password=passphrase).pages))
+    return flat(" ".join(page_words(pdf, passphrase)))
 
 
 def test_the_pages_lie_beside_the_case_file_for_its_owner_alone(run: Run, any_household: Path) -> None:

@@ -5,6 +5,7 @@ A fuzzer that follows branches begins with nothing; these begin deep inside a re
 
 import json
 from collections.abc import Callable, Iterator
+from copy import deepcopy
 from random import Random
 from typing import Any
 
@@ -40,7 +41,7 @@ def mangled_document(seeds: list[bytes], random: Random) -> bytes:
         holder, key = random.choice(list(_places(document)))
         fault = random.random()
         if fault < 0.7:
-            holder[key] = random.choice(VALUES)
+            holder[key] = deepcopy(random.choice(VALUES))
         elif fault < 0.85 and isinstance(holder, dict):
             holder[random.choice(SPIKES)] = holder.pop(key)
         else:

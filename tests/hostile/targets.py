@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.passphrase import Strength, strength
@@ -23,6 +24,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.intake import (
     AnswerRefused,
     Asked,
+    Bank,
     asked,
     asking,
     bank,
@@ -32,7 +34,11 @@ from firstpaper.intake import (
     put,
     read_answer,
 )
+from firstpaper.intake.events import events, with_detail
+from firstpaper.intake.listing import GROUPS, with_told
+from firstpaper.intake.loading import listing
 from firstpaper.intake.reading.dates import EARLIEST_YEAR, YEARS_AHEAD, read_day
+from firstpaper.intake.tables import facts_from_table, table_of
 from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.own_sheets import OwnSheetRefused, own_sheet
 from firstpaper.packet.paper import markup_errors
@@ -89,14 +95,56 @@ def _answer(data: bytes) -> Met:
         case = put(Case.nothing(), one.key, value)
     except AnswerRefused as refused:
         return _in_words(refused)
+    return _stands(one, case)
+
+
+def _thing(data: bytes) -> Met:
+    """What is told of things, debts and incomes. The first two bytes pick the question."""
+    return _told(_listed(), with_told, data)
+
+
+def _event(data: bytes) -> Met:
+    """What is told of events after the filing. The first two bytes pick the question."""
+    return _told(_recorded(), with_detail, data)
+
+
+def _told(questions: list[Asked], tell: Callable[[Case, str, Any], Case], data: bytes) -> Met:
+    one = questions[int.from_bytes(data[:2]) % len(questions)]
+    try:
+        case = tell(Case.nothing(), one.key, read_answer(one, _text(data[2:]), TODAY))
+    except AnswerRefused as refused:
+        return _in_words(refused)
+    return _stands(one, case)
+
+
+def _stands(one: Asked, case: Case) -> Met:
     _comes_back(CaseFile(case))
-    _harmless(echo(one, case.fact(one.key)))
+    if (value := case.fact(one.key)) is not None:
+        _harmless(echo(one, value))
     return TAKEN
 
 
 @cache
 def _questions() -> list[Asked]:
-    keys = [question.key.replace("*", "1") for topic in bank().topics for question in topic.questions]
+    return _asked(bank())
+
+
+@cache
+def _listed() -> list[Asked]:
+    return _asked(listing())
+
+
+@cache
+def _recorded() -> list[Asked]:
+    return [
+        Asked(question, question.key, topic, None, Case.nothing())
+        for topic in events().topics
+        for question in topic.questions
+    ]
+
+
+def _asked(questions: Bank) -> list[Asked]:
+    keys = [question.key.replace("*", "1") for topic in questions.topics for question in topic.questions]
     return [one for key in keys if (one := asking(key, Case.nothing()))]
 
 
@@ -122,6 +170,22 @@ def _facts(data: bytes) -> Met:
             _harmless(wrapped(one.message, 80))
         return REFUSED
     _comes_back(CaseFile(case))
+    return TAKEN
+
+
+def _table(data: bytes) -> Met:
+    """A table that is taken can be written as a table, and that one says the same."""
+    case, problems = facts_from_table(_text(data), TODAY)
+    if problems:
+        assert case == Case.nothing()
+        for one in problems:
+            _harmless(wrapped(one.message, 80))
+        return REFUSED
+    _comes_back(CaseFile(case))
+    for group in GROUPS:
+        again, problems = facts_from_table(table_of(case, group), TODAY)
+        assert again.fact(group) == case.fact(group)
+        assert not problems
     return TAKEN
 
 
@@ -251,6 +315,11 @@ def _heads() -> list[bytes]:
     return [head + bytes(100), head]
 
 
+def _tables() -> list[bytes]:
+    cases = (facts_from(text.decode(), TODAY)[0] for text in _households())
+    return [table_of(case, group).encode() for case in cases for group in GROUPS if case.fact(group)]
+
+
 def _encoded(texts: tuple[str, ...]) -> Callable[[], list[bytes]]:
     return lambda: [text.encode() for text in texts]
 
@@ -262,7 +331,10 @@ def _each_question() -> list[bytes]:
 TARGETS = {
     "dates": Target(_date, _encoded(DATES)),
     "answers": Target(_answer, _each_question),
+    "things": Target(_thing, _each_question),
+    "events": Target(_event, _each_question),
     "facts": Target(_facts, _households),
+    "tables": Target(_table, _tables),
     "case files": Target(_case_file, _case_files),
     "sealed files": Target(_sealed, _heads),
     "sheet markup": Target(_markup, _encoded(SHEETS)),

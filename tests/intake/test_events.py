@@ -15,6 +15,7 @@ from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.forms import forms_needed
 from firstpaper.intake import AnswerRefused, echo, event_predicates, read_answer
 from firstpaper.intake.events import (
+    CLOSED,
     METHOD,
     details,
     event,
@@ -365,3 +366,34 @@ def test_several_closures_are_read_line_by_line() -> None:
 def test_a_closure_that_is_not_clear_is_refused_in_words(typed: str, says: str) -> None:
     with pytest.raises(AnswerRefused, match=says):
         closures(typed)
+
+
+def test_a_detail_that_does_not_fit_is_refused_in_words() -> None:
+    with pytest.raises(AnswerRefused) as refused:
+        with_detail(Case(), METHOD, "by pigeon")
+    assert refused.value.message
+
+
+# --- closures of the court -----------------------------------------------------------------------------
+
+FLOOD = Closure(first=Day(2027, 1, 11), last=Day(2027, 1, 13), why="flood")
+POWER_CUT = Closure(first=Day(2027, 1, 8), why="power cut")
+
+
+def test_a_closure_recorded_later_stands_beside_the_one_before() -> None:
+    case = with_detail(Case(), CLOSED, (FLOOD,))
+    assert with_detail(case, CLOSED, (POWER_CUT,)).record.court_closed == (FLOOD, POWER_CUT)
+
+
+def test_the_same_closure_told_again_stands_once_with_the_newer_reason() -> None:
+    case = with_detail(Case(), CLOSED, (FLOOD, POWER_CUT))
+    smoke = POWER_CUT.model_copy(update={"why": "smoke"})
+    assert with_detail(case, CLOSED, (smoke,)).record.court_closed == (FLOOD, smoke)
+
+
+def test_closures_are_taken_out_together() -> None:
+    case = with_detail(Case(), CLOSED, (FLOOD, POWER_CUT))
+    closed = event("closed")
+    assert closed
+    assert without_event(case, closed).record.court_closed is None
+    assert with_detail(case, CLOSED, DONT_KNOW).record.court_closed is DONT_KNOW

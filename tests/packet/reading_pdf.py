@@ -29,6 +29,14 @@ class Leaf(NamedTuple):
     runs: tuple[Run, ...]
 
 
+def page_words(pdf: bytes, password: str | None = None) -> list[str]:
+    """The words of each page, with single spaces."""
+    document = pypdfium2.PdfDocument(pdf, password=password)
+    found = [" ".join(page.get_textpage().get_text_bounded().split()) for page in document]
+    document.close()
+    return found
+
+
 def leaves(pdf: bytes) -> Iterator[Leaf]:
     """The pages of a PDF."""
     document = pypdfium2.PdfDocument(pdf)
@@ -37,11 +45,6 @@ def leaves(pdf: bytes) -> Iterator[Leaf]:
         words = " ".join(text.get_text_bounded().split())
         yield Leaf(*page.get_size(), words, tuple(_runs(page, text)))
     document.close()
-
-
-def page_words(pdf: bytes) -> tuple[str, ...]:
-    """The words of each page, with single spaces."""
-    return tuple(leaf.words for leaf in leaves(pdf))
 
 
 def _runs(page: Any, text: Any) -> Iterator[Run]:

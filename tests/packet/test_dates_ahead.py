@@ -1,11 +1,9 @@
 """The page of dates ahead: one page, honest about what is only planned, and no name on it."""
 
 from datetime import date
-from io import BytesIO
 
 import page as page_validation
 import pytest
-from pypdf import PdfReader
 
 from firstpaper.facts import Case
 from firstpaper.packet.brief import brief
@@ -16,6 +14,7 @@ from firstpaper.packet.views import dates_ahead
 from firstpaper.packet.views.sheet import Sheet
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, footed, household, packet
+from tests.packet.reading_pdf import page_words
 
 PLAIN = household("plain-childless-divorce").case
 FILED = {"record.filed_on": "2026-12-01", "record.case_number": "26FL001234"}
@@ -37,8 +36,7 @@ def sheet(told: dict[str, str], on: date) -> Sheet:
 
 
 def read(found: Sheet) -> list[str]:
-    pdf = PdfReader(BytesIO(drawn((found,), "Sheets", date(2026, 12, 1))))
-    return [" ".join(page.extract_text().split()) for page in pdf.pages]
+    return page_words(drawn((found,), "Sheets", date(2026, 12, 1)))
 
 
 STAGES = [

@@ -2,11 +2,9 @@
 
 from collections.abc import Callable, Iterator
 from datetime import date
-from io import BytesIO
 
 import page as page_validation
 import pytest
-from pypdf import PdfReader
 
 from firstpaper.facts import Case, Day
 from firstpaper.facts.children import Home
@@ -20,6 +18,7 @@ from firstpaper.packet.views import child_homes, dates_at_a_glance, disclosure, 
 from firstpaper.packet.views.sheet import Sheet
 from tests.households.golden import households
 from tests.packet.drawn import household
+from tests.packet.reading_pdf import page_words
 
 D = Day.parse
 ON = date(2026, 11, 25)
@@ -44,8 +43,7 @@ def shown(view: Callable[[Brief], Iterator[Sheet]], told: Case, on: date = ON) -
 
 
 def words(sheets: tuple[Sheet, ...]) -> str:
-    pdf = PdfReader(BytesIO(drawn(sheets, "Sheets", ON)))
-    return " ".join(" ".join(page.extract_text().split()) for page in pdf.pages)
+    return " ".join(page_words(drawn(sheets, "Sheets", ON)))
 
 
 def of(template: str, told: Case, on: date = ON) -> str:

@@ -1,16 +1,15 @@
 """The packet in two parts: what is needed to file, and what comes after it."""
 
 from datetime import date
-from io import BytesIO
 
 import pytest
-from pypdf import PdfReader
 
 from firstpaper.facts import Case, Day
 from firstpaper.packet import Stage, build
 from firstpaper.packet.contents import stage_of
 from tests.households.golden import Household, households
 from tests.packet.drawn import ALL, household, packet
+from tests.packet.reading_pdf import page_words
 
 ON = date(2026, 12, 1)
 FILED = Day.parse("2026-11-25")
@@ -145,4 +144,4 @@ def test_in_danger_the_later_part_begins_with_safety() -> None:
 
 
 def _words(pdf: bytes, pages: int) -> list[str]:
-    return [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf)).pages[:pages]]
+    return page_words(pdf)[:pages]

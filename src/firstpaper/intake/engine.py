@@ -202,6 +202,11 @@ def put(case: Case, key: str, value: Any) -> Case:
     """
     if not is_key(key):
         raise AnswerRefused(_("There is no question with that name. Please check the spelling."))
+    return with_value(case, key, value)
+
+
+def with_value(case: Case, key: str, value: Any) -> Case:
+    """The case with the fact at `key`, told or recorded. Raises AnswerRefused where it does not fit."""
     try:
         return case.with_fact(key, value)
     except ValidationError as error:

@@ -10,8 +10,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from firstpaper.facts import Case, Day
-from firstpaper.intake.engine import Asked
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.record import Closure
+from firstpaper.intake.engine import Asked, with_value
 from firstpaper.intake.kinds import AnswerKind, recorded_places
 from firstpaper.intake.loading import Bank
 from firstpaper.intake.question import Topic
@@ -35,6 +36,8 @@ _COUNTED_BY_METHOD = (
     "record.service.complete_on",
 )
 """Days that mean something else, or nothing, once the way of service is another one."""
+
+CLOSED = "record.court_closed"
 
 
 @cache
@@ -82,12 +85,15 @@ def in_short(topic: Topic, case: Case) -> str:
 def with_detail(case: Case, key: str, value: Any) -> Case:
     """The case with one detail recorded, and without the details that do not go with it.
 
-    Raises pydantic.ValidationError where the value does not fit.
+    Closures of the court are told as they come, so a new one stands beside those told before. Raises
+    AnswerRefused where the value does not fit.
     """
+    if key == CLOSED and isinstance(value, tuple):
+        value = _with_those_before(case, value)
     if key == METHOD and value != case.fact(METHOD):
         for counted in _COUNTED_BY_METHOD:
             case = _without(case, counted)
-    return _settled(case.with_fact(key, value))
+    return _settled(with_value(case, key, value))
 
 
 def without_event(case: Case, topic: Topic) -> Case:
@@ -101,6 +107,12 @@ def recorded(case: Case) -> dict[str, Any]:
     """Every detail that was recorded, by key."""
     found = ((key, case.fact(key)) for key in _keys())
     return {key: value for key, value in found if value is not None}
+
+
+def _with_those_before(case: Case, closures: tuple[Closure, ...]) -> tuple[Closure, ...]:
+    days = {(one.first, one.last) for one in closures}
+    before = known(case.record.court_closed) or ()
+    return (*(one for one in before if (one.first, one.last) not in days), *closures)
 
 
 def _settled(case: Case) -> Case:

@@ -2,12 +2,10 @@
 
 from dataclasses import replace
 from datetime import date
-from io import BytesIO
 from typing import Any
 
 import page as page_validation
 import pytest
-from pypdf import PdfReader
 
 from firstpaper.facts import Case
 from firstpaper.packet import build
@@ -16,6 +14,7 @@ from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
 from tests.households.golden import households
 from tests.packet.money.invented import ALL, ON, Household, pages, text
+from tests.packet.reading_pdf import page_words
 from tests.words.reading import barred_words, grade, words
 from tests.words.test_sheet_words import sentences_of
 
@@ -25,7 +24,7 @@ PRIVATE = "Private: not for the court."
 
 def read(pdf: bytes) -> list[str]:
     """The words of each page, with single spaces."""
-    return [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf)).pages]
+    return page_words(pdf)
 
 
 @each

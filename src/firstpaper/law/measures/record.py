@@ -129,4 +129,5 @@ def _outside(fact: Day | DontKnow | None, limit: date) -> bool:
 
 
 def _latest_for(name: str, on: date) -> date:
-    return days_after(on, _AHEAD.get(name, 0)).day
+    ahead = _AHEAD.get(name)
+    return days_after(on, ahead).day if ahead else on
