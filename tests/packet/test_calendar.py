@@ -57,6 +57,17 @@ def test_the_day_the_law_moves_it_to_is_in_the_description() -> None:
     assert "Mon, Feb 1, 2027" in str(event["DESCRIPTION"])
 
 
+def test_a_day_that_hangs_on_law_we_have_not_confirmed_is_tentative_and_says_so() -> None:
+    """Days of posting: Cal. Rules of Court, rule 5.72, from memory. By hand: Code Civ. Proc. 415.10."""
+    posted = {"filed_on": "2026-12-01", "service": {"method": "posting", "first_posted_on": "2026-12-02"}}
+    unsure = by_title(agenda(case(**posted), ON))["Court papers: answer due"]
+    assert unsure["STATUS"] == "TENTATIVE"
+    assert "Not confirmed in the law" in str(unsure["DESCRIPTION"])
+    sure = by_title(agenda(case(**SERVED), ON))["Court papers: answer due"]
+    assert sure["STATUS"] == "CONFIRMED"
+    assert "Not confirmed" not in str(sure.get("DESCRIPTION", ""))
+
+
 def test_a_last_day_reminds_a_week_and_a_day_before_at_nine() -> None:
     event = by_title(agenda(case(**SERVED), ON))["Court papers: answer due"]
     midnight = timedelta()

@@ -40,10 +40,11 @@ def two_days(deadline: Deadline) -> str:
 
 
 def one_line(deadline: Deadline) -> str:
-    """A date on one line, with who has to act."""
-    return _("{days}: {title} ({who})").format(
-        days=two_days(deadline), title=deadline.title, who=who_words(deadline.who)
-    )
+    """A date on one line, with who has to act, and a word where the law behind it is not confirmed."""
+    words = _("{days}: {title} ({who})")
+    if not deadline.certainty.confirmed:
+        words = _("{days}: {title} ({who}; not confirmed in the law: ask the self-help center)")
+    return words.format(days=two_days(deadline), title=deadline.title, who=who_words(deadline.who))
 
 
 def who_words(who: Actor) -> str:

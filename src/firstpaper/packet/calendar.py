@@ -11,7 +11,7 @@ from hashlib import sha256
 
 from firstpaper.counting import days_after, short_date
 from firstpaper.law.measures.agenda import Agenda, Entry, State
-from firstpaper.law.measures.deadlines import Meaning
+from firstpaper.law.measures.deadlines import Deadline, Meaning
 from firstpaper.locale import _
 
 LONGEST_LINE = 75
@@ -69,7 +69,8 @@ def _event(one: Entry, found: Agenda, calendar_id: str, plain_titles: bool) -> I
 def _status(one: Entry) -> str:
     if not one.open:
         return "CANCELLED"
-    return "TENTATIVE" if one.deadline.planned else "CONFIRMED"
+    sure = one.deadline.certainty.confirmed and not one.deadline.planned
+    return "CONFIRMED" if sure else "TENTATIVE"
 
 
 def _uid(calendar_id: str, key: str) -> str:
@@ -99,12 +100,18 @@ def _title(one: Entry) -> str:
 
 
 def _description(one: Entry) -> str:
-    deadline = one.deadline
+    return " ".join(_remarks(one.deadline))
+
+
+def _remarks(deadline: Deadline) -> Iterator[str]:
     if deadline.rolled != deadline.target:
-        return _("The court is closed that day. The law moves it to {day}.").format(
+        yield _("The court is closed that day. The law moves it to {day}.").format(
             day=short_date(deadline.rolled)
         )
-    return _("This day hangs on the day of filing.") if deadline.planned else ""
+    elif deadline.planned:
+        yield _("This day hangs on the day of filing.")
+    if not deadline.certainty.confirmed:
+        yield _("Not confirmed in the law: ask the self-help center.")
 
 
 def _names() -> dict[str, str]:

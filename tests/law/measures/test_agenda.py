@@ -165,6 +165,8 @@ def test_a_wanted_fee_waiver_waits_for_its_request_and_a_denial() -> None:
         starts(found(date(2026, 11, 30), wanted=True))["fees.waiver_deemed"]
         == "once you ask for the fee waiver"
     )
+    assert starts(found(wanted=True))["fees.waiver_denied"] == "if the fee waiver is denied"
+    assert "fees.waiver_denied" not in starts(found(wanted=True, **FILED, fee=FeeState.PAID))
     asked = found(**FILED, fee=FeeState.WAIVER_ASKED, waiver_filed_on="2027-01-05")
     assert starts(asked)["fees.waiver_denied"] == "if the fee waiver is denied"
     assert "fees.waiver_denied" not in starts(found(**FILED, fee=FeeState.PAID))

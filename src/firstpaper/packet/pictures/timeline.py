@@ -7,13 +7,13 @@ from datetime import date
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union
-from firstpaper.law.measures import waiting
+from firstpaper.law.authority import Certainty
+from firstpaper.law.measures import service, waiting
 from firstpaper.law.measures.deadlines import deadlines
 from firstpaper.law.measures.marriage import separation
 from firstpaper.law.measures.nullity import grounds, time_limit
 from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
-from firstpaper.law.measures.service import service_complete
 from firstpaper.law.words import ground_words, spell_day
 from firstpaper.locale import _
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span, days_of, gone_and_ahead
@@ -130,9 +130,12 @@ def _filing(on: date, filed: date | None) -> _Dated:
 
 def _happened(case: Case, on: date) -> Iterator[_Dated]:
     """What was recorded since the filing."""
-    record, complete = happened(case, on), service_complete(case, on)
+    record, complete = happened(case, on), service.service_complete(case, on)
     if complete:
-        yield _mark(complete.day, _("Service complete"), _("Service is complete on {day}."), on)
+        words = _as_sure(
+            _("Service complete"), _("Service is complete on {day}."), service.certainty(case, on)
+        )
+        yield _mark(complete.day, *words, on)
     if not joint(case) and (appeared := appeared_on(case, on)):
         yield _mark(appeared, _("The other side took part"), _("The other side took part on {day}."), on)
     for fact, title, says in (
@@ -152,7 +155,7 @@ def _happened(case: Case, on: date) -> Iterator[_Dated]:
 
 def _to_come(case: Case, on: date, filing: date) -> Iterator[_Dated]:
     """The dates still open, each with the time that runs until it."""
-    complete, running, words = service_complete(case, on), waiting.clock(case, on), _words_to_come()
+    complete, running, words = service.service_complete(case, on), waiting.clock(case, on), _words_to_come()
     starts = {
         "disclosure.petitioner": filing,
         "response.petition": complete.day if complete else None,
@@ -163,7 +166,20 @@ def _to_come(case: Case, on: date, filing: date) -> Iterator[_Dated]:
             title, says = words[one.key]
             start = starts.get(one.key)
             spans = tuple(gone_and_ahead(start, one.target, on)) if start else ()
-            yield _mark(one.target, title, says, on, rolled=one.rolled, spans=spans)
+            yield _mark(
+                one.target,
+                *_as_sure(title, says, one.certainty),
+                on,
+                rolled=one.rolled,
+                spans=spans,
+            )
+
+
+def _as_sure(title: str, says: str, certainty: Certainty) -> tuple[str, str]:
+    """The title and the sentence about a day, with a word where the law behind it is not confirmed."""
+    if certainty.confirmed:
+        return title, says
+    return _("{title} (not confirmed)").format(title=title), " ".join((says, _("That is not confirmed.")))
 
 
 def _words_to_come() -> dict[str, tuple[str, str]]:

@@ -94,10 +94,14 @@ def _line(deadline: Deadline, remark: str = "") -> Line:
 
 
 def _remark(one: Entry) -> str:
-    return {
+    stands = {
         State.MISSED: _("This day has passed. {words}").format(words=one.deadline.if_missed),
         State.POSSIBLE: _("This day has come."),
     }.get(one.state, "")
+    unsure = (
+        "" if one.deadline.certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
+    )
+    return " ".join(filter(None, (stands, unsure)))
 
 
 def _who(who: Actor) -> str:
