@@ -39,7 +39,7 @@ COMMANDS: dict[str, list[str]] = {
     "shelf": ["shelf", "--names", "--on", ON],
     "erase": ["erase", "home.case", "--yes"],
     "paper": ["paper"],
-    "why": ["why", "safety.address"],
+    "why": ["why", "safety.address", "home.case", "--on", ON],
     "law": ["law", "--on", ON],
     "demo": ["demo", "-o", "demo.pdf", "--on", ON],
 }
@@ -47,7 +47,6 @@ COMMANDS: dict[str, list[str]] = {
 WITHOUT_PASSPHRASE = {
     "erase": "removes a file that nobody can open any more, too",
     "paper": "opens no case file",
-    "why": "opens no case file",
     "law": "opens no case file",
     "demo": "opens no case file",
 }

@@ -93,6 +93,26 @@ def test_every_rule_has_a_page(run: Run) -> None:
         assert f"Source: {'; '.join(all_rules()[rule].authority)}" in text
 
 
+def test_a_rule_shows_what_it_says_of_a_case_and_on_which_answers_it_rests(run: Run, home: Path) -> None:
+    text = flat(run("why", "waiting.earliest_end", "home.case", "--on", ON).out)
+    assert "IN THIS CASE, for a filing on Monday, November 30, 2026" in text
+    assert "1. Mon, Nov 30, 2026: the starting day, not counted" in text
+    text = flat(run("why", "residence.state", "home.case", "--on", ON).out)
+    rests = text.partition("It rests on these answers:")[2]
+    assert "Since what day have you lived in California? 2009" in rests
+    data = run("why", "residence.state", "home.case", "--on", ON, "--json").envelope["data"]
+    assert [one["id"] for one in data["findings"]] == ["residence.state"]
+
+
+def test_a_rule_that_does_not_apply_to_a_case_says_so(run: Run, home: Path) -> None:
+    assert "has nothing to say here" in flat(run("why", "nullity.last_day", "home.case", "--on", ON).out)
+
+
+def test_a_question_shows_the_answer_of_a_case(run: Run, home: Path) -> None:
+    assert "Your answer: Dana Marie Okafor" in flat(run("why", "petitioner.name", "home.case").out)
+    assert "Your answer:" not in run("why", "petitioner.name").out
+
+
 def test_a_question_explains_itself_by_its_key_also_for_a_child(run: Run) -> None:
     question = bank().question("child.2.born_on")
     assert question is not None

@@ -1,12 +1,16 @@
 """Why a question is asked, and what a rule says: the pages behind the word "why"."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date
 
-from firstpaper.counting import short_date
+from firstpaper.cli.findings import finding_words
+from firstpaper.counting import short_date, spell_date
+from firstpaper.facts import Case
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
-from firstpaper.intake import Asked
+from firstpaper.intake import Asked, asking, echo
+from firstpaper.intake.events import events
 from firstpaper.law.authority import Certainty
+from firstpaper.law.finding import Finding
 from firstpaper.law.register import Rule, all_rules
 from firstpaper.locale import _
 
@@ -50,6 +54,29 @@ def rule_data(rule: Rule) -> dict[str, object]:
         "until": rule.until,
         "not_modelled": _(rule.not_modelled),
     }
+
+
+def in_this_case(case: Case, found: Sequence[Finding], on: date) -> str:
+    """What a rule says of a case on the day `on`: its findings, each with the answers that it rests on."""
+    head = _("IN THIS CASE, for a filing on {date}").format(date=spell_date(on))
+    if not found:
+        return f"{head}\n\n" + _(
+            "The rule has nothing to say here: it does not apply, or there is no problem."
+        )
+    return "\n\n".join([head, *("\n".join([finding_words(one), *_rests_on(case, one)]) for one in found)])
+
+
+def _rests_on(case: Case, one: Finding) -> Iterator[str]:
+    told = [(asked, case.fact(key)) for key in dict.fromkeys(one.facts) if (asked := _asking(key, case))]
+    if told:
+        yield "    " + _("It rests on these answers:")
+    yield from (f"      - {asked.ask} {echo(asked, value)}" for asked, value in told)
+
+
+def _asking(key: str, case: Case) -> Asked | None:
+    """The question behind a fact, told or recorded."""
+    recorded = events().find(key)
+    return Asked(recorded[1], key, recorded[0], None, case) if recorded else asking(key, case)
 
 
 def _about(rule: Rule) -> Iterator[str]:

@@ -27,6 +27,14 @@ def findings_text(findings: Sequence[Finding]) -> str:
 
 def finding_text(one: Finding) -> str:
     """One finding as an indented paragraph: what it says, what to do, the working, the source."""
+    source = _("Source: {sources}. More: firstpaper why {id}").format(
+        sources="; ".join(one.authority), id=one.id
+    )
+    return f"{finding_words(one)}\n    {source}"
+
+
+def finding_words(one: Finding) -> str:
+    """One finding as an indented paragraph, without its source."""
     return "\n".join(f"  {line}" for line in _lines(one))
 
 
@@ -40,9 +48,6 @@ def _lines(one: Finding) -> Iterator[str]:
         yield from (f"    {number}. {step}" for number, step in enumerate(one.steps, 1))
     if not one.certainty.confirmed:
         yield "  " + _("We have not confirmed this in the law itself. Ask the self-help center.")
-    yield "  " + _("Source: {sources}. More: firstpaper why {id}").format(
-        sources="; ".join(one.authority), id=one.id
-    )
 
 
 def finding_data(one: Finding) -> dict[str, object]:
