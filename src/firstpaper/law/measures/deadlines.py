@@ -268,7 +268,7 @@ def _disclosure(case: Case, on: date) -> Iterator[_Counted]:
         _Counted(f"disclosure.{each.who}", each.due, certainty=each.certainty) for each in owed if each
     )
     if final := disclosure.final_by(case, on):
-        yield _Counted("disclosure.final", final)
+        yield _Counted("disclosure.final", final.due, certainty=final.certainty)
 
 
 def _end(case: Case, on: date) -> Iterator[_Counted]:

@@ -34,6 +34,14 @@ class DisclosureDue:
     after_publication: bool
 
 
+@dataclass(frozen=True, slots=True)
+class FinalDue:
+    """By when both serve their final declarations of disclosure before a trial."""
+
+    due: Due
+    certainty: Certainty
+
+
 def disclosure_asked_for(case: Case) -> bool:
     """Whether Fam. Code 2103 names this kind of case. It does not name a nullity."""
     return known(case.matter.kind) in _KINDS
@@ -74,7 +82,7 @@ def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:
     return replace(owed, certainty=Certainty.UNCONFIRMED) if joint(case) else owed
 
 
-def final_by(case: Case, on: date) -> Due | None:
+def final_by(case: Case, on: date) -> FinalDue | None:
     """The last day to serve the final declaration of disclosure before a trial (Fam. Code 2105(a)).
 
     None where no trial is set, where the section does not name the case, or once both served or gave it up.
@@ -85,7 +93,8 @@ def final_by(case: Case, on: date) -> Due | None:
     trial = day(record.trial_on)
     if trial is None or not disclosure_asked_for(case) or known(record.final_disclosure) in SETTLED:
         return None
-    return unmoved(count_back(trial, figure("disclosure.final_days_before_trial", trial).value))
+    law = figure("disclosure.final_days_before_trial", trial)
+    return FinalDue(unmoved(count_back(trial, law.value)), law.certainty)
 
 
 def tax_returns_since(served: date) -> date:

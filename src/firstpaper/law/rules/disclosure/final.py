@@ -5,8 +5,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FinalDisclosure
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.disclosure import disclosure_asked_for, final_by, served_unseen
-from firstpaper.law.measures.due import Due
+from firstpaper.law.measures.disclosure import FinalDue, disclosure_asked_for, final_by, served_unseen
 from firstpaper.law.measures.record import filed_on, happened, took_part
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_now, target_day
@@ -97,8 +96,8 @@ def _waived(case: Case, on: date) -> Found:
     )
 
 
-def _before_trial(case: Case, last: Due, on: date) -> Found:
-    over = last.missed(on)
+def _before_trial(case: Case, found: FinalDue, on: date) -> Found:
+    last, over = found.due, found.due.missed(on)
     says = (
         _("The final declarations of disclosure were due by {day}. They are still owed.")
         if over
@@ -112,6 +111,7 @@ def _before_trial(case: Case, last: Due, on: date) -> Found:
         facts=(TRIAL, FINAL),
         dates={"final_disclosure_due": last.target},
         steps=last.steps,
+        certainty=found.certainty,
     )
 
 
