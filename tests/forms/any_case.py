@@ -59,7 +59,9 @@ def household(draw: random.Random) -> Case:
     """A case whose facts are drawn each on its own, and as many children as it happens."""
     groups = {name: field.annotation for name, field in Case.model_fields.items() if name != "child"}
     children = tuple(_model(Child, draw) for _number in range(draw.randint(0, MOST_CHILDREN)))
-    return Case.model_construct(**{name: value(of, draw) for name, of in groups.items()}, child=children)
+    told = {name: value(of, draw) for name, of in groups.items()}
+    told["record"] = told["record"].model_copy(update={"calendar_id": None})  # drawn by us, and never told
+    return Case.model_construct(**told, child=children)
 
 
 def value(annotation: Any, draw: random.Random) -> Any:

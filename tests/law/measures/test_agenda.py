@@ -6,13 +6,14 @@ from itertools import pairwise
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firstpaper.facts import Case
-from firstpaper.facts.choices import FeeState, ServiceMethod
+from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
 from firstpaper.law.measures.agenda import Agenda, State, agenda
 from firstpaper.law.measures.deadlines import deadlines
+from tests.forms.any_case import any_case, filing_days
 
 ON = date(2027, 1, 6)
 BY_HAND = {"method": "personal", "served_on": "2026-12-05"}
@@ -67,6 +68,22 @@ DONE: Mapping[str, tuple[str, dict[str, Any], date]] = {
         date(2026, 12, 9),
     ),
 }
+
+
+@pytest.mark.parametrize(
+    ("told", "state"),
+    [
+        (FinalDisclosure.BOTH_SERVED, State.DONE),
+        (FinalDisclosure.BOTH_WAIVED, State.NOT_NEEDED),
+        (FinalDisclosure.MINE_SERVED, State.AHEAD),
+    ],
+)
+def test_a_final_disclosure_before_a_trial_is_done_without_a_day_or_given_up(
+    told: FinalDisclosure, state: State
+) -> None:
+    """Fam. Code 2105(a) and (d)."""
+    answered = {**SERVED, "response_filed_on": "2026-12-20", "trial_on": "2027-03-15"}
+    assert states(found(**answered, final_disclosure=told))["disclosure.final"] == (state, None)
 
 
 @pytest.mark.parametrize(("key", "record", "done_on"), DONE.values(), ids=DONE)
@@ -240,6 +257,12 @@ RECORDS = st.fixed_dictionaries(
         "revoked_on": DAYS,
         "amended_served_on": DAYS,
         "support_or_custody_order": st.sampled_from([None, True]),
+        "disclosure_served_on": DAYS,
+        "other_disclosure_served_on": DAYS,
+        "final_disclosure": st.sampled_from([None, *FinalDisclosure]),
+        "trial_on": DAYS,
+        "serve_agreed_until": DAYS,
+        "trial_agreed_until": DAYS,
     }
 )
 
@@ -256,3 +279,11 @@ def test_for_any_record_the_open_dates_are_the_deadlines_and_nothing_is_said_twi
     assert all(a.deadline.target <= b.deadline.target for a, b in pairwise(one.entries))
     assert all(entry.done_on is None for entry in one.entries if entry.state is not State.DONE)
     assert set(one.ahead) | set(one.ended) == set(one.entries)
+
+
+@settings(max_examples=60, deadline=None)
+@given(any_case(), filing_days())
+def test_whatever_was_told_every_date_has_its_state(case: Case, on: date) -> None:
+    entries = agenda(case, on).entries
+    assert all(one.done_on is None or one.state is State.DONE for one in entries)
+    assert len({one.deadline.key for one in entries}) == len(entries)

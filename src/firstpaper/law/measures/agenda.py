@@ -10,12 +10,12 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.choices import FeeState, ServiceMethod
+from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
 from firstpaper.facts.record import Service
 from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures import fees, service
 from firstpaper.law.measures.deadlines import Deadline, Meaning, deadlines
-from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint, took_part
+from firstpaper.law.measures.record import begins_on, filed_on, happened, joint, took_part
 from firstpaper.locale import _
 
 
@@ -151,14 +151,15 @@ def _ended(case: Case, on: date, open_now: Mapping[str, Deadline]) -> Iterator[E
 def _was_done(seen: Case, on: date, doing: str) -> bool:
     if doing == SERVICE:
         return service.service_complete(seen, on) is not None
-    return known(seen.fact(doing)) is not None
+    return known(seen.fact(doing)) not in (None, FinalDisclosure.BOTH_WAIVED)
 
 
 def _done_on(seen: Case, on: date, doing: str) -> date | None:
     if doing == SERVICE:
         complete = service.service_complete(seen, on)
         return complete.day if complete else None
-    return day(seen.fact(doing))
+    told = known(seen.fact(doing))
+    return told.sure if isinstance(told, Day) else None
 
 
 def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
