@@ -184,7 +184,10 @@ def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:
     """The counting behind the dates that matter most, as far as there is room for it."""
     counted = (one for one in findings if one.weight is not Weight.GOOD_TO_KNOW or one.id in ALWAYS_COUNTED)
     for one in counted:
-        line = Line(one.title, "; ".join(step.rstrip(".") for step in one.steps))
+        title = (
+            one.title if one.certainty.confirmed else _("{title} (law not confirmed)").format(title=one.title)
+        )
+        line = Line(title, "; ".join(step.rstrip(".") for step in one.steps))
         if one.steps and _height(line) <= room:
             room -= _height(line)
             yield line
