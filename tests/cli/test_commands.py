@@ -95,7 +95,7 @@ def test_every_rule_has_a_page(run: Run) -> None:
 
 def test_a_rule_shows_what_it_says_of_a_case_and_on_which_answers_it_rests(run: Run, home: Path) -> None:
     text = flat(run("why", "waiting.earliest_end", "home.case", "--on", ON).out)
-    assert "IN THIS CASE, for a filing on Monday, November 30, 2026" in text
+    assert "IN THIS CASE, worked out for Monday, November 30, 2026" in text
     assert "1. Mon, Nov 30, 2026: the starting day, not counted" in text
     text = flat(run("why", "residence.state", "home.case", "--on", ON).out)
     rests = text.partition("It rests on these answers:")[2]
@@ -105,7 +105,7 @@ def test_a_rule_shows_what_it_says_of_a_case_and_on_which_answers_it_rests(run: 
 
 
 def test_a_rule_that_does_not_apply_to_a_case_says_so(run: Run, home: Path) -> None:
-    assert "has nothing to say here" in flat(run("why", "nullity.last_day", "home.case", "--on", ON).out)
+    assert "The rule says nothing here." in flat(run("why", "nullity.last_day", "home.case", "--on", ON).out)
 
 
 def test_a_question_shows_the_answer_of_a_case(run: Run, home: Path) -> None:

@@ -87,15 +87,8 @@ def _date(data: bytes) -> Met:
 
 
 def _answer(data: bytes) -> Met:
-    """The first two bytes pick the question."""
-    questions = _questions()
-    one = questions[int.from_bytes(data[:2]) % len(questions)]
-    try:
-        value = read_answer(one, _text(data[2:]), TODAY)
-        case = put(Case.nothing(), one.key, value)
-    except AnswerRefused as refused:
-        return _in_words(refused)
-    return _stands(one, case)
+    """What is told in the interview. The first two bytes pick the question."""
+    return _told(_questions(), put, data)
 
 
 def _thing(data: bytes) -> Met:
@@ -114,10 +107,6 @@ def _told(questions: list[Asked], tell: Callable[[Case, str, Any], Case], data: 
         case = tell(Case.nothing(), one.key, read_answer(one, _text(data[2:]), TODAY))
     except AnswerRefused as refused:
         return _in_words(refused)
-    return _stands(one, case)
-
-
-def _stands(one: Asked, case: Case) -> Met:
     _comes_back(CaseFile(case))
     if (value := case.fact(one.key)) is not None:
         _harmless(echo(one, value))

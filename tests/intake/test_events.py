@@ -385,10 +385,10 @@ def test_a_closure_recorded_later_stands_beside_the_one_before() -> None:
     assert with_detail(case, CLOSED, (POWER_CUT,)).record.court_closed == (FLOOD, POWER_CUT)
 
 
-def test_the_same_closure_told_again_stands_once_with_the_newer_reason() -> None:
+def test_a_closure_that_began_on_the_same_day_is_corrected() -> None:
     case = with_detail(Case(), CLOSED, (FLOOD, POWER_CUT))
-    smoke = POWER_CUT.model_copy(update={"why": "smoke"})
-    assert with_detail(case, CLOSED, (smoke,)).record.court_closed == (FLOOD, smoke)
+    shorter = FLOOD.model_copy(update={"last": Day(2027, 1, 12)})
+    assert with_detail(case, CLOSED, (shorter,)).record.court_closed == (POWER_CUT, shorter)
 
 
 def test_closures_are_taken_out_together() -> None:

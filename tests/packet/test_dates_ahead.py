@@ -14,7 +14,7 @@ from firstpaper.packet.views import dates_ahead
 from firstpaper.packet.views.sheet import Sheet
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, footed, household, packet
-from tests.packet.reading_pdf import page_words
+from tests.packet.read_back import words_of
 
 PLAIN = household("plain-childless-divorce").case
 FILED = {"record.filed_on": "2026-12-01", "record.case_number": "26FL001234"}
@@ -36,7 +36,7 @@ def sheet(told: dict[str, str], on: date) -> Sheet:
 
 
 def read(found: Sheet) -> list[str]:
-    return page_words(drawn((found,), "Sheets", date(2026, 12, 1)))
+    return words_of((found,), date(2026, 12, 1))
 
 
 STAGES = [

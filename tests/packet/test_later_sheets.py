@@ -18,7 +18,7 @@ from firstpaper.packet.views import child_homes, dates_at_a_glance, disclosure, 
 from firstpaper.packet.views.sheet import Sheet
 from tests.households.golden import households
 from tests.packet.drawn import household
-from tests.packet.reading_pdf import page_words
+from tests.packet.read_back import words_of
 
 D = Day.parse
 ON = date(2026, 11, 25)
@@ -43,7 +43,7 @@ def shown(view: Callable[[Brief], Iterator[Sheet]], told: Case, on: date = ON) -
 
 
 def words(sheets: tuple[Sheet, ...]) -> str:
-    return " ".join(page_words(drawn(sheets, "Sheets", ON)))
+    return " ".join(words_of(sheets, ON))
 
 
 def of(template: str, told: Case, on: date = ON) -> str:

@@ -52,10 +52,10 @@ def _alone(sheet: object, others: list) -> bool:
 
 def test_a_first_part_says_how_to_get_the_later_one_and_a_whole_packet_that_it_is_there() -> None:
     one = household("plain-childless-divorce")
-    (first,) = _words(build(one.case, one.on, stages=[Stage.FIRST]).pdf(), pages=1)
+    (first,) = page_words(build(one.case, one.on, stages=[Stage.FIRST]).pdf())[:1]
     assert "This gets you to the filing. The rest comes later." in first
     assert "firstpaper record" in first
-    (whole,) = _words(packet(one).pdf(), pages=1)
+    (whole,) = page_words(packet(one).pdf())[:1]
     assert "Behind them lies what comes after the filing." in whole
 
 
@@ -73,7 +73,7 @@ def _after(name: str = "plain-childless-divorce", **record: object) -> str:
     case = next(one.case for one in households() if one.name == name)
     for key, value in record.items():
         case = case.with_fact(f"record.{key.replace('__', '.')}", value)
-    return " ".join(_words(build(case, ON, stages=[Stage.LATER]).pdf(), pages=2))
+    return " ".join(page_words(build(case, ON, stages=[Stage.LATER]).pdf())[:2])
 
 
 def test_the_later_part_says_what_is_left_to_do() -> None:
@@ -100,14 +100,14 @@ def test_an_amended_petition_is_to_be_served_like_the_first_papers() -> None:
 def test_before_an_amended_petition_money_and_days_count_from_the_first_one() -> None:
     # Fam. Code 2104(f): sixty days from October 1, 2026 are Monday, November 30, 2026
     one = next(each for each in households() if each.name == "corrected-after-it-was-served")
-    words = " ".join(_words(build(one.case, one.on, stages=[Stage.FIRST]).pdf(), pages=7))
+    words = " ".join(page_words(build(one.case, one.on, stages=[Stage.FIRST]).pdf())[:7])
     assert (
         "Your case was filed on Thursday, October 1, 2026, so that is by Monday, November 30, 2026." in words
     )
     assert "You do not pay the fee of the first petition again." in words
     assert "You have the fee with you." not in words
     unknown = one.case.with_fact("matter.first_filed_on", None)
-    words = " ".join(_words(build(unknown, one.on, stages=[Stage.FIRST]).pdf(), pages=7))
+    words = " ".join(page_words(build(unknown, one.on, stages=[Stage.FIRST]).pdf())[:7])
     assert "It counts from the first petition." in words
 
 
@@ -141,7 +141,3 @@ def test_in_danger_the_later_part_begins_with_safety() -> None:
         "address-must-stay-hidden", filed_on=FILED
     )
     assert "day of danger" not in _after(filed_on=FILED)
-
-
-def _words(pdf: bytes, pages: int) -> list[str]:
-    return page_words(pdf)[:pages]

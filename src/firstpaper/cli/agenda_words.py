@@ -10,6 +10,7 @@ from firstpaper.intake.events import events, happened_already, in_short, recorde
 from firstpaper.law.measures.agenda import Agenda, Entry, Later, State
 from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning
 from firstpaper.law.measures.record import case_number
+from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
 
 OPEN, TICKED = "[ ]", "[x]"
@@ -41,10 +42,10 @@ def two_days(deadline: Deadline) -> str:
 
 def one_line(deadline: Deadline) -> str:
     """A date on one line, with who has to act, and a word where the law behind it is not confirmed."""
-    words = _("{days}: {title} ({who})")
-    if not deadline.certainty.confirmed:
-        words = _("{days}: {title} ({who}; not confirmed in the law: ask the self-help center)")
-    return words.format(days=two_days(deadline), title=deadline.title, who=who_words(deadline.who))
+    line = _("{days}: {title} ({who})").format(
+        days=two_days(deadline), title=deadline.title, who=who_words(deadline.who)
+    )
+    return spaced((line, not_confirmed(deadline.certainty)))
 
 
 def who_words(who: Actor) -> str:

@@ -57,12 +57,14 @@ def rule_data(rule: Rule) -> dict[str, object]:
 
 
 def in_this_case(case: Case, found: Sequence[Finding], on: date) -> str:
-    """What a rule says of a case on the day `on`: its findings, each with the answers that it rests on."""
-    head = _("IN THIS CASE, for a filing on {date}").format(date=spell_date(on))
+    """What a rule says of a case as it stands on the day `on`: its findings, each with its answers."""
+    head = _("IN THIS CASE, worked out for {date}").format(date=spell_date(on))
     if not found:
-        return f"{head}\n\n" + _(
-            "The rule has nothing to say here: it does not apply, or there is no problem."
+        silent = _(
+            "The rule says nothing here. It may not apply, or all may be well, or it may wait for an answer "
+            "that is still missing."
         )
+        return f"{head}\n\n{silent}"
     return "\n\n".join([head, *("\n".join([finding_words(one), *_rests_on(case, one)]) for one in found)])
 
 

@@ -85,8 +85,8 @@ def in_short(topic: Topic, case: Case) -> str:
 def with_detail(case: Case, key: str, value: Any) -> Case:
     """The case with one detail recorded, and without the details that do not go with it.
 
-    Closures of the court are told as they come, so a new one stands beside those told before. Raises
-    AnswerRefused where the value does not fit.
+    Closures of the court are told as they come: a new one stands beside those told before, and takes the
+    place of one that began on the same day. Raises AnswerRefused where the value does not fit.
     """
     if key == CLOSED and isinstance(value, tuple):
         value = _with_those_before(case, value)
@@ -110,9 +110,9 @@ def recorded(case: Case) -> dict[str, Any]:
 
 
 def _with_those_before(case: Case, closures: tuple[Closure, ...]) -> tuple[Closure, ...]:
-    days = {(one.first, one.last) for one in closures}
+    told_anew = {one.first for one in closures}
     before = known(case.record.court_closed) or ()
-    return (*(one for one in before if (one.first, one.last) not in days), *closures)
+    return (*(one for one in before if one.first not in told_anew), *closures)
 
 
 def _settled(case: Case) -> Case:

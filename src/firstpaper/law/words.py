@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from firstpaper.counting import month_name, spell_date
 from firstpaper.facts import Day
 from firstpaper.facts.choices import NullityGround
+from firstpaper.law.authority import Certainty
 from firstpaper.law.measures.due import Due
 from firstpaper.locale import _
 
@@ -38,6 +39,11 @@ def help_first() -> str:
 def help_now() -> str:
     """The usual advice where a mistake is costly, once the case is running."""
     return _("Talk to the court's self-help center or a lawyer before you go on.")
+
+
+def not_confirmed(certainty: Certainty) -> str:
+    """What stands beside a day whose law we have not read; empty where we have."""
+    return "" if certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
 
 
 def target_day(due: Due) -> str:

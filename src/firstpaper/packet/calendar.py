@@ -12,6 +12,7 @@ from hashlib import sha256
 from firstpaper.counting import days_after, short_date
 from firstpaper.law.measures.agenda import Agenda, Entry, State
 from firstpaper.law.measures.deadlines import Deadline, Meaning
+from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
 
 LONGEST_LINE = 75
@@ -54,7 +55,7 @@ def _event(one: Entry, found: Agenda, calendar_id: str, plain_titles: bool) -> I
     yield f"DTSTART;VALUE=DATE:{day:%Y%m%d}"
     yield f"DTEND;VALUE=DATE:{days_after(day, 1).day:%Y%m%d}"
     yield f"SUMMARY:{_escaped(title)}"
-    if not plain_titles and (words := _description(one)):
+    if not plain_titles and (words := _description(one.deadline)):
         yield f"DESCRIPTION:{_escaped(words)}"
     yield f"STATUS:{_status(one)}"
     yield "CLASS:PRIVATE"
@@ -99,19 +100,16 @@ def _title(one: Entry) -> str:
     return _("Court papers: {name}").format(name=name)
 
 
-def _description(one: Entry) -> str:
-    return " ".join(_remarks(one.deadline))
+def _description(deadline: Deadline) -> str:
+    return spaced((_hangs_on(deadline), not_confirmed(deadline.certainty)))
 
 
-def _remarks(deadline: Deadline) -> Iterator[str]:
+def _hangs_on(deadline: Deadline) -> str:
     if deadline.rolled != deadline.target:
-        yield _("The court is closed that day. The law moves it to {day}.").format(
+        return _("The court is closed that day. The law moves it to {day}.").format(
             day=short_date(deadline.rolled)
         )
-    elif deadline.planned:
-        yield _("This day hangs on the day of filing.")
-    if not deadline.certainty.confirmed:
-        yield _("Not confirmed in the law: ask the self-help center.")
+    return _("This day hangs on the day of filing.") if deadline.planned else ""
 
 
 def _names() -> dict[str, str]:

@@ -22,11 +22,6 @@ each = pytest.mark.parametrize("one", ALL, ids=str)
 PRIVATE = "Private: not for the court."
 
 
-def read(pdf: bytes) -> list[str]:
-    """The words of each page, with single spaces."""
-    return page_words(pdf)
-
-
 @each
 def test_the_pages_say_what_was_read_and_agreed(one: Household) -> None:
     assert text(one) == one.expected.read_text("utf-8"), (
@@ -46,7 +41,7 @@ def test_they_are_written_in_the_sheet_markup_and_conform_to_pdf_ua_1(one: House
 
 @each
 def test_every_page_says_at_its_foot_that_it_is_private(one: Household) -> None:
-    found = read(pages(one).pdf())
+    found = page_words(pages(one).pdf())
     for number, page in enumerate(found, start=1):
         assert PRIVATE in page[-160:], number
         assert page.endswith(f"Page {number} of {len(found)}")

@@ -65,18 +65,17 @@ def _why(name: str, path: Path | None, day: date, passphrases: Passphrases) -> R
     from firstpaper.intake import asking
     from firstpaper.law.register import all_rules
 
-    rule, question = all_rules().get(name), asking(name, Case.nothing())
-    if rule is None and question is None:
+    rule = all_rules().get(name)
+    if rule is None and asking(name, Case.nothing()) is None:
         raise NoSuchPage(id=name, close=_close(name))
     case = case_at(path, passphrases) if path else None
     if rule:
         data, text = rule_data(rule), rule_page(rule)
         return _with_findings(data, text, name, case, day) if case else Result(data=data, text=text)
-    assert question
-    if case and (asked := asking(name, case)):
-        question = asked
-    data, page = question_data(question, day), question_page(question, day)
-    return Result(data=data, text="\n\n".join([question.ask, *_answer(name, case), page]))
+    asked = asking(name, case or Case.nothing())
+    assert asked
+    data, page = question_data(asked, day), question_page(asked, day)
+    return Result(data=data, text="\n\n".join([asked.ask, *_answer(name, case), page]))
 
 
 def _with_findings(data: dict[str, object], page: str, name: str, case: "Case", day: date) -> Result:
@@ -85,10 +84,11 @@ def _with_findings(data: dict[str, object], page: str, name: str, case: "Case", 
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
 
-    found = findings(standing(case), day, [name])
+    stands = standing(case)
+    found = findings(stands, day, [name])
     return Result(
         data={**data, "on": day, "findings": [finding_data(one) for one in found]},
-        text=f"{page}\n\n{in_this_case(case, found, day)}",
+        text=f"{page}\n\n{in_this_case(stands, found, day)}",
     )
 
 

@@ -10,6 +10,7 @@ from firstpaper.intake.events import events, in_short
 from firstpaper.law.measures.agenda import Agenda, Entry, State, agenda
 from firstpaper.law.measures.deadlines import Actor, Deadline
 from firstpaper.law.measures.record import case_number
+from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -98,10 +99,7 @@ def _remark(one: Entry) -> str:
         State.MISSED: _("This day has passed. {words}").format(words=one.deadline.if_missed),
         State.POSSIBLE: _("This day has come."),
     }.get(one.state, "")
-    unsure = (
-        "" if one.deadline.certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
-    )
-    return " ".join(filter(None, (stands, unsure)))
+    return spaced((stands, not_confirmed(one.deadline.certainty)))
 
 
 def _who(who: Actor) -> str:

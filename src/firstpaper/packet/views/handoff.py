@@ -50,7 +50,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "brief": brief,
             "facts": facts,
-            "findings": shown,
+            "findings": tuple(Line(_title(one), one.authority[0]) for one in shown),
             "more": len(weighty) - len(shown),
             "counts": tuple(_counts(brief.findings, room - len(shown))),
             "choices": choices,
@@ -65,6 +65,11 @@ def _weighty(findings: tuple[Finding, ...]) -> list[Finding]:
         if one.weight is not Weight.GOOD_TO_KNOW:
             first_of.setdefault(one.id, one)
     return list(first_of.values())
+
+
+def _title(one: Finding) -> str:
+    """What a finding is about, and whether its law was read."""
+    return one.title if one.certainty.confirmed else _("{title} (law not confirmed)").format(title=one.title)
 
 
 def _height(*lines: Line) -> int:
@@ -184,10 +189,7 @@ def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:
     """The counting behind the dates that matter most, as far as there is room for it."""
     counted = (one for one in findings if one.weight is not Weight.GOOD_TO_KNOW or one.id in ALWAYS_COUNTED)
     for one in counted:
-        title = (
-            one.title if one.certainty.confirmed else _("{title} (law not confirmed)").format(title=one.title)
-        )
-        line = Line(title, "; ".join(step.rstrip(".") for step in one.steps))
+        line = Line(_title(one), "; ".join(step.rstrip(".") for step in one.steps))
         if one.steps and _height(line) <= room:
             room -= _height(line)
             yield line
