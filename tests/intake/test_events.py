@@ -21,6 +21,7 @@ from firstpaper.intake.events import (
     event,
     events,
     happened_already,
+    in_short,
     recorded,
     told_with,
     with_detail,
@@ -389,6 +390,13 @@ def test_a_closure_that_began_on_the_same_day_is_corrected() -> None:
     case = with_detail(Case(), CLOSED, (FLOOD, POWER_CUT))
     shorter = FLOOD.model_copy(update={"last": Day(2027, 1, 12)})
     assert with_detail(case, CLOSED, (shorter,)).record.court_closed == (POWER_CUT, shorter)
+
+
+def test_closures_are_told_on_one_line_with_their_days() -> None:
+    closed = event("closed")
+    assert closed
+    line = in_short(closed, with_detail(Case(), CLOSED, (POWER_CUT,)))
+    assert line == "The court was closed on a working day (Friday, January 8, 2027, power cut)"
 
 
 def test_closures_are_taken_out_together() -> None:

@@ -39,6 +39,9 @@ _COUNTED_BY_METHOD = (
 
 CLOSED = "record.court_closed"
 
+_IN_BRACKETS = (AnswerKind.CHOICE, AnswerKind.CLOSURES)
+"""Kinds of answer that say of an event on one line how it went, or on which days."""
+
 
 @cache
 def events() -> Bank:
@@ -72,13 +75,13 @@ def happened_already(topic: Topic, case: Case) -> tuple[Asked, ...]:
 
 
 def in_short(topic: Topic, case: Case) -> str:
-    """An event on one line: its day, its title and the choice that tells how it went; empty if not told."""
+    """An event on one line: its day, its title, and how it went or when; empty where it was not told."""
     told = happened_already(topic, case)
     if not told:
         return ""
     days = (one for one in told if isinstance(case.fact(one.key), Day))
     day = next((echo(one, case.fact(one.key)) for one in days), "")
-    how = f" ({echo(told[0], case.fact(told[0].key))})" if told[0].kind is AnswerKind.CHOICE else ""
+    how = f" ({echo(told[0], case.fact(told[0].key))})" if told[0].kind in _IN_BRACKETS else ""
     return f"{day}: {_(topic.title)}{how}" if day else f"{_(topic.title)}{how}"
 
 

@@ -150,3 +150,14 @@ def test_the_months_are_named_where_there_is_room() -> None:
     (five_years,) = laid_out(long)
     years = [label.text for label in labels(five_years) if label.text.isdecimal()]
     assert years == ["2022", "2023", "2024", "2025", "2026"]
+
+
+def test_a_black_mark_on_a_black_bar_has_a_white_rim_around_it() -> None:
+    first, middle, last = date(2026, 6, 1), date(2026, 9, 3), date(2026, 12, 1)
+    row = Row("You", ("Since June",), "You came in June.", (Span(first, last),), (Mark(middle),))
+    (drawing,) = laid_out(Chart("How long.", first, last, (row,), None))
+    shapes = list(drawing.shapes)
+    bar, diamond = areas(drawing)
+    between = shapes[shapes.index(bar) : shapes.index(diamond)]
+    rim = {(one.x1, one.y1) for one in between if isinstance(one, Stroke) and one.grey == 1}
+    assert rim == set(diamond.corners)

@@ -21,6 +21,7 @@ COLUMN_GAP = 14.0
 TICK_GAP = 10.0  # between two names of months
 BAR = 11.0  # the height of a bar
 DIAMOND = 6.5  # from the middle of a mark to its tip
+RIM, WHITE = 4.0, 1.0
 ARROW = 8.0
 LEAST_BAR = 2.0
 HIGHEST = 500.0  # of the rows of one drawing, so that it goes on a page with a heading above it
@@ -69,7 +70,9 @@ def _drawing(chart: Chart, width: float, measure: Measure) -> Drawing:
     if chart.line:
         height = foot + LINE_END + LEADING
         shapes += _line(chart.line, scale, head, foot + LINE_END, measure)
-    shapes += (_mark(mark, scale, band.middle) for band in bands for mark in band.row.marks)
+    shapes += (
+        shape for band in bands for mark in band.row.marks for shape in _mark(mark, scale, band.middle)
+    )
     return Drawing(width, height, alt_of(chart), shapes)
 
 
@@ -208,9 +211,13 @@ def _arrow(scale: _Scale, middle: float, fill: Fill, *, left: bool) -> Area:
     return Area(corners, black=fill is Fill.BLACK)
 
 
-def _mark(mark: Mark, scale: _Scale, middle: float) -> Area:
+def _mark(mark: Mark, scale: _Scale, middle: float) -> Iterator[Shape]:
+    """A diamond on its day, with a white rim that keeps it apart from a black bar."""
     if not scale.first <= mark.day <= scale.last:
-        return _arrow(scale, middle, mark.fill, left=mark.day < scale.first)
+        yield _arrow(scale, middle, mark.fill, left=mark.day < scale.first)
+        return
     x = _kept(scale.middle(mark.day), scale.left + DIAMOND, scale.right - DIAMOND)
     corners = ((x - DIAMOND, middle), (x, middle - DIAMOND), (x + DIAMOND, middle), (x, middle + DIAMOND))
-    return Area(corners, black=mark.fill is Fill.BLACK)
+    for (x1, y1), (x2, y2) in pairwise((*corners, corners[0])):
+        yield Stroke(x1, y1, x2, y2, RIM, WHITE)
+    yield Area(corners, black=mark.fill is Fill.BLACK)

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from firstpaper.counting import short_date
-from firstpaper.facts import known
+from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Typist, Union, Who
 from firstpaper.intake import echo
 from firstpaper.law.finding import Finding, Weight
@@ -85,8 +85,7 @@ def _facts(brief: Brief) -> Iterator[Line]:
         _("{kind}, {county}, to file {day}").format(kind=brief.kind, county=county, day=short_date(brief.on)),
     )
     yield from _unions(brief)
-    parted = separation(case)
-    yield Line(_("Separated"), short_date(parted.day) if parted.day else parted.why)
+    yield Line(_("Separated"), _separated(case))
     yield Line(_("Residence met by"), _residents(brief))
     yield Line(_("Children"), _children(brief))
     yield from _estate(brief)
@@ -96,6 +95,17 @@ def _facts(brief: Brief) -> Iterator[Line]:
     if brief.open_questions:
         count = len(brief.open_questions)
         yield Line(_("Still open"), _n("{count} question", "{count} questions", count).format(count=count))
+
+
+def _separated(case: Case) -> str:
+    parted, told = separation(case), case.dates
+    if parted.day:
+        return short_date(parted.day)
+    return _("{why} Said: {told}. Acted on: {acted}.").format(
+        why=parted.why,
+        told=echo("dates.separation_told_on", told.separation_told_on),
+        acted=echo("dates.separation_acted_on", told.separation_acted_on),
+    )
 
 
 def _people(brief: Brief) -> Iterator[Line]:
