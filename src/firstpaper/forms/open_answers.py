@@ -18,6 +18,11 @@ def flagged(case: Case, answer: Answer, key: str) -> Answer:
     return replace(answer, because=f"{answer.because} {why_open(case, key)}".strip(), open_key=key)
 
 
+def not_before_advice(concept: str, because: str, key: str) -> Answer:
+    """Left empty although the fact at `key` was told: a person has to look at that answer first."""
+    return replace(blank(concept, because), open_key=key)
+
+
 def why_open(case: Case, key: str) -> str:
     """One or two sentences on the missing fact."""
     told = case.fact(key)
@@ -83,6 +88,11 @@ def _phrases() -> dict[str, str]:
         "residence.petitioner.state_since": _("since when you have lived in California"),
         "residence.petitioner.county_since": _("since when you have lived in this county"),
         "residence.petitioner.lives_in": _("the state or country where you live"),
+        "residence.petitioner.intends_to_stay": _("whether you mean to keep your home in California"),
+        "residence.exception.not_dissolvable_at_home": _("whether a court where you live would end it"),
+        "residence.respondent.intends_to_stay": _(
+            "whether the other side means to keep a home in California"
+        ),
         "residence.respondent.lives": _("where the other side lives"),
         "residence.respondent.state_since": _("since when the other side has lived in California"),
         "residence.respondent.county_since": _("since when the other side has lived in this county"),

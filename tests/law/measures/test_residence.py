@@ -22,6 +22,7 @@ TODAY = date(2026, 11, 25)
 LONG = {"lives": "this_county", "state_since": "2015-01-01", "county_since": "2015-01-01"}
 NEW = {"lives": "this_county", "state_since": "2026-09-01", "county_since": "2026-09-01"}
 AWAY = {"lives": "other_state"}
+ABROAD = {"lives": "abroad"}
 SAME_SEX = {"same_sex": True, "wedding_county": "Alameda", "not_dissolvable_at_home": True}
 
 
@@ -47,11 +48,16 @@ def household(petitioner: Any, respondent: Any, *, exception: Any = None, **matt
         (household(LONG, AWAY, unions=["partners_california"], kind="nullity"), Route.CALIFORNIA_PARTNERSHIP),
         (household(AWAY, AWAY, unions=["partners_elsewhere"]), Route.NONE),
         (household(AWAY, AWAY, unions=["marriage", "partners_california"]), Route.NONE),
-        (household(AWAY, AWAY, exception=SAME_SEX), Route.SAME_SEX),
-        (household(AWAY, AWAY, exception=SAME_SEX, kind="legal_separation"), Route.SAME_SEX),
+        (household(ABROAD, ABROAD, exception=SAME_SEX), Route.SAME_SEX),
+        (household(ABROAD, ABROAD, exception=SAME_SEX, kind="legal_separation"), Route.SAME_SEX),
+        (household(ABROAD, AWAY, exception=SAME_SEX), Route.NONE),
+        (household(AWAY, ABROAD, exception=SAME_SEX), Route.NONE),
         (household(AWAY, NEW, exception=SAME_SEX), Route.NONE),
-        (household(AWAY, AWAY, exception={**SAME_SEX, "wedding_county": ""}), Route.NONE),
-        (household(AWAY, AWAY, exception={**SAME_SEX, "not_dissolvable_at_home": "don't know"}), Route.NONE),
+        (household(ABROAD, ABROAD, exception={**SAME_SEX, "wedding_county": ""}), Route.NONE),
+        (
+            household(ABROAD, ABROAD, exception={**SAME_SEX, "not_dissolvable_at_home": "don't know"}),
+            Route.NONE,
+        ),
     ],
 )
 def test_the_way_into_a_california_court(case: Case, route: Route) -> None:

@@ -17,8 +17,8 @@ from firstpaper.forms.fl100.told import (
     unions_of,
     written,
 )
-from firstpaper.forms.open_answers import still_open
-from firstpaper.law.measures.residence import Route, residence_route
+from firstpaper.forms.open_answers import not_before_advice, still_open
+from firstpaper.law.measures.venue import Venue, VenueTest, venue_of
 from firstpaper.locale import _
 
 LINES = {
@@ -90,8 +90,7 @@ def _reach(case: Case) -> Iterator[Answer]:
 
 
 def _court(case: Case, on: date) -> Iterator[Answer]:
-    why, authority = _county_words(case, on)
-    yield written(case, "cap.county", "court.county", why, authority)
+    yield _county(case, on)
     address = known(case.court.address)
     look = _("Copy it from the court's own website. A big county has several courthouses.")
     if address is None:
@@ -107,21 +106,41 @@ def _court(case: Case, on: date) -> Iterator[Answer]:
     yield written(case, "cap.court_branch", "court.branch", look, _("common practice"), nothing=no_branch)
 
 
-def _county_words(case: Case, on: date) -> tuple[str, str]:
-    kind = kind_of(case)
-    if married(case) and residence_route(case, on) is Route.SAME_SEX:
+def _county(case: Case, on: date) -> Answer:
+    """The county, and whether it is the right one; open where the answers name another county."""
+    stands = venue_of(case, on)
+    if stands and stands.test is VenueTest.WEDDING and not stands.right:
+        must = _("By your answers it must be the county where you married. Change the county first.")
+        return not_before_advice("cap.county", must, "court.county")
+    because, authority = _county_words(case, stands)
+    return written(case, "cap.county", "court.county", because, authority)
+
+
+def _county_words(case: Case, stands: Venue | None) -> tuple[str, str]:
+    test, right = (stands.test, stands.right) if stands else (None, None)
+    if test is VenueTest.WEDDING:
         return _("The county where you married."), "Fam. Code 2320(b)(2)"
-    if kind in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
-        return _("A county where one of you lives on the day of filing."), "Code Civ. Proc. 395(a)"
-    if unions_of(case) == (Union.PARTNERS_CALIFORNIA,):
-        ask = _(
-            "A county where one of you lives. If neither lives in California, ask the clerk which county."
-        )
-        return ask, "Code Civ. Proc. 395(a)"
-    return (
-        _("A county where one of you has lived for the last three months."),
-        "Fam. Code 2320(a); Code Civ. Proc. 395(a)",
-    )
+    if test is VenueTest.NOBODY_HERE:
+        return _("Neither of you lives in California. Ask the clerk which county."), "Code Civ. Proc. 395(a)"
+    if kind_of(case) in (Kind.LEGAL_SEPARATION, Kind.NULLITY) or unions_of(case) == (
+        Union.PARTNERS_CALIFORNIA,
+    ):
+        return _home_words(right), "Code Civ. Proc. 395(a)"
+    return _three_months_words(right), "Fam. Code 2320(a); Code Civ. Proc. 395(a)"
+
+
+def _home_words(right: bool | None) -> str:
+    if right:
+        return _("A county where one of you lives on the day of filing.")
+    must = _("It must be a county where one of you lives on the day of filing.")
+    return must if right is None else must + " " + _("By your answers that is not so.")
+
+
+def _three_months_words(right: bool | None) -> str:
+    if right:
+        return _("A county where one of you has lived for the last three months.")
+    must = _("It must be a county where one of you has lived for the three months before filing.")
+    return must if right is None else must + " " + _("By your answers that is not so yet.")
 
 
 def _names(case: Case, page: str) -> Iterator[Answer]:

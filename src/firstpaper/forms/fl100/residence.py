@@ -8,13 +8,14 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.forms.answer import Answer, blank, mark
 from firstpaper.forms.fl100.told import chosen, kind_of, unions_of, written
-from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.forms.open_answers import flagged, not_before_advice, still_open
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
     day_that_counts,
     residence_key,
     same_sex_route_open,
+    same_sex_route_told,
     spouse_residence,
     who_qualifies,
 )
@@ -115,6 +116,11 @@ def _same_sex(case: Case) -> Iterator[Answer]:
         for concept, key in lives.items():
             yield written(case, concept, key, _("The state or country, as you told us."), "Fam. Code 2320(b)")
         return
+    if same_sex_route_told(case):
+        yield not_before_advice(box, _every_state_ends_it(), "residence.exception.not_dissolvable_at_home")
+        for concept in lives:
+            yield blank(concept, _("Only if the box of this line is marked."))
+        return
     otherwise = _(
         "This is only for same-sex spouses who married here and cannot end the marriage where they live."
     )
@@ -125,3 +131,9 @@ def _same_sex(case: Case) -> Iterator[Answer]:
     yield blank(box, otherwise)
     for concept in lives:
         yield blank(concept, _("Only if the box of this line is marked."))
+
+
+def _every_state_ends_it() -> str:
+    return _(
+        "One of you lives in another state, and every state now ends such a marriage. Ask a lawyer first."
+    )

@@ -124,8 +124,8 @@ def residence_route(case: Case, on: date) -> Route:
     return Route.SPOUSE if who_qualifies(case, on) else Route.NONE
 
 
-def same_sex_route_open(case: Case) -> bool:
-    """Whether every condition of Fam. Code 2320(b) was told to be true.
+def same_sex_route_told(case: Case) -> bool:
+    """Whether every condition of Fam. Code 2320(b) was told to be true, rightly or not.
 
     California itself would dissolve the marriage, so both spouses must live outside it.
     """
@@ -135,8 +135,21 @@ def same_sex_route_open(case: Case) -> bool:
         and known(told.same_sex) is True
         and bool(known(told.wedding_county))
         and known(told.not_dissolvable_at_home) is True
-        and all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES)
+        and all(lives in AWAY for lives in _homes(case))
     )
+
+
+def same_sex_route_open(case: Case) -> bool:
+    """Whether every condition of Fam. Code 2320(b) was told, and no home speaks against it.
+
+    Every state of the United States ends such a marriage (Obergefell v. Hodges (2015) 576 U.S. 644). So
+    only for spouses who both live abroad can the answers stand as they are.
+    """
+    return same_sex_route_told(case) and Lives.OTHER_STATE not in _homes(case)
+
+
+def _homes(case: Case) -> tuple[Lives | None, ...]:
+    return tuple(known(residence_of(case, who).lives) for who in SPOUSES)
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
     residence_of,
-    same_sex_route_open,
+    same_sex_route_told,
     spouse_residence,
 )
 from firstpaper.law.words import spell_day
@@ -48,7 +48,7 @@ def _asked_for(case: Case) -> bool:
         known(case.matter.kind) is Kind.DISSOLUTION
         and known(case.matter.unions) != (Union.PARTNERS_CALIFORNIA,)
         and known(case.matter.amended) is not True
-        and not same_sex_route_open(case)
+        and not same_sex_route_told(case)
     )
 
 

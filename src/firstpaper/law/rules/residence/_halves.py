@@ -13,7 +13,7 @@ from firstpaper.law.measures.residence import (
     day_that_counts,
     residence_key,
     residence_of,
-    same_sex_route_open,
+    same_sex_route_told,
     spouse_residence,
     who_qualifies,
 )
@@ -56,7 +56,7 @@ def half_by_spouse(case: Case, on: date, half_of: Callable[[SpouseResidence], Ha
     Once one spouse meets both halves, nothing is said of one who lives elsewhere or of whom too
     little is known.
     """
-    if not tested_for_residence(case) or same_sex_route_open(case) or day_that_counts(case, on) != on:
+    if not tested_for_residence(case) or same_sex_route_told(case) or day_that_counts(case, on) != on:
         return
     nobody = not who_qualifies(case, on)
     for spouse in (spouse_residence(case, who, on) for who in SPOUSES):

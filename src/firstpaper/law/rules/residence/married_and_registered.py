@@ -5,7 +5,13 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
+from firstpaper.law.measures.residence import (
+    SPOUSES,
+    Route,
+    residence_route,
+    same_sex_route_told,
+    spouse_residence,
+)
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -64,6 +70,14 @@ def _dissolution(case: Case, on: date) -> Found:
     if residence_route(case, on) is not Route.NONE:
         mark = _("Mark both unions on the petition.")
         return Found(Outcome.MET, Weight.GOOD_TO_KNOW, both, mark, facts=FACTS)
+    if same_sex_route_told(case):
+        return Found(
+            outcome=Outcome.FOR_A_LAWYER,
+            weight=Weight.GET_ADVICE,
+            says=both + " " + _("But a lawyer has to say if the marriage can be ended here."),
+            do=_("Ask a lawyer before you pay a fee."),
+            facts=FACTS,
+        )
     if all(spouse_residence(case, who, on).fails for who in SPOUSES):
         return Found(
             outcome=Outcome.NOT_MET,

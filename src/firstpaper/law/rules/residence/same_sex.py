@@ -5,7 +5,14 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.residence import AWAY, SPOUSES, residence_key, residence_of, same_sex_route_open
+from firstpaper.law.measures.residence import (
+    AWAY,
+    SPOUSES,
+    residence_key,
+    residence_of,
+    same_sex_route_open,
+    same_sex_route_told,
+)
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import named_county
 from firstpaper.locale import _
@@ -35,8 +42,11 @@ def same_sex(case: Case, on: date) -> Found | None:
     If the place where one of you lives does not recognize the marriage, the law takes it that this
     place will not end it. The other side can try to show the opposite.
 
-    A spouse who lives in California lives in a place that will end the marriage. So this way is
-    only for couples who both live elsewhere.
+    A spouse who lives in California lives in a place that will end the marriage. So does one who lives
+    in any other state of the United States: since Obergefell v. Hodges (2015) 576 U.S. 644 every state
+    knows such a marriage, and its courts end it, though some ask for a time of living there first. So if
+    one of you lives in another state we leave item 2c open, whatever you answered. Today this way is in
+    truth for couples who both live in other countries.
 
     An example. Two women married in Alameda County. Both now live in a country whose courts do not
     know their marriage. They can file in Alameda County today.
@@ -52,6 +62,8 @@ def same_sex(case: Case, on: date) -> Found | None:
     wedding_county = known(told.wedding_county)
     if wedding_county and same_sex_route_open(case):
         return _open(wedding_county)
+    if same_sex_route_told(case):
+        return _in_another_state()
     if wedding_county == "" or known(told.not_dissolvable_at_home) is False:
         return _closed()
     return _not_known(case)
@@ -60,9 +72,30 @@ def same_sex(case: Case, on: date) -> Found | None:
 def _open(wedding_county: str) -> Found:
     return Found(
         outcome=Outcome.MET,
-        weight=Weight.GOOD_TO_KNOW,
-        says=_("You can file here although neither of you lives in California."),
-        do=_("File in {county}, where you married.").format(county=named_county(wedding_county)),
+        weight=Weight.GET_ADVICE,
+        says=_(
+            "You can file here although neither of you lives in California. "
+            "All of it rests on this: that no court where you live would end the marriage."
+        ),
+        do=_(
+            "File in {county}, where you married. Before that, let a lawyer look at the law of both places."
+        ).format(county=named_county(wedding_county)),
+        facts=FACTS,
+    )
+
+
+def _in_another_state() -> Found:
+    return Found(
+        outcome=Outcome.FOR_A_LAWYER,
+        weight=Weight.GET_ADVICE,
+        says=_(
+            "You told us that no court at home would end your marriage. But one of you lives in another "
+            "state, and every state now ends such a marriage. So it may be that you cannot file here."
+        ),
+        do=_(
+            "Ask a lawyer before you pay a fee. In that state you may only have to live there for a while "
+            "first. We leave item 2c open."
+        ),
         facts=FACTS,
     )
 

@@ -15,7 +15,7 @@ from firstpaper.law.measures.residence import (
     day_that_counts,
     residence_key,
     residence_of,
-    same_sex_route_open,
+    same_sex_route_told,
     spouse_residence,
 )
 from firstpaper.law.register import rule
@@ -62,7 +62,7 @@ def same_spouse(case: Case, on: date) -> Found | None:
     time here, and change it to a divorce later. Both ways have a price, so ask the court's
     self-help center.
     """
-    if not tested_for_residence(case) or same_sex_route_open(case):
+    if not tested_for_residence(case) or same_sex_route_told(case):
         return None
     spouses = tuple(spouse_residence(case, who, on) for who in SPOUSES)
     if day_that_counts(case, on) != on:

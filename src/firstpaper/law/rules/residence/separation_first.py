@@ -10,7 +10,7 @@ from firstpaper.law.measures.residence import (
     AWAY,
     SPOUSES,
     SpouseResidence,
-    same_sex_route_open,
+    same_sex_route_told,
     spouse_residence,
 )
 from firstpaper.law.register import rule
@@ -57,7 +57,7 @@ def separation_first(case: Case, on: date) -> Found | None:
     kind = known(case.matter.kind)
     if kind not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION) or known(case.matter.amended):
         return None
-    if known(case.matter.unions) == (Union.PARTNERS_CALIFORNIA,) or same_sex_route_open(case):
+    if known(case.matter.unions) == (Union.PARTNERS_CALIFORNIA,) or same_sex_route_told(case):
         return None
     spouses = [spouse_residence(case, who, on) for who in SPOUSES]
     if all(spouse.lives in AWAY for spouse in spouses):

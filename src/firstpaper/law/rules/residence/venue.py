@@ -4,17 +4,11 @@ from datetime import date
 
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, Lives, Union
+from firstpaper.facts.choices import Kind, Union
+from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.residence import (
-    AWAY,
-    HERE,
-    SPOUSES,
-    residence_key,
-    residence_of,
-    same_sex_route_open,
-    spouse_residence,
-)
+from firstpaper.law.measures.residence import SPOUSES, residence_key, spouse_residence
+from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import county_of_filing, named_county
 from firstpaper.locale import _
@@ -46,25 +40,27 @@ def venue(case: Case, on: date) -> Found | None:
     An example. You moved to Fresno County last week and want a legal separation. Fresno County is a
     right county today. For a divorce it is not, until three months have passed.
 
+    Partners who registered in California. The section speaks of a marriage where it names the three
+    months. A partnership is ended in the same way (Fam. Code 299(d)), so three months are the safe
+    reading. We do not hold you up for it.
+
     What is not settled. If your partnership was registered in California and neither of you lives
     here, you may file here, but no family statute names the county. A general sentence of section
     395(a) lets the one who sues choose the county when nobody who is sued lives in the state. Whether
     it fits is not stated anywhere we found. Ask the clerk of the county you have in mind.
     """
-    kind = known(case.matter.kind)
-    if kind is None:
+    if known(case.matter.kind) is None:
         return None
-    county, wedding = known(case.court.county), known(case.residence.exception.wedding_county)
-    if county is None:
+    stands = venue_of(case, on)
+    if stands is None:
         return _county_not_known()
-    if wedding and same_sex_route_open(case):
-        return _county_of_the_wedding(wedding, county)
-    lives = [known(residence_of(case, who).lives) for who in SPOUSES]
-    if all(place in AWAY for place in lives):
-        return _nobody_in_california(case)
-    if kind is Kind.DISSOLUTION:
-        return _three_months(case, on)
-    return _where_either_lives(case, lives)
+    says = {
+        VenueTest.WEDDING: _county_of_the_wedding,
+        VenueTest.NOBODY_HERE: _nobody_in_california,
+        VenueTest.THREE_MONTHS: _three_months,
+        VenueTest.HOME: _where_either_lives,
+    }[stands.test]
+    return says(case, on, stands.right)
 
 
 def _county_not_known() -> Found:
@@ -77,22 +73,26 @@ def _county_not_known() -> Found:
     )
 
 
-def _county_of_the_wedding(wedding: str, filing: str) -> Found:
+def _county_of_the_wedding(case: Case, on: date, right: bool | None) -> Found:
     facts = ("court.county", "residence.exception.wedding_county")
-    if wedding == filing:
-        says = _("{county} is the right county: you married there.").format(county=named_county(filing))
+    filing, wedding = (
+        county_of_filing(case),
+        named_county(known(case.residence.exception.wedding_county) or ""),
+    )
+    if right:
+        says = _("{county} is the right county: you married there.").format(county=filing)
         return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, facts=facts)
     says = _("You must file in {wedding}, where you married. You named {filing}.")
     return Found(
         outcome=Outcome.NOT_MET,
         weight=Weight.STOP,
-        says=says.format(wedding=named_county(wedding), filing=named_county(filing)),
+        says=says.format(wedding=wedding, filing=filing),
         do=_("Change the county of filing to the county of the wedding."),
         facts=facts,
     )
 
 
-def _nobody_in_california(case: Case) -> Found | None:
+def _nobody_in_california(case: Case, on: date, right: bool | None) -> Found | None:
     """No county here is proper by where anybody lives."""
     unions = known(case.matter.unions) or ()
     if Union.PARTNERS_CALIFORNIA in unions:
@@ -119,15 +119,13 @@ def _nobody_in_california(case: Case) -> Found | None:
     )
 
 
-def _three_months(case: Case, on: date) -> Found | None:
-    spouses = [spouse_residence(case, who, on) for who in SPOUSES]
+def _three_months(case: Case, on: date, right: bool | None) -> Found:
     facts = ("matter.kind", "court.county", *(residence_key(who, "county_since") for who in SPOUSES))
     county = county_of_filing(case)
-    bands = [spouse.county_band for spouse in spouses]
-    if ResidenceBand.MET in bands:
+    if right:
         says = _("{county} is a right county for a divorce: one of you has lived there long enough.")
         return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
-    if None in bands:
+    if right is None:
         says = _("We cannot tell yet if {county} is a right county for a divorce.")
         return Found(
             outcome=Outcome.NEED_TO_KNOW,
@@ -138,7 +136,7 @@ def _three_months(case: Case, on: date) -> Found | None:
         )
     says = _("{county} is not yet a right county for a divorce: neither of you has lived there long enough.")
     return Found(
-        outcome=Outcome.CLOSE if ResidenceBand.CLOSE in bands else Outcome.NOT_MET,
+        outcome=Outcome.CLOSE if _close(case, on) else Outcome.NOT_MET,
         weight=Weight.LOOK_AGAIN,
         says=says.format(county=county),
         do=_("Wait, or file in a county where one of you has lived long enough."),
@@ -146,13 +144,16 @@ def _three_months(case: Case, on: date) -> Found | None:
     )
 
 
-def _where_either_lives(case: Case, lives: list[Lives | None]) -> Found:
+def _close(case: Case, on: date) -> bool:
+    return any(spouse_residence(case, who, on).county_band is ResidenceBand.CLOSE for who in SPOUSES)
+
+
+def _where_either_lives(case: Case, on: date, right: bool | None) -> Found:
     facts = ("matter.kind", "court.county", *WHERE_THEY_LIVE)
     county = county_of_filing(case)
-    if any(place in HERE for place in lives):
-        says = _("{county} is a right county: one of you lives there. No set time is needed.")
-        return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
-    if None in lives:
+    if right:
+        return _home_is_right(case, on, county, facts)
+    if right is None:
         return Found(
             outcome=Outcome.NEED_TO_KNOW,
             weight=Weight.LOOK_AGAIN,
@@ -169,5 +170,20 @@ def _where_either_lives(case: Case, lives: list[Lives | None]) -> Found:
         weight=Weight.LOOK_AGAIN,
         says=says.format(county=county),
         do=_("Better file in a county where one of you lives."),
+        facts=facts,
+    )
+
+
+def _home_is_right(case: Case, on: date, county: str, facts: tuple[str, ...]) -> Found:
+    if known(case.matter.kind) is not Kind.DISSOLUTION:
+        says = _("{county} is a right county: one of you lives there. No set time is needed.")
+        return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
+    return Found(
+        outcome=Outcome.MET,
+        weight=Weight.GOOD_TO_KNOW,
+        says=_("{county} is a right county: one of you lives there.").format(county=county),
+        do=_(
+            "If that is for less than {months} months, ask the clerk: for a marriage it would be too short."
+        ).format(months=figure("residence.county_months", on).value),
         facts=facts,
     )
