@@ -12,11 +12,11 @@ import pytest
 from hypothesis import given, settings
 
 from firstpaper.facts import Case
+from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.declaration import attachment_pages, declaration
 from firstpaper.forms.edition import ItemKind, edition_for
 from firstpaper.forms.filled import FilledForm
-from firstpaper.forms.fl105.privacy import keeps_addresses_off
 from firstpaper.intake import standing
 from firstpaper.packet import build
 from tests.forms.any_case import any_case, filing_days
@@ -162,9 +162,7 @@ def test_the_homes_stand_newest_first_with_names_in_full() -> None:
     )
     assert found["child.a.home.2"].value == "02/2016 - 09/16/2026\nBakersfield, CA\nAna Soto and Luis Reyes"
     assert found["child.a.home.3"].action is Action.BLANK
-    assert found["people"].value == (
-        "Ana Soto, parent, PO Box 118, Fresno, CA 93701\nLuis Reyes, parent, 9 Oak Street, Delano, CA 93215"
-    )
+    assert found["people"].value == ("Ana Soto, parent\nLuis Reyes, parent, 9 Oak Street, Delano, CA 93215")
 
 
 def test_a_child_with_the_same_homes_has_the_box_and_no_rows() -> None:

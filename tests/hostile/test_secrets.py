@@ -23,9 +23,12 @@ from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.facts import Case
 from tests.cli.every_command import COMMANDS, names, opening, options, set_out
 from tests.cli.person import ON, environment, facts_of
+from tests.hostile.planted import Place, keys, planted, secret
 
 STREET, TOWN, HELPER, RELATIVE = "Quillfeather", "Zzyzxburg", "Plantina", "Underhillock"
-SECRETS = (STREET, TOWN, HELPER, RELATIVE)
+SECRETS = (STREET, TOWN, HELPER, RELATIVE, *map(secret, keys(Place.NOWHERE)))
+NOTES = tuple(map(secret, keys(Place.PRIVATE_PAGES)))
+FOR_THE_FILER_ALONE = ("money", "schedule")
 PASSPHRASE = "marble otter seven violins"
 NAMES = ("Elena Markova", "Viktor Markov", "Sofia Markova", "Box 1846", "Mill Street")
 """What the papers must show, and no error, log, file name or metadata may."""
@@ -69,15 +72,15 @@ def folder(tmp_path: Path) -> Path:
     (tmp_path / "work").mkdir()
     (tmp_path / "tmp").mkdir()
     here = tmp_path / "work"
-    set_out(here, CaseFile(planted()))
-    damaged = CaseFile(planted()).to_json()
+    set_out(here, CaseFile(hiding()))
+    damaged = CaseFile(hiding()).to_json()
     (here / "damaged.case").write_text(damaged.replace('"2020-01-15"', f'"{STREET}"'), "utf-8")
     (here / "wrong.yaml").write_text(f"dates.married_on: {STREET}\nchild.1.homes: {TOWN}\n", "utf-8")
     (here / "words").write_text(PASSPHRASE)
     return here
 
 
-def planted() -> Case:
+def hiding() -> Case:
     """The household that must stay hidden, with an address typed before anybody spoke of danger."""
     case = facts_of("address-must-stay-hidden")
     homes: list[dict[str, Any]] = [
@@ -98,7 +101,14 @@ def planted() -> Case:
         ],
     }.items():
         case = case.with_fact(key, value)
-    return case
+    case = case.with_fact("asset.1.kind", "vehicle").with_fact("debt.1.kind", "credit_card")
+    planted_in = [key for key in keys(Place.NOWHERE, Place.PRIVATE_PAGES) if "homes" not in key]
+    return planted(case, planted_in)
+
+
+def hidden_from(command: str) -> tuple[str, ...]:
+    """What a command may not let out: addresses, and the filer's notes where others may read it."""
+    return SECRETS if command.split(maxsplit=1)[0] in FOR_THE_FILER_ALONE else (*SECRETS, *NOTES)
 
 
 def test_every_command_is_looked_through() -> None:
@@ -110,12 +120,12 @@ def test_a_hidden_address_is_in_nothing_that_a_command_leaves(folder: Path, comm
     done = watched(folder, *COMMANDS[command])
     assert done.returncode in (0, 1)
     said = done.stdout if command == "ask" else done.stdout + done.stderr  # who answers sees the answers
-    for secret in SECRETS:
-        assert secret not in said.decode()
-        assert secret not in " ".join(one.name for one in folder.rglob("*"))
+    for word in hidden_from(command):
+        assert word not in said.decode()
+        assert word not in " ".join(one.name for one in folder.rglob("*"))
     for path in made(folder):
         content = everything_in(path)
-        found = [secret for secret in SECRETS if secret.casefold() in content.casefold()]
+        found = [word for word in hidden_from(command) if word.casefold() in content.casefold()]
         assert (path.name, found) == (path.name, [])
         if command.startswith("packet"):  # so that a scan that finds nothing means something
             assert [name for name in NAMES[:3] if name not in content] == []
@@ -127,8 +137,8 @@ def test_a_hidden_address_is_in_no_result_for_programs(folder: Path, command: st
     assert "--json" in options(COMMANDS[command][0])
     done = watched(folder, *COMMANDS[command], "--json")
     assert done.returncode in (0, 1)
-    for secret in SECRETS:
-        assert secret not in done.stdout.decode()
+    for word in hidden_from(command):
+        assert word not in done.stdout.decode()
 
 
 def test_what_describes_a_file_names_nobody_and_one_replaced_address_is_gone(folder: Path) -> None:

@@ -313,7 +313,7 @@ def test_the_papers_to_gather_are_named_thing_by_thing() -> None:
     (sheet,) = shown(disclosure.sheets, listed)
     told = words((sheet,))
     assert "2018 minivan (car, boat or trailer), ending 4471" in told
-    assert "You said that you have: the pink slip" in told
+    assert "the pink slip" not in told, "a private note, on a page that is served"
     assert "retirement account" in told
     assert "the plan's full name and address" in told
     assert "A box" in told

@@ -6,6 +6,7 @@ What is written on a form is in English, the language of the court.
 from collections.abc import Iterator
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.people import Address
 from firstpaper.forms.answer import Answer, write
 from firstpaper.forms.fl100.caption import case_number
@@ -28,7 +29,7 @@ def filer(case: Case, concept: str = FILER) -> Answer:
     told = case.petitioner
     lines = (
         known(told.name) or "",
-        *_address(known(told.mailing)),
+        *_address(for_the_court(case)),
         known(told.phone) or "",
         known(told.email) or "",
         "Self-represented",

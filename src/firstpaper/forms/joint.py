@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.addresses import of_the_other_side
 from firstpaper.facts.choices import Kind, Union
 from firstpaper.forms.answer import Answer, blank, fill, mark, mark_if, sign, write
 from firstpaper.forms.caption_box import court, filer, one_line
@@ -59,8 +60,7 @@ def _petition(case: Case, on: date) -> Iterator[Answer]:
 
 def _second(case: Case) -> Answer:
     """The other petitioner, as the filer told of them; they give their own address and phone."""
-    concept, told = "caption.second", case.respondent
-    name, mailing = known(told.name), known(told.mailing)
+    concept, name, mailing = "caption.second", known(case.respondent.name), of_the_other_side(case)
     if not name:
         return still_open(case, concept, "respondent.name")
     lines = "\n".join((name, *((one_line(mailing),) if mailing else ()), "Self-represented"))

@@ -8,6 +8,7 @@ The bank names these functions under `when`; those for the questions of one chil
 from collections.abc import Collection
 
 from firstpaper.facts import Case, Day, known
+from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.facts.children import Child, first_of_both, is_of_both
 from firstpaper.facts.choices import (
     CommunityHow,
@@ -244,8 +245,7 @@ def tells_the_homes(case: Case, child: Child) -> bool:
 
 def may_tell_the_address(case: Case, child: Child) -> bool:
     """A child whose homes are told for form FL-105, and whose address need not be kept off it."""
-    open_address = known(case.safety.dangers) == () or known(case.uccjea.kept_private) is False
-    return fills_in_the_declaration(case) and tells_the_homes(case, child) and open_address
+    return fills_in_the_declaration(case) and tells_the_homes(case, child) and not keeps_addresses_off(case)
 
 
 def knows_of_a_case_about_the_children(case: Case) -> bool:

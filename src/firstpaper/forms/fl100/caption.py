@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.told import (
@@ -54,7 +55,7 @@ def _filer(case: Case) -> Iterator[Answer]:
 
 
 def _address(case: Case) -> Iterator[Answer]:
-    address = known(case.petitioner.mailing)
+    address = for_the_court(case)
     concepts = ("cap.street", "cap.city", "cap.state", "cap.zip")
     if address is None:
         yield from (still_open(case, concept, "petitioner.mailing") for concept in concepts)

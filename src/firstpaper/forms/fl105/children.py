@@ -5,12 +5,18 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.addresses import (
+    home_of_a_person,
+    home_of_the_filer,
+    home_of_the_other_side,
+    keeps_addresses_off,
+)
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.fl100.told import on_the_sheet
 from firstpaper.forms.fl105 import ADDED_PAGE, FORM, LAW
 from firstpaper.forms.fl105 import homes as rows
-from firstpaper.forms.fl105.privacy import keeps_addresses_off, marks_the_box
+from firstpaper.forms.fl105.confidential import get_help_first, marks_the_box, wants_help_first
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, unnumbered
 from firstpaper.law.measures.children import ListedChild, listed_children
@@ -128,6 +134,8 @@ def _private(case: Case, child: ListedChild, concept: str, on: date) -> Answer:
     told = rows.rows_of(case, child, on)
     if not any(row.private for row in told):
         return blank(box, _("No home on this list has to be kept private, by your answers."))
+    if wants_help_first(case):
+        return fill(box, get_help_first(), LAW)
     if marks is None:
         return still_open(case, box, "uccjea.kept_private")
     return mark(box, _("Mark it beside each home for which we write only the state."), LAW)
@@ -140,20 +148,26 @@ def _people(case: Case) -> Iterator[Answer]:
     if not lines:
         yield still_open(case, concept, "petitioner.name" if told is not None else "uccjea.people")
         return
-    why = _("Write the address of each person of a home beside the name. It is the address of today.")
-    private = _("Leave out any address that must stay secret.") if keeps_addresses_off(case) else ""
-    answer = write(concept, "\n".join(lines), f"{why} {private}".strip())
+    answer = write(concept, "\n".join(lines), _beside_the_names(case))
     yield flagged(case, answer, "uccjea.people") if told is None else answer
 
 
+def _beside_the_names(case: Case) -> str:
+    if keeps_addresses_off(case):
+        return _(
+            "Write no address of yours, of the children, or of anybody you live with. The box about "
+            "confidential addresses says why. Get help with this part."
+        )
+    return _("Write beside each name where that person lives today. A box for mail is no home.")
+
+
 def _person_lines(case: Case) -> Iterator[str]:
-    for spouse in (case.petitioner, case.respondent):
-        name, mailing = known(spouse.name), known(spouse.mailing)
-        if name:
-            yield ", ".join((name, "parent", *((one_line(mailing),) if mailing else ())))
+    homes = ((case.petitioner, home_of_the_filer(case)), (case.respondent, home_of_the_other_side(case)))
+    for spouse, home in homes:
+        if name := known(spouse.name):
+            yield ", ".join((name, "parent", *((one_line(home),) if home else ())))
     for person in known(case.uccjea.people) or ():
-        address = "" if keeps_addresses_off(case) else person.address
-        yield ", ".join(filter(None, (person.name, person.relation, address)))
+        yield ", ".join(filter(None, (person.name, person.relation, home_of_a_person(case, person))))
 
 
 def _more_homes(case: Case, on: date) -> Answer:

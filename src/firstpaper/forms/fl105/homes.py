@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, Day, known
+from firstpaper.facts.addresses import BOTH, home_of_the_child, keeps_addresses_off, must_stay_private
 from firstpaper.facts.children import Home, first_of_both
 from firstpaper.facts.people import Address
 from firstpaper.forms.answer import Answer, blank, write
 from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl105 import LAW
-from firstpaper.forms.fl105.privacy import BOTH, must_stay_private
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.law.measures.child_homes import history_since, homes, since_birth
 from firstpaper.law.measures.children import ListedChild
@@ -82,7 +82,7 @@ def homes_key(case: Case, child: ListedChild) -> str:
 
 def address_of(case: Case, child: ListedChild) -> Address | None:
     """Where the child lives now, told for itself or shared with the first."""
-    return known(case.child[_source(case, child) - 1].address)
+    return home_of_the_child(case, case.child[_source(case, child) - 1])
 
 
 def _rows(case: Case, child: ListedChild, lived: Sequence[Home], on: date) -> tuple[Row, ...]:
@@ -145,7 +145,8 @@ def _written(case: Case, child: ListedChild, concept: str, row: Row, *, newest: 
     answer = write(concept, row.words, _words(newest), LAW if newest else "")
     if not row.people:
         return flagged(case, answer, f"child.{_source(case, child)}.homes")
-    if newest and row.days.endswith("present") and address_of(case, child) is None:
+    asks_for_it = newest and row.days.endswith("present") and not keeps_addresses_off(case)
+    if asks_for_it and address_of(case, child) is None:
         return flagged(case, answer, f"child.{_source(case, child)}.address")
     return answer
 

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.answer import Answer, blank, fill, mark
 from firstpaper.forms.caption_box import caption
 from firstpaper.forms.fl105 import LAW
-from firstpaper.forms.fl105.privacy import marks_the_box
+from firstpaper.forms.fl105.confidential import get_help_first, marks_the_box, wants_help_first
 from firstpaper.forms.open_answers import still_open
 from firstpaper.locale import _
 
@@ -23,6 +23,8 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
 
 def _confidential(case: Case) -> Answer:
     concept, marks = "confidential", marks_the_box(case)
+    if wants_help_first(case):
+        return fill(concept, get_help_first(), LAW)
     if marks is None:
         return still_open(case, concept, "uccjea.kept_private")
     if marks:

@@ -5,8 +5,8 @@ from datetime import date
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day
+from firstpaper.facts.addresses import must_stay_private
 from firstpaper.facts.children import Home
-from firstpaper.forms.fl105.privacy import must_stay_private
 from firstpaper.law.measures.child_homes import History, Stretch, history, homes
 from firstpaper.law.measures.children import ListedChild, listed_children
 from firstpaper.law.words import child_words, spell_day

@@ -16,11 +16,10 @@ from firstpaper.locale import _
 
 @dataclass(frozen=True, slots=True)
 class Papers:
-    """A listed thing by name, what to gather for it, and what the filer said is there already."""
+    """A listed thing by name, and what to gather for it. No private note of the filer is among it."""
 
     name: str
     papers: tuple[str, ...]
-    there: tuple[str, ...]
 
 
 def papers(case: Case, on: date) -> tuple[Papers, ...]:
@@ -32,7 +31,6 @@ def papers(case: Case, on: date) -> tuple[Papers, ...]:
         Papers(
             _name(case, thing, one),
             tuple(_of_asset(thing, one) if isinstance(thing, Asset) else _of_debt(thing)),
-            known(thing.documents) or (),
         )
         for thing, one in listed
     )

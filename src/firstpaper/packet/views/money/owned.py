@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from firstpaper.facts import known
+from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.law.measures.character import Character, Code, Reason
 from firstpaper.law.property_words import code_words, fact_words
 from firstpaper.locale import _
@@ -39,6 +41,7 @@ class Row:
     missing: tuple[str, ...]
     could_be: tuple[Said, ...]
     court: str
+    noted: tuple[str, ...]
 
 
 def sheets(found: Reckoning) -> Iterator[Sheet]:
@@ -70,7 +73,18 @@ def _row(found: Reckoning, number: int, one: Character) -> Row:
         tuple(dict.fromkeys(fact_words(key) for key in one.missing[:MOST_MISSING])),
         tuple(_could_be(one, debt=debt)),
         one.court,
+        tuple(_noted(found.case.fact(one.key))),
     )
+
+
+def _noted(thing: Asset | Debt) -> Iterator[str]:
+    """The filer's own notes. They stand on the private pages alone."""
+    if isinstance(thing, Asset) and (how := known(thing.value_how)):
+        yield _("How you know the value: {words}").format(words=how)
+    for paper in known(thing.documents) or ():
+        yield _("A paper you have: {paper}").format(paper=paper)
+    if note := known(thing.note):
+        yield _("Your note: {note}").format(note=note)
 
 
 def _why(one: Character) -> Iterator[Said]:
