@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from firstpaper.forms.data_files import DataFileError
+from firstpaper.data_files import DataFileError
 from firstpaper.forms.edition import (
     EDITIONS,
     Edition,

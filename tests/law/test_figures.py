@@ -247,7 +247,7 @@ def test_the_oldest_check_is_the_day_we_can_vouch_for(other_files: Path) -> None
         ("waiting.months", 6, "Fam. Code 2339(a)"),
         ("dismissal.serve_months", 36, "Code Civ. Proc. 583.210(a)"),
         ("dismissal.prove_service_days", 60, "Code Civ. Proc. 583.210(b)"),
-        ("dismissal.finish_months", 60, "Code Civ. Proc. 583.310; 583.360"),
+        ("dismissal.finish_months", 60, "Code Civ. Proc. 583.310, 583.360"),
         ("service.complete_days.substituted", 10, "Code Civ. Proc. 415.20(b)"),
         ("service.complete_days.out_of_state_mail", 10, "Code Civ. Proc. 415.40"),
         ("service.complete_days.publication", 27, "Code Civ. Proc. 415.50(c); Gov. Code 6064"),

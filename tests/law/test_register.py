@@ -41,12 +41,11 @@ def a_rule(check: Check, **changes: Any) -> Rule:
         "id": "topic.name",
         "title": "A rule",
         "check": check,
-        "authority": ("Fam. Code 1",),
-        "certainty": Certainty.STATUTE,
+        "authority": ("Fam. Code 2320",),
+        "narrowed": Certainty.STATUTE,
         "since": date(2020, 1, 1),
         "until": None,
         "not_modelled": "Much.",
-        "checked_on": TODAY,
     }
     return Rule(**{**shape, **changes})
 
@@ -66,7 +65,7 @@ def test_a_crashing_rule_is_reported_as_could_not_be_checked() -> None:
     assert finding.says == "This program could not check: A rule."
     assert "ZeroDivisionError" in finding.do
     assert "Maria" not in finding.says + finding.do
-    assert finding.authority == ("Fam. Code 1",)
+    assert finding.authority == ("Fam. Code 2320",)
 
 
 def test_a_rule_that_crashes_halfway_is_reported_and_its_findings_are_not_lost_in_silence() -> None:

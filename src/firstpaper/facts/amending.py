@@ -8,7 +8,7 @@ from firstpaper.facts.told import known
 def begun_from(earlier: Case) -> Case:
     """The case from which to amend the petition of `earlier`.
 
-    An amended petition says everything again (Cal. Rules of Court 5.74(a)(2)), so all answers stay. The
+    An amended petition says everything again (Cal. Rules of Court, rule 5.74(a)(2)), so all answers stay. The
     signature is given anew. What the earlier case and its record tell of the first petition is filled in;
     the rest is asked.
     """

@@ -7,9 +7,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.facts import Case
 from firstpaper.forms.asking import question
-from firstpaper.forms.data_files import Place, built, read_file
 
 FILE = Path(__file__).with_name("clerk.yaml")
 

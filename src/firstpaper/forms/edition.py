@@ -16,7 +16,7 @@ from types import MappingProxyType
 from typing import Any
 
 from firstpaper.counting import short_date
-from firstpaper.forms.data_files import Place, built, read_file
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.locale import _
 
 MONTHS = (

@@ -1,6 +1,6 @@
 """FL-110, the summons: a few boxes for the filer. The clerk dates, signs and stamps it.
 
-The clerk issues it with the petition (Cal. Rules of Court 5.50(a)); the original stays with the court.
+The clerk issues it with the petition (Cal. Rules of Court, rule 5.50(a)); the original stays with the court.
 """
 
 from collections.abc import Iterator

@@ -79,7 +79,7 @@ def _request(case: Case, on: date) -> Iterator[Answer]:
     yield from _head(case)
     yield fill("job", _("Your job, and your employer's name and address. If you have none, write: none."))
     yield blank("lawyer", _("This is for lawyers. You file for yourself."))
-    yield mark("fees.superior", _("Your case is in the superior court."), "Cal. Rules of Court 3.51")
+    yield mark("fees.superior", _("Your case is in the superior court."), "Cal. Rules of Court, rule 3.51")
     yield blank("fees.appellate", _("Your case is not on appeal."))
     yield from _benefits(case, why)
     yield from _income(case, why, on)
@@ -194,7 +194,7 @@ def _missing(case: Case) -> str:
 
 
 def _order(case: Case) -> Iterator[Answer]:
-    """The top of the order; the judge does the rest (Cal. Rules of Court 3.52(2))."""
+    """The top of the order; the judge does the rest (Cal. Rules of Court, rule 3.52(2))."""
     yield from _head(case)
     yield blank("lawyer", _("This is for lawyers. You file for yourself."))
-    yield blank("order", _("Leave all of it to the judge."), "Cal. Rules of Court 3.52(2)")
+    yield blank("order", _("Leave all of it to the judge."), "Cal. Rules of Court, rule 3.52(2)")

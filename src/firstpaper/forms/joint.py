@@ -75,7 +75,10 @@ def _both(case: Case, concept: str) -> Answer:
         return still_open(case, concept, "petitioner.name" if not first else "respondent.name")
     later = _("On later forms the first of you is the petitioner, and the second is the respondent.")
     return write(
-        concept, f"Petitioner 1: {first}\nPetitioner 2: {second}", later, "Cal. Rules of Court 5.16(a)(2)"
+        concept,
+        f"Petitioner 1: {first}\nPetitioner 2: {second}",
+        later,
+        "Cal. Rules of Court, rule 5.16(a)(2)",
     )
 
 
@@ -190,6 +193,6 @@ def _summons(case: Case) -> Iterator[Answer]:
     yield _both(case, "caption.names")
     yield court(case, "caption.court")
     yield blank("caption.case_number", _("The court gives the number when you file."), _("common practice"))
-    yield blank("issued", _("The clerk dates it, signs it and stamps it."), "Cal. Rules of Court 5.50")
+    yield blank("issued", _("The clerk dates it, signs it and stamps it."), "Cal. Rules of Court, rule 5.50")
     orders = _("Read them both. They bind each of you from the day you file.")
     yield blank("orders", orders, "Fam. Code 2342.5(a)(2)")

@@ -14,9 +14,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.facts import Case
 from firstpaper.forms.asking import question
-from firstpaper.forms.data_files import Place, built, read_file
 from firstpaper.forms.edition import as_printed
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce, FigureValue, UnknownFigureError, figure

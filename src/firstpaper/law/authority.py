@@ -1,5 +1,6 @@
 """Where a rule or a number comes from, and how sure we are of it."""
 
+from collections.abc import Iterable
 from enum import StrEnum
 
 
@@ -15,3 +16,8 @@ class Certainty(StrEnum):
     def confirmed(self) -> bool:
         """Whether the words were read in a statute, a court rule or an opinion."""
         return self in (Certainty.STATUTE, Certainty.COURT)
+
+
+def weakest(certainties: Iterable[Certainty]) -> Certainty:
+    """The least sure of several."""
+    return max(certainties, key=list(Certainty).index)

@@ -42,8 +42,8 @@ class Found:
     """What one rule found: said plainly, with what to do and the working shown.
 
     `facts` are the keys of the facts used, `dates` and `values` the computed results by name,
-    `steps` the counting a person can follow. `certainty` is set only where a finding is less sure
-    than its rule.
+    `steps` the counting a person can follow. `cite` names what this finding rests on besides the
+    sources of its rule; `certainty` is set only where it is less sure than all of them.
     """
 
     outcome: Outcome
@@ -54,6 +54,7 @@ class Found:
     dates: Mapping[str, date] = field(default_factory=lambda: NO_DATES)
     values: Mapping[str, object] = field(default_factory=lambda: NOTHING)
     steps: tuple[str, ...] = ()
+    cite: tuple[str, ...] = ()
     certainty: Certainty | None = None
 
 

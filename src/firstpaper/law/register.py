@@ -13,14 +13,12 @@ from inspect import cleandoc
 from pathlib import Path
 
 from firstpaper.facts import Case
-from firstpaper.law.authority import Certainty
+from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Finding, Found, Outcome, Weight
+from firstpaper.law.source import Cited, cited
 from firstpaper.locale import _
 
 Check = Callable[[Case, date], Found | Sequence[Found] | None]
-
-ALL_CHECKED_ON = date(2026, 11, 25)
-"""The day on which all rules were last held against their sources. A rule checked again later says so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,18 +26,32 @@ class Rule:
     """One rule: a function, and what a reader must know before trusting it.
 
     `since` and `until` are the first and last day the law was in force as modelled here;
-    outside them the rule is silent. `checked_on` is the day it was last held against its sources.
+    outside them the rule is silent. `narrowed` makes the rule less sure than its sources, never surer.
     """
 
     id: str
     title: str
     check: Check
     authority: tuple[str, ...]
-    certainty: Certainty
+    narrowed: Certainty
     since: date
     until: date | None
     not_modelled: str
-    checked_on: date
+
+    @property
+    def sources(self) -> tuple[Cited, ...]:
+        """What the rule rests on, each section or page as the rule names it."""
+        return _sources(self.authority)
+
+    @property
+    def certainty(self) -> Certainty:
+        """As sure as the least sure of its sources."""
+        return weakest((self.narrowed, *_certainties(self.sources)))
+
+    @property
+    def checked_on(self) -> date:
+        """The day on which the oldest of its sources was last checked."""
+        return min(one.source.checked_on for one in self.sources)
 
     @property
     def page(self) -> str:
@@ -79,10 +91,22 @@ class Rule:
             dates=one.dates,
             values=one.values,
             steps=one.steps,
-            authority=self.authority,
-            certainty=one.certainty or self.certainty,
+            authority=(*self.authority, *one.cite),
+            certainty=self._certainty_of(one),
             not_modelled=_(self.not_modelled),
         )
+
+    def _certainty_of(self, one: Found) -> Certainty:
+        """A finding may be less sure than its rule, never surer."""
+        return weakest((self.certainty, one.certainty or self.certainty, *_certainties(_sources(one.cite))))
+
+
+def _sources(cites: Iterable[str]) -> tuple[Cited, ...]:
+    return tuple(one for each in cites for one in cited(each))
+
+
+def _certainties(sources: Iterable[Cited]) -> Iterator[Certainty]:
+    return (one.source.certainty for one in sources)
 
 
 def rule(
@@ -93,12 +117,12 @@ def rule(
     until: date | None = None,
     certainty: Certainty = Certainty.STATUTE,
     not_modelled: str = "",
-    checked_on: date = ALL_CHECKED_ON,
 ) -> Callable[[Check], Check]:
     """Declare the rule of a file in `law/rules/`.
 
-    `cite` names the paragraph, `since` the first day on which the law stood as written here, and
-    `not_modelled` what the rule leaves out.
+    `cite` names the section and paragraph as they stand in `authorities/`; from them come how sure the
+    rule is and when it was checked. `certainty` makes it less sure than they are. `since` is the first day
+    on which the law stood as written here, and `not_modelled` what the rule leaves out.
     """
 
     def declare(check: Check) -> Check:
@@ -108,11 +132,10 @@ def rule(
             title=title,
             check=check,
             authority=(cite,) if isinstance(cite, str) else tuple(cite),
-            certainty=certainty,
+            narrowed=certainty,
             since=since,
             until=until,
             not_modelled=not_modelled,
-            checked_on=checked_on,
         )
         return check
 

@@ -79,14 +79,14 @@ def _reach(case: Case) -> Iterator[Answer]:
     phone = _("The court may call you. The other side will see this number.")
     no_phone = _("You chose to give none. Ask the clerk whether this court needs one.")
     yield written(case, "cap.phone", "petitioner.phone", phone, nothing=no_phone)
-    free = "Cal. Rules of Court 2.118(b)"
+    free = "Cal. Rules of Court, rule 2.118(b)"
     yield blank("cap.fax", _("Nobody has to give a fax number."), free)
     email = _(
         "It helps you not to miss a notice. Giving it does not mean that papers may be served by e-mail."
     )
     no_email = _("You chose to give none. Nobody has to give an e-mail address.")
     yield written(
-        case, "cap.email", "petitioner.email", email, "Cal. Rules of Court 2.251(b)", nothing=no_email
+        case, "cap.email", "petitioner.email", email, "Cal. Rules of Court, rule 2.251(b)", nothing=no_email
     )
 
 
@@ -148,7 +148,7 @@ def _names(case: Case, page: str) -> Iterator[Answer]:
     petitioner = _("You are the petitioner, now and in every later paper.")
     authority = _("common practice")
     if somebody_else_files(case):
-        petitioner, authority = get_help_with_this_box(), "Cal. Rules of Court 5.16(b)(3)"
+        petitioner, authority = get_help_with_this_box(), "Cal. Rules of Court, rule 5.16(b)(3)"
     yield written(case, f"{page}.petitioner", "petitioner.name", petitioner, authority)
     respondent = _("The other side is the respondent, now and in every later paper.")
     yield written(case, f"{page}.respondent", "respondent.name", respondent, _("common practice"))
@@ -158,7 +158,7 @@ def _kind(case: Case) -> Iterator[Answer]:
     amended = known(case.matter.amended) is True
     first = _("This is the first petition in this case.")
     again = _("A petition was filed in this case before. This one takes its place as a whole.")
-    authority = "Cal. Rules of Court 5.74(a)(2)" if amended else ""
+    authority = "Cal. Rules of Court, rule 5.74(a)(2)" if amended else ""
     yield chosen(
         case, "cap.amended", "matter.amended", amended, because=again, otherwise=first, authority=authority
     )

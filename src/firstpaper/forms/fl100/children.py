@@ -161,12 +161,12 @@ def _statements(case: Case, on: date) -> Iterator[Answer]:
     yield blank("children.before", nothing_to_mark(), "Fam. Code 2330.1")
     if listed_children(case, on) or _not_described(case):
         with_105 = _("Nothing to mark. It means that you must file form FL-105 with this petition.")
-        yield blank("children.fl105", with_105, "Cal. Rules of Court 5.52(a)")
+        yield blank("children.fl105", with_105, "Cal. Rules of Court, rule 5.52(a)")
     elif unborn(case):
         ask = _("Nothing to mark. FL-105 speaks of children already born: ask the clerk if you need it.")
-        yield blank("children.fl105", ask, "Cal. Rules of Court 5.52(a)")
+        yield blank("children.fl105", ask, "Cal. Rules of Court, rule 5.52(a)")
     else:
-        yield blank("children.fl105", nothing_to_mark(), "Cal. Rules of Court 5.52(a)")
+        yield blank("children.fl105", nothing_to_mark(), "Cal. Rules of Court, rule 5.52(a)")
 
 
 def _declaration(case: Case, on: date) -> Answer:

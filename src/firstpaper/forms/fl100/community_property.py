@@ -102,7 +102,7 @@ def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
         return None
     if how is CommunityHow.LIST:
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(PLACES.rows, _text(case, on), last_four, "Cal. Rules of Court 1.201(a)")
+        return write(PLACES.rows, _text(case, on), last_four, "Cal. Rules of Court, rule 1.201(a)")
     later = _(
         "You can state the full list later. But if the other side never answers, the judge can decide only "
         "what the petition told them."

@@ -92,7 +92,7 @@ def _list(case: Case, how: SeparateHow, on: date) -> Answer | None:
         kinds = _("The usual kinds of separate property. Many petitions say no more at this stage.")
         return write(PLACES.rows, words, kinds, _("common practice"))
     last_four = _("As you listed it. Never more than the last four digits of an account.")
-    return write(PLACES.rows, words, last_four, "Cal. Rules of Court 1.201(a)")
+    return write(PLACES.rows, words, last_four, "Cal. Rules of Court, rule 1.201(a)")
 
 
 def _on_the_lines(rows: tuple[tuple[str, ...], ...]) -> str:

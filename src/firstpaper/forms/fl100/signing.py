@@ -31,7 +31,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     last_four = _(
         "Nothing to mark. Never write a whole social security or account number on any paper you file."
     )
-    yield blank("notice.redaction", last_four, "Fam. Code 2024.5; Cal. Rules of Court 1.201(a)")
+    yield blank("notice.redaction", last_four, "Fam. Code 2024.5; Cal. Rules of Court, rule 1.201(a)")
     rights = _(
         "Nothing to mark. Read it: wills, accounts, insurance and joint titles may need your attention."
     )

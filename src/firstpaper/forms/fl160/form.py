@@ -65,7 +65,7 @@ def _line(number: int, words: tuple[str, ...], use: str, told: frozenset[int]) -
     concept = f"line.{number}"
     if words:
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(concept, "\n".join(words), last_four, "Cal. Rules of Court 1.201(a)")
+        return write(concept, "\n".join(words), last_four, "Cal. Rules of Court, rule 1.201(a)")
     if use == SEPARATE:
         return fill(concept, _("If one of you alone owns or owes such a thing: write what it is, and whose."))
     if number in told:
@@ -91,4 +91,4 @@ def _signing(case: Case) -> Iterator[Answer]:
     yield written(case, "signing.name", "petitioner.name", _("Your full legal name, as at the top."))
     yield sign("signing.signature", _("You sign, and nobody for you."))
     keep_off = _("Read it, and file no bank papers, tax returns or whole account numbers with it.")
-    yield blank("instructions", f"{nothing_to_mark()} {keep_off}", "Cal. Rules of Court 1.201(a)")
+    yield blank("instructions", f"{nothing_to_mark()} {keep_off}", "Cal. Rules of Court, rule 1.201(a)")

@@ -32,7 +32,7 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
     yield mark(
         "papers.petition",
         _("Yours is a family case. The three forms go together, and FL-120 stays blank."),
-        "Cal. Rules of Court 5.68",
+        "Cal. Rules of Court, rule 5.68",
     )
     not_yours = _("This is for another kind of case.")
     yield blank("papers.parentage", not_yours)

@@ -35,7 +35,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     yield from _left_with_somebody(case, on)
     yield from _by_mail(case, on)
     other = _("Only where a judge ordered another way of service, such as a newspaper.")
-    yield blank("other", other, "Code Civ. Proc. 415.50; Cal. Rules of Court 5.72")
+    yield blank("other", other, "Code Civ. Proc. 415.50; Cal. Rules of Court, rule 5.72")
     yield from _notice()
     yield from _server()
 

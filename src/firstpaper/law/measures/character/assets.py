@@ -335,7 +335,7 @@ def growth_without_work(look: AssetLook) -> Verdict | None:
     )
 
 
-@ASSETS.row("Fam. Code 760", "Fam. Code 770(a)(3)", "Pereira and Van Camp opinions (from memory)")
+@ASSETS.row("Fam. Code 760", "Fam. Code 770(a)(3)", "Pereira and Van Camp opinions")
 def grew_by_work(look: AssetLook) -> Verdict | None:
     """Where a spouse worked in a separate business or property, its growth is partly pay."""
     if look.how is Acquired.GROWTH:
@@ -397,7 +397,7 @@ def own_money_in_a_joint_account(look: AssetLook) -> Verdict | None:
     )
 
 
-@ASSETS.row("Fam. Code 2580-2581", "Fam. Code 2640(b)", "In re Marriage of Walrath (1998) 17 Cal.4th 907")
+@ASSETS.row("Fam. Code 2581", "Fam. Code 2640(b)", "In re Marriage of Walrath (1998) 17 Cal.4th 907")
 def put_in_joint_form(look: AssetLook) -> Verdict | None:
     """One spouse's thing put in both names in the marriage is presumed community; the owner may be repaid."""
     if not _own(look) or look.title is not TitleForm.JOINT:
@@ -519,7 +519,7 @@ def bought_into_a_joint_account(look: AssetLook) -> Verdict | None:
     return _joint(_("It lies in a bank account of you both."), _tracing())
 
 
-@ASSETS.row("Fam. Code 2580-2581", "Fam. Code 2640(b)")
+@ASSETS.row("Fam. Code 2581", "Fam. Code 2640(b)")
 def bought_in_joint_form(look: AssetLook) -> Verdict | None:
     """What the two bought in the marriage in both names is presumed community, whatever paid for it."""
     if not _bought(look, Time.DURING) or look.title is not TitleForm.JOINT:
@@ -597,7 +597,7 @@ def bought_with_both_kinds_of_money(look: AssetLook) -> Verdict | None:
     )
 
 
-@ASSETS.row("Fam. Code 2580-2581", "Fam. Code 771(a)")
+@ASSETS.row("Fam. Code 2581", "Fam. Code 771(a)")
 def bought_in_joint_form_after(look: AssetLook) -> Verdict | None:
     """What the two bought in both names after they separated: no section settles it."""
     if not _bought(look, Time.AFTER):

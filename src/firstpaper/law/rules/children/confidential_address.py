@@ -15,7 +15,7 @@ ALLEGED = frozenset({Danger.VIOLENCE, Danger.RESTRAINING_ORDER})
 
 @rule(
     "Addresses of you and the children",
-    cite=("Fam. Code 3429(a)", "Gov. Code 6207"),
+    cite="Fam. Code 3429(a)",
     since=date(2000, 1, 1),
     not_modelled="What counts as alleging violence, and asking a judge to seal a paper.",
 )

@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import CustodyTo, VisitsTo
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children, listed_children, unborn
 from firstpaper.law.register import rule
@@ -22,7 +21,6 @@ LINES = ("legal", "physical", "visits")
         "Fam. Code 3004",
         "Fam. Code 3006",
         "Fam. Code 3007",
-        "Common practice, no source",
     ),
     since=date(1999, 1, 1),
     not_modelled="What is best for a child. That is for the parents and the court.",
@@ -83,7 +81,7 @@ def _about(name: str, place: str, told: dict[str, object]) -> Iterator[Found]:
             _of(name, _("You ask for physical custody and for visits for the same parent.")),
             _("Visits are for the parent with whom the children do not mainly live. Look at both lines."),
             facts=facts,
-            certainty=Certainty.SECONDARY,
+            cite=("common practice",),
         )
 
 

@@ -4,7 +4,6 @@ from datetime import date
 
 from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.dismissal import next_review
 from firstpaper.law.measures.record import filed_on
@@ -19,7 +18,6 @@ NEAR_DAYS = 45
     "The court looks at how the case goes",
     cite="Cal. Rules of Court, rule 5.83(c)(2)",
     since=date(2015, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="How your court does it. Local rules decide if there is a hearing, a letter or neither.",
 )
 def review(case: Case, on: date) -> Found | None:

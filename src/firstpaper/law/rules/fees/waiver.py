@@ -6,7 +6,6 @@ from datetime import date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Shortcut
 from firstpaper.facts.money import in_dollars
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fee_waiver import IncomeLimit, income_limit
 from firstpaper.law.register import rule
@@ -26,7 +25,6 @@ HOUSEHOLD, INCOME, NEEDS = "waiver.household", "waiver.income", "waiver.short_of
         "Cal. Rules of Court, rule 3.51",
     ),
     since=date(2023, 1, 19),
-    certainty=Certainty.SECONDARY,
     not_modelled="Property, prisoners, paying in part or over time, and repayment ordered later.",
 )
 def waiver(case: Case, on: date) -> Found | None:
@@ -47,8 +45,6 @@ def waiver(case: Case, on: date) -> Found | None:
     clerk must take them and file your papers at once, without a fee and without proof. The form is private:
     the other side does not get it. Answer every item that fits you, for a form that is not complete is
     denied. Each spouse asks separately. Tell the court within five days if your money gets better.
-
-    We have not read the words of the section on who qualifies as they stand today. So we say "may".
 
     What to do. If one of the three fits, ask. If you are not sure, ask the self-help center.
     """

@@ -5,7 +5,6 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fees import waiver_deemed as court_acts_by
 from firstpaper.law.register import rule
@@ -18,7 +17,6 @@ FACTS = ("record.fee", "record.waiver_filed_on")
     "When a fee waiver counts as granted",
     cite=("Cal. Rules of Court, rule 3.53", "Gov. Code 68634"),
     since=date(2019, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="What the court asks for if it acts in time: more facts, a hearing, or a part of the fee.",
 )
 def waiver_deemed(case: Case, on: date) -> Found | None:

@@ -4,7 +4,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fees import after_denial
 from firstpaper.law.register import rule
@@ -18,7 +17,6 @@ FACTS = ("record.fee", "record.waiver_denied_on")
     "A fee waiver that was denied",
     cite="Cal. Rules of Court, rule 5.43(a)",
     since=date(2019, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="From which day your court counts: the notice's date, its mailing, or the day it came.",
 )
 def waiver_denied(case: Case, on: date) -> Found | None:

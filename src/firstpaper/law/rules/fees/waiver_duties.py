@@ -4,7 +4,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState
-from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
@@ -15,7 +14,6 @@ from firstpaper.locale import _
     "What you owe the court with a fee waiver",
     cite=("Gov. Code 68636(a)", "Gov. Code 68639"),
     since=date(2019, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled=(
         "When the court looks again at your means, and when it asks the other side to pay your fees."
     ),
@@ -27,8 +25,6 @@ def waiver_duties(case: Case, on: date) -> Found | None:
     days after the judgment, or after the case ends in another way.
 
     An example. You find work on March 1 with pay that is no longer low. Tell the court by March 6.
-
-    We read these sections in copies, not in the code itself.
     """
     if known(case.record.fee) is not FeeState.WAIVER_GRANTED:
         return None

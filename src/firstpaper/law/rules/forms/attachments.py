@@ -1,11 +1,11 @@
 """What goes behind the petition."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CustodySheet, CustodyTo, SeparateHow, VisitsTo
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Plea, asset_characters, debt_characters, plea
 from firstpaper.law.measures.children import has_minor_children, listed_children
@@ -27,9 +27,8 @@ FORMS = {
 
 @rule(
     "What goes behind the petition",
-    cite=("Cal. Rules of Court, rule 5.52(a)", "Fam. Code 3429(a)", "Common practice, no source"),
+    cite=("Cal. Rules of Court, rule 5.52(a)", "Fam. Code 3429(a)"),
     since=date(2020, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled="Local forms and covers that a court may ask for besides.",
 )
 def attachments(case: Case, on: date) -> list[Found]:
@@ -50,7 +49,8 @@ def attachments(case: Case, on: date) -> list[Found]:
 
     What to do. Lay the pages side by side before you sign: each mark, then its page.
     """
-    return [*_custody(case, on), *_separate(case, on), *_community(case, on), *_forms(case, on)]
+    pages = (*_custody(case, on), *_separate(case, on), *_community(case, on))
+    return [*(replace(one, cite=("common practice",)) for one in pages), *_forms(case, on)]
 
 
 def _custody(case: Case, on: date) -> Iterator[Found]:
@@ -135,7 +135,6 @@ def _forms(case: Case, on: date) -> Iterator[Found]:
             _("You have minor children together, so form FL-105 must go with the petition."),
             _("Fill it in and put it behind the petition. Without it the papers are likely to come back."),
             facts=("children.family",),
-            certainty=Certainty.COURT,
         )
     forms = [name for sheet, name in FORMS.items() if sheet in (known(case.custody.sheets) or ())]
     forms += ["FL-160"] if _on_fl_160(case) else []

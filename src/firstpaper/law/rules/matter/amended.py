@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -24,7 +23,6 @@ FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
         "Fam. Code 2321(b)",
     ),
     since=date(2021, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled=(
         "Whether this is the first amendment, amended joint petitions, and what a court asks for leave."
     ),

@@ -23,9 +23,9 @@ EDITIONS = ("FL-110", "FL-115")
 @rule(
     "What changes on January 1, 2027",
     cite=(
-        "Fam. Code 2040(a)(3) as operative January 1, 2027 (Stats. 2025, ch. 48)",
-        "Code Civ. Proc. 415.20, 417.10 as operative January 1, 2027 (Stats. 2025, ch. 563)",
-        "Fam. Code 2211(g) as operative January 1, 2027 (Stats. 2025, ch. 633)",
+        "Fam. Code 2040(a)(3) (Stats. 2025, ch. 48)",
+        "Code Civ. Proc. 415.20, 417.10 (Stats. 2025, ch. 563)",
+        "Fam. Code 2211(g) (Stats. 2025, ch. 633)",
     ),
     since=date(2026, 1, 1),
     not_modelled="How courts treat cases that lie on both sides of the day; forms not yet published.",

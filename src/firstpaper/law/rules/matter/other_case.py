@@ -3,7 +3,6 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.register import rule
@@ -17,7 +16,6 @@ OTHER, WORDS = "matter.other_case", "matter.other_case_words"
     "Another court case",
     cite=("Fam. Code 3429(a)(1)-(2)", "Fam. Code 3429(d)", "Cal. Rules of Court, rule 5.63"),
     since=date(2013, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled="Which court goes first, and what its orders do to this case.",
 )
 def other_case(case: Case, on: date) -> Found | None:

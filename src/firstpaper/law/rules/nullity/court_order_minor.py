@@ -15,7 +15,7 @@ KEY = "grounds.court_allowed_minor"
 
 @rule(
     "A marriage under 18 that a court allowed",
-    cite="Fam. Code 2210(a), with Fam. Code 302 and 303",
+    cite="Fam. Code 2210(a); Fam. Code 302, 303",
     since=date(2019, 1, 1),
     not_modelled="Whether an order was made in the right way, and orders of courts outside California.",
 )

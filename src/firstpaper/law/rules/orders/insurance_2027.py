@@ -15,7 +15,7 @@ from firstpaper.locale import _
     "Keep insurance going",
     cite=(
         "Fam. Code 2040(a)(3)",
-        "Fam. Code 2040(a)(3) as operative January 1, 2027 (Stats. 2025, ch. 48)",
+        "Fam. Code 2040(a)(3) (Stats. 2025, ch. 48)",
     ),
     since=date(2026, 1, 1),
     not_modelled="A summons that the clerk issued on another day than the filing.",

@@ -4,7 +4,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Special
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import took_part
 from firstpaper.law.register import rule
@@ -15,7 +14,6 @@ from firstpaper.locale import _
     "The other side is in the armed forces",
     cite="50 U.S.C. 3931",
     since=date(2015, 1, 1),
-    certainty=Certainty.UNCONFIRMED,
     not_modelled="How long a case is put off, and who counts as in service. We name this law from memory.",
 )
 def military(case: Case, on: date) -> Found | None:

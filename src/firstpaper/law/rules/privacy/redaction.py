@@ -6,7 +6,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, SeparateHow
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -23,7 +22,6 @@ _LONGER_THAN_FOUR = re.compile(r"(?<![\d,.])\d{5,}(?![\d,])")
     "Numbers that do not belong in court papers",
     cite=("Cal. Rules of Court, rule 1.201", "Fam. Code 2024.5", "Fam. Code 2024.6"),
     since=date(2015, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="Papers you write yourself. Forms on support collection, where the number may be needed.",
 )
 def redaction(case: Case, on: date) -> list[Found]:
@@ -76,7 +74,6 @@ def _each(case: Case) -> Iterator[Found]:
             ),
             _("Ask the clerk or the self-help center how to ask for that."),
             facts=HOW,
-            certainty=Certainty.STATUTE,
         )
 
 

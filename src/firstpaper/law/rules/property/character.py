@@ -3,11 +3,12 @@
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.law.authority import Certainty
+from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Character, Code
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names, working
+from firstpaper.law.source import cited
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
 
@@ -19,7 +20,7 @@ from firstpaper.locale import _, _n
         "Fam. Code 760",
         "Fam. Code 770",
         "Fam. Code 771",
-        "Fam. Code 2580-2581",
+        "Fam. Code 2581",
         "Fam. Code 2620-2627",
     ),
     since=date(2020, 1, 1),
@@ -89,6 +90,6 @@ def character(case: Case, on: date) -> Found | None:
     )
 
 
-def _least_certain(things: tuple[Character, ...]) -> Certainty | None:
-    from_memory = any("memory" in cite for one in things for reason in one.reasons for cite in reason.cite)
-    return Certainty.UNCONFIRMED if from_memory else None
+def _least_certain(things: tuple[Character, ...]) -> Certainty:
+    cites = (cite for one in things for reason in one.reasons for cite in reason.cite)
+    return weakest((Certainty.STATUTE, *(each.source.certainty for cite in cites for each in cited(cite))))

@@ -14,7 +14,7 @@ HOW, KINDS = "property.community_how", "property.community_kinds"
 
 @rule(
     "Community property that is not yet known",
-    cite=("Code Civ. Proc. 580(a)", "Fam. Code 2104", "Common practice, no source"),
+    cite=("Code Civ. Proc. 580(a)", "Fam. Code 2104", "common practice"),
     since=date(2020, 1, 1),
     certainty=Certainty.SECONDARY,
     not_modelled="What a given court accepts in a default case.",

@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Fees, Kind
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -15,7 +14,7 @@ FEES = "requests.fees"
 
 @rule(
     "Attorney's fees and costs",
-    cite=("Fam. Code 2030(a)", "Fam. Code 2031(a)-(b)", "Fam. Code 2255", "Common practice, no source"),
+    cite=("Fam. Code 2030(a)", "Fam. Code 2031(a)-(b)", "Fam. Code 2255"),
     since=date(2011, 1, 1),
     not_modelled="Whether and how much a court would order.",
 )
@@ -68,7 +67,7 @@ def _each(case: Case) -> Iterator[Found]:
                 "change the petition first."
             ),
             facts=(FEES,),
-            certainty=Certainty.SECONDARY,
+            cite=("common practice",),
         )
     elif told is Fees.PAID_BY_PETITIONER:
         yield Found(

@@ -28,7 +28,7 @@ SERVING = {Who.PETITIONER: Special.FILER_IN_MILITARY, Who.RESPONDENT: Special.OT
 
 @rule(
     "Time away, military postings, and the wish to stay",
-    cite=("Fam. Code 2320(a)", "Gov. Code 243-245"),
+    cite=("Fam. Code 2320(a)", "Gov. Code 244"),
     since=date(2012, 1, 1),
     not_modelled="Everything here. It is flagged for a person and never decided.",
 )

@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.register import rule
@@ -17,7 +16,7 @@ DANGERS, MAILING = "safety.dangers", "petitioner.mailing"
 
 @rule(
     "A hidden address",
-    cite=("Gov. Code 6205", "Gov. Code 6207", "Code Civ. Proc. 1013(a)"),
+    cite="Code Civ. Proc. 1013(a)",
     since=date(2024, 7, 1),
     not_modelled="Who can join Safe at Home, and asking a judge to seal a paper.",
 )
@@ -61,7 +60,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 "safe for mail. If the county gives you away, talk to a lawyer first."
             ),
             facts=(DANGERS,),
-            certainty=Certainty.SECONDARY,
+            cite=("Gov. Code 6205", "Gov. Code 6207"),
         )
         if mailing:
             yield _look_at_mailing(

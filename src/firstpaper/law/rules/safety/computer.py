@@ -4,7 +4,6 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Danger, SafeHere
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -14,9 +13,8 @@ HERE = "safety.here"
 
 @rule(
     "A shared computer",
-    cite="Common practice, no source",
+    cite="common practice",
     since=date(2015, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled="Spying programs, shared clouds and backups. No program can find or stop them all.",
 )
 def computer(case: Case, on: date) -> Found | None:

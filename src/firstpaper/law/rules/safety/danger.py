@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Danger, NullityGround, SafeHere
-from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
@@ -19,7 +18,6 @@ DANGERS, HERE = "safety.dangers", "safety.here"
     "Danger",
     cite=("Fam. Code 246", "Gov. Code 70677(b)(5)", "National Domestic Violence Hotline, own number"),
     since=date(2015, 1, 1),
-    certainty=Certainty.SECONDARY,
     not_modelled="Whether an order would be granted. Nothing here measures how great a danger is.",
 )
 def danger(case: Case, on: date) -> list[Found]:

@@ -5,7 +5,6 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Lives, ServiceMethod
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import took_part
 from firstpaper.law.measures.service import method, service_complete
@@ -20,7 +19,6 @@ LIVES, DAY = "residence.respondent.lives", "record.service.complete_on"
     "Service in another country",
     cite="Cal. Rules of Court, rule 5.68(a)(5)",
     since=date(2013, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="Which country is bound by which treaty, and what it allows.",
 )
 def abroad(case: Case, on: date) -> Found | None:

@@ -26,9 +26,9 @@ SERVED, MAILED, TRIES = "record.service.served_on", "record.service.mailed_on", 
 @rule(
     "New rules on service from January 1, 2027",
     cite=(
-        "Code Civ. Proc. 415.20(b)(1)-(2) as operative January 1, 2027 (Stats. 2025, ch. 563)",
-        "Code Civ. Proc. 417.10(a)(1)-(5) as operative January 1, 2027 (Stats. 2025, ch. 563)",
-        "Code Civ. Proc. 473.2 as operative January 1, 2027 (Stats. 2025, ch. 563)",
+        "Code Civ. Proc. 415.20(b)(1)-(2) (Stats. 2025, ch. 563)",
+        "Code Civ. Proc. 417.10(a)(1)-(5) (Stats. 2025, ch. 563)",
+        "Code Civ. Proc. 473.2 (Stats. 2025, ch. 563)",
     ),
     since=date(2026, 1, 1),
     not_modelled="How courts treat service that lies on both sides of the day. The acts do not say.",

@@ -13,7 +13,7 @@ from firstpaper.locale import _
 
 @rule(
     "Service in the way a judge ordered",
-    cite=("Code Civ. Proc. 413.30(a) (Stats. 2025, ch. 403)",),
+    cite=("Code Civ. Proc. 413.30(a)",),
     since=date(2026, 1, 1),
     not_modelled="What the order says: its manner, its proof and its days are its own.",
 )

@@ -5,7 +5,6 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState, ServiceMethod
-from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.service import method
 from firstpaper.law.register import rule
@@ -19,7 +18,6 @@ FEE = "record.fee"
     "The summons posted at the courthouse",
     cite=("Cal. Rules of Court, rule 5.72", "Code Civ. Proc. 413.30"),
     since=date(2015, 1, 1),
-    certainty=Certainty.COURT,
     not_modelled="What a judge asks to see first, where the papers hang, and what the order adds.",
 )
 def posting(case: Case, on: date) -> list[Found]:

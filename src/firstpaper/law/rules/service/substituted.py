@@ -21,7 +21,7 @@ LEFT, MAILED, TRIES = "record.service.served_on", "record.service.mailed_on", "r
     "Papers left with somebody else",
     cite=(
         "Code Civ. Proc. 415.20(b)",
-        "Code Civ. Proc. 415.20(b)(1)-(2) as operative January 1, 2027 (Stats. 2025, ch. 563)",
+        "Code Civ. Proc. 415.20(b)(1)-(2) (Stats. 2025, ch. 563)",
         "Code Civ. Proc. 413.20",
     ),
     since=date(2026, 1, 1),

@@ -15,7 +15,7 @@ MINE, THEIRS = "support.petitioner", "support.respondent"
 
 @rule(
     "Saying nothing about support",
-    cite=("Code Civ. Proc. 580(a)", "A superior court's instructions for default cases"),
+    cite=("Code Civ. Proc. 580(a)", "a superior court's instructions for default cases"),
     since=date(2007, 1, 1),
     certainty=Certainty.SECONDARY,
     not_modelled="What a court does with a silent petition once both have taken part.",

@@ -29,11 +29,16 @@ class _Loader(getattr(yaml, "CSafeLoader", yaml.SafeLoader)):  # type: ignore[mi
 
 def read_file(path: Path) -> dict[str, Any]:
     """The names at the top of a file, each with what stands under it."""
+    return read_text(path.name, path.read_text(encoding="utf-8"))
+
+
+def read_text(file: str, text: str) -> dict[str, Any]:
+    """The same for text that was read already; `file` names it in messages."""
     try:
-        shape = yaml.load(path.read_text(encoding="utf-8"), _Loader)  # noqa: S506 - a safe loader
+        shape = yaml.load(text, _Loader)  # noqa: S506 - a safe loader
     except yaml.YAMLError as broken:
-        raise DataFileError(f"{path.name}: {broken}") from broken
-    return Place(path.name).mapping(shape)
+        raise DataFileError(f"{file}: {broken}") from broken
+    return Place(file).mapping(shape)
 
 
 @dataclass(frozen=True, slots=True)
