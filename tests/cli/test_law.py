@@ -10,6 +10,7 @@ import pytest
 from firstpaper.cli.law_list import checked_law
 from firstpaper.law.figure import all_figures
 from firstpaper.law.register import all_rules
+from firstpaper.law.source import Source, all_sources
 from tests.cli.person import Ran, flat
 
 Run = Callable[..., Ran]
@@ -27,6 +28,7 @@ KEYS = [
     "until",
     "checked_on",
     "age_days",
+    "used_by",
 ]
 
 
@@ -38,8 +40,13 @@ def listed(run: Run, *options: str) -> list[dict[str, Any]]:
 def test_every_figure_and_every_rule_is_listed_with_the_day_of_its_check(run: Run) -> None:
     law = listed(run, "--on", "2026-11-25")
     named = {one["name"] for one in law}
-    assert named == {each.name for each in all_figures() if _matters(each)} | set(all_rules())
+    figures = {each.name for each in all_figures() if _matters(each)}
+    assert named == figures | set(all_rules()) | {each.cite for each in all_sources() if _matters_still(each)}
     assert [list(one) for one in law] == [KEYS] * len(law)
+
+
+def _matters_still(each: Source) -> bool:
+    return each.until is None or each.until >= ON
 
 
 def _matters(each: Any) -> bool:
@@ -67,7 +74,9 @@ def test_a_check_is_stale_when_it_is_more_than_so_many_days_old(run: Run, days: 
     ran = run("law", "--on", on.isoformat(), "--stale", str(days))
     assert ran.exit == (1 if stale else 0)
     assert ("was checked within" in flat(ran.out)) is not stale
-    assert ("residence.state: " in ran.out) is stale
+    assert ("residence.state_months: " in ran.out) is stale
+    assert ("Fam. Code 2320: " in ran.out) is stale
+    assert "residence.state: " not in ran.out
 
 
 def test_a_stale_check_is_exit_1_for_programs_too(run: Run) -> None:
@@ -82,13 +91,17 @@ def test_a_stale_check_is_exit_1_for_programs_too(run: Run) -> None:
 def test_a_person_reads_value_source_certainty_and_day(run: Run) -> None:
     text = flat(run("law", "--on", "2026-11-25").out)
     assert (
-        "numbers and rules of law, as of Wednesday, November 25, 2026. The oldest check comes first." in text
+        "numbers, rules and sources of law, as of Wednesday, November 25, 2026. The oldest check comes first."
+        in text
     )
     assert (
         "residence.state_months: Months one spouse must have lived in California just before filing for "
         "divorce Value: 6 Source: Fam. Code 2320(a) (read in the law) Last checked on Wed, Nov 25, 2026"
     ) in text
-    assert "Source: Gov. Code 68632(b), as amended by Stats. 2022, ch. 57 (read about)" in text
+    assert (
+        "Source: Lab. Code 1182.12; Department of Industrial Relations notice 2025-118 (read about)" in text
+    )
+    assert "Fam. Code 2320: How long somebody must have lived here Read in the law Rests on it: " in text
     assert "(not confirmed)" in text
     assert "Begins on Fri, Jan 1, 2027" in text
     assert "Ends with Thu, Dec 31, 2026" in text
@@ -101,3 +114,41 @@ def test_a_number_of_days_that_is_none_is_refused(run: Run, days: str) -> None:
 
 def test_the_clock_is_asked_where_no_day_is_given(run: Run) -> None:
     assert run("law", "--stale", "36500").exit == 0
+
+
+def test_a_stale_section_names_the_rules_that_rest_on_it(run: Run) -> None:
+    law = run("law", "--on", "2027-11-25", "--stale", "30", "--json").envelope["data"]["law"]
+    stale = {one["name"]: one for one in law}
+
+    assert "residence.state" in stale["Fam. Code 2320"]["used_by"]
+    assert not any(one["kind"] == "rule" for one in law)
+
+
+def test_why_prints_the_words_of_the_law_beside_ours(run: Run) -> None:
+    text = flat(run("why", "residence.state").out)
+
+    assert "Fam. Code 2320(a): How long somebody must have lived here (a) \u201cExcept as provided in" in text
+    assert "resident of this state for six months and of the county" in text
+    assert "Read in the law, last checked on Wed, Nov 25, 2026" in text
+    assert "lawCode=FAM&sectionNum=2320." in text
+
+
+def test_why_says_where_nothing_is_quoted_and_from_when_words_hold(run: Run) -> None:
+    quoted, newer = flat(run("why", "safety.computer").out), flat(run("why", "nullity.force_from_2027").out)
+
+    assert (
+        "common practice: What clerks, servers and lawyers do, with no written source We quote no words"
+        in quoted
+    )
+    assert "Read about, last checked on" in quoted
+    assert "Fam. Code 2211(g) (Stats. 2025, ch. 633): " in newer
+    assert "These words hold from Fri, Jan 1, 2027 on." in newer
+    assert "These words hold up to Thu, Dec 31, 2026." in newer
+
+
+def test_why_tells_programs_each_source_with_its_words(run: Run) -> None:
+    sources = run("why", "residence.state", "--json").envelope["data"]["sources"]
+
+    assert sources[0]["cite"] == "Fam. Code 2320(a)"
+    assert sources[0]["words"]["(a)"].startswith("Except as provided")
+    assert (sources[0]["certainty"], sources[0]["checked_on"]) == ("statute", "2026-11-25")

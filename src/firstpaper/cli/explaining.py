@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 
 from firstpaper.cli.findings import finding_words
+from firstpaper.cli.law_words import law_words, source_data
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
@@ -36,8 +37,8 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
 
 
 def rule_page(rule: Rule) -> str:
-    """A rule explained in plain words, with its source, how sure we are and what it leaves out."""
-    return "\n\n".join([_(rule.title), _(rule.page), "\n".join(_about(rule))])
+    """A rule explained in plain words, with what it leaves out and the words of the law it rests on."""
+    return "\n\n".join([_(rule.title), rule.page, "\n".join(_about(rule)), *law_words(rule.authority)])
 
 
 def rule_data(rule: Rule) -> dict[str, object]:
@@ -47,9 +48,11 @@ def rule_data(rule: Rule) -> dict[str, object]:
         "id": rule.id,
         "title": _(rule.title),
         "statement": rule.statement,
-        "page": _(rule.page),
+        "page": rule.page,
         "authority": list(rule.authority),
+        "sources": [source_data(one) for one in rule.sources],
         "certainty": rule.certainty,
+        "checked_on": rule.checked_on,
         "since": rule.since,
         "until": rule.until,
         "not_modelled": _(rule.not_modelled),
@@ -82,7 +85,6 @@ def _asking(key: str, case: Case) -> Asked | None:
 
 
 def _about(rule: Rule) -> Iterator[str]:
-    yield _("Source: {sources}").format(sources="; ".join(rule.authority))
     yield _how_sure(rule.certainty)
     if rule.until:
         yield _("In force from {since} to {until}").format(

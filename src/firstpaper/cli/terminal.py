@@ -30,6 +30,9 @@ class InputEnded(Exception):
     """There is nothing more to read: the pipe is empty, or the person closed the input (Ctrl-D)."""
 
 
+_ADDRESS = "https://"
+
+
 def plain(text: str) -> str:
     """Text without any character that a terminal would obey or hide."""
     spaced = text.replace("\t", " ").replace("\xa0", " ")
@@ -45,6 +48,8 @@ def _folded(line: str, width: int) -> list[str]:
     if not line.strip():
         return [""]
     body = line.lstrip()
+    if body.startswith(_ADDRESS):  # one that is broken cannot be copied
+        return [line]
     hanging = len(line) - len(body) + _marker(body)
     return textwrap.wrap(
         body,

@@ -54,6 +54,13 @@ class Cited:
     last_paragraph: str = ""
 
     @property
+    def cite(self) -> str:
+        """The source as it is cited, with its paragraphs: "Fam. Code 2330(b)(1)-(b)(3)"."""
+        last = f"-{self.last_paragraph}" if self.last_paragraph else ""
+        number, bracket, act = self.source.cite.partition(" (")
+        return f"{number}{self.paragraph}{last}{bracket}{act}"
+
+    @property
     def quotes(self) -> tuple[tuple[str, str], ...]:
         """The paragraphs named that we quote, each with its words."""
         return tuple(

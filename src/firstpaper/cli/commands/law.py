@@ -1,4 +1,4 @@
-"""`firstpaper law`: every number and rule of law, and when somebody last checked it."""
+"""`firstpaper law`: every number, rule and source of law, and when somebody last checked it."""
 
 from datetime import date
 from typing import Annotated
@@ -30,10 +30,10 @@ def law(on: LawDayOption = None, stale: StaleOption = None, as_json: JsonOption 
 
 
 def _law(day: date, stale: int | None) -> Result:
-    from firstpaper.cli.law_list import checked_law, law_data, law_text
+    from firstpaper.cli.law_list import checked_law, law_data, law_text, to_check_again
 
     found = checked_law(day)
-    shown = found if stale is None else tuple(one for one in found if one.stale(stale))
+    shown = found if stale is None else to_check_again(found, stale)
     head = _listed(len(shown), day) if stale is None else _stale(len(shown), stale, day)
     return Result(
         data={"on": day, "oldest_check": found[0].checked_on, "law": [law_data(one) for one in shown]},
@@ -46,8 +46,8 @@ def _listed(count: int, day: date) -> str:
     from firstpaper.counting import spell_date
 
     return _n(
-        "{count} number or rule of law, as of {day}. The oldest check comes first.",
-        "{count} numbers and rules of law, as of {day}. The oldest check comes first.",
+        "{count} number, rule or source of law, as of {day}. The oldest check comes first.",
+        "{count} numbers, rules and sources of law, as of {day}. The oldest check comes first.",
         count,
     ).format(count=count, day=spell_date(day))
 
@@ -56,7 +56,7 @@ def _stale(count: int, days: int, day: date) -> str:
     from firstpaper.counting import spell_date
 
     if not count:
-        return _("Every number and rule was checked within {days} days before {day}.").format(
+        return _("Every number and every source was checked within {days} days before {day}.").format(
             days=days, day=spell_date(day)
         )
     return _n(

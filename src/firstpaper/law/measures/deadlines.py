@@ -299,7 +299,7 @@ def _delay(case: Case, on: date) -> Iterator[_Counted]:
     }
     for key, found in days.items():
         if isinstance(found, dismissal.Limit):
-            yield _Counted(key, found.due, certainty=found.certainty, also=_if_left_out(found.outer))
+            yield _Counted(key, found.due, also=_if_left_out(found.outer))
         elif found:
             yield _Counted(key, found)
 

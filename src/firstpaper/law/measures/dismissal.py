@@ -1,13 +1,12 @@
 """The times after which a court must or may dismiss a case for delay (Code Civ. Proc. 583.110-583.430)."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from functools import partial
 
 from firstpaper.counting import Counted, days_after, leaving_out, short_date
 from firstpaper.facts import Case, Day, DontKnow, known
-from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after, unmoved
 from firstpaper.law.measures.record import COUNTS_FROM, begins_on, day, happened, joint, took_part
@@ -29,14 +28,12 @@ def service_time_runs(case: Case, on: date) -> bool:
 class Limit:
     """The end of a time after which the court must dismiss a case.
 
-    `outer` is the later end if a judge leaves out the time that a person told us of (583.240, 583.340);
-    None where none was told, or where it changes nothing. Nobody should count on it. `certainty` is set where
-    the end is less sure than the section.
+    `outer` is the later end if a judge leaves out the time that a person told us of (583.240, 583.340 with
+    583.350); None where none was told, or where it changes nothing. Nobody should count on it.
     """
 
     due: Due
     outer: Due | None = None
-    certainty: Certainty | None = None
 
     def missed(self, on: date) -> bool:
         """Whether the time has run out on that day, even if a judge leaves out what was told."""
@@ -48,7 +45,8 @@ def serve_by(case: Case, on: date) -> Limit | None:
     filed = begins_on(case, on)
     if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
-    return _limit(case, on, filed, _time_to_serve(case, filed), due_elsewhere)
+    end = _time_to_serve(case, filed)
+    return _limit(end, _without_left_out(case, on, filed, end), due_elsewhere)
 
 
 def prove_by(case: Case, on: date) -> Limit | None:
@@ -64,10 +62,8 @@ def prove_by(case: Case, on: date) -> Limit | None:
     days = figure("dismissal.prove_service_days", filed).value
     end = _time_to_serve(case, filed)
     return _limit(
-        case,
-        on,
-        filed,
         end,
+        _without_left_out(case, on, filed, end),
         lambda reached: due_at_court(case, reached.then(partial(days_after, count=days))),
     )
 
@@ -79,8 +75,8 @@ def finish_by(case: Case, on: date) -> Limit | None:
         return None
     months = months_after(filed, figure("dismissal.finish_months", filed).value)
     end = _agreed(months, case.record.trial_agreed_until)
-    limit = _limit(case, on, filed, end, partial(due_at_court, case))
-    return limit if end is months else replace(limit, certainty=Certainty.UNCONFIRMED)  # 583.330 was not read
+    longer = _without_left_out(case, on, filed, end)
+    return _limit(end, _not_too_soon_after_a_stop(case, on, filed, longer), partial(due_at_court, case))
 
 
 def unserved_until(case: Case, on: date) -> Due | None:
@@ -136,6 +132,18 @@ def _agreed(end: Counted, until: Day | DontKnow | None) -> Counted:
     return Counted(agreed, (*end.steps, step))
 
 
-def _limit(case: Case, on: date, filed: date, end: Counted, due: Callable[[Counted], Due]) -> Limit:
-    longer = end.then(lambda reached: leaving_out(filed, reached, left_out(case, on)))
+def _without_left_out(case: Case, on: date, filed: date, end: Counted) -> Counted:
+    return end.then(lambda reached: leaving_out(filed, reached, left_out(case, on)))
+
+
+def _not_too_soon_after_a_stop(case: Case, on: date, filed: date, end: Counted) -> Counted:
+    """The time to trial ends six months after the last time left out at the soonest (583.350)."""
+    stops = [last for first, last in left_out(case, on) if first <= end.day]
+    if not stops:
+        return end
+    safe = months_after(max(stops), figure("dismissal.finish_after_stop_months", filed).value)
+    return Counted(safe.day, (*end.steps, *safe.steps)) if safe.day > end.day else end
+
+
+def _limit(end: Counted, longer: Counted, due: Callable[[Counted], Due]) -> Limit:
     return Limit(due(end), due(longer) if longer.day != end.day else None)

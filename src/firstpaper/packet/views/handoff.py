@@ -13,6 +13,7 @@ from firstpaper.law.measures.character import Character, Code, asset_characters,
 from firstpaper.law.measures.children import listed_children, unborn
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.residence import who_qualifies
+from firstpaper.law.source import cited
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -50,7 +51,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "brief": brief,
             "facts": facts,
-            "findings": tuple(Line(_title(one), one.authority[0]) for one in shown),
+            "findings": tuple(Line(_title(one), _cite(one)) for one in shown),
             "more": len(weighty) - len(shown),
             "counts": tuple(_counts(brief.findings, room - len(shown))),
             "choices": choices,
@@ -70,6 +71,14 @@ def _weighty(findings: tuple[Finding, ...]) -> list[Finding]:
 def _title(one: Finding) -> str:
     """What a finding is about, and whether its law was read."""
     return one.title if one.certainty.confirmed else _("{title} (law not confirmed)").format(title=one.title)
+
+
+def _cite(one: Finding) -> str:
+    """Where to look it up: the first source, or the one that was not read in the law itself."""
+    if one.certainty.confirmed:
+        return one.authority[0]
+    doubtful = (each for each in one.authority if not all(a.source.certainty.confirmed for a in cited(each)))
+    return next(doubtful, one.authority[0])
 
 
 def _height(*lines: Line) -> int:

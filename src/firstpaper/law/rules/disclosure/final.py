@@ -27,7 +27,7 @@ FIRST_LISTS = ("record.disclosure_served_on", "record.other_disclosure_served_on
     since=date(2020, 1, 1),
     not_modelled=(
         "More time or less from a judge, days that mailing may add, and a trial that was moved. Whether an "
-        "agreement on part of the case calls for it. The words of 2105(d) were not read in full."
+        "agreement on part of the case calls for it."
     ),
 )
 def final(case: Case, on: date) -> Found | None:

@@ -26,11 +26,16 @@ FACTS = (
 
 @rule(
     "The last day to bring the case to trial",
-    cite=("Code Civ. Proc. 583.310", "Code Civ. Proc. 583.360", "Code Civ. Proc. 583.161"),
+    cite=(
+        "Code Civ. Proc. 583.310",
+        "Code Civ. Proc. 583.360",
+        "Code Civ. Proc. 583.161",
+        "Code Civ. Proc. 583.330-583.350",
+    ),
     since=date(2014, 1, 1),
     not_modelled=(
-        "What counts as a trial, and whether a judge leaves out the time you told us of. The sections on "
-        "more time (583.330-583.350) are from memory and were not read."
+        "What counts as a trial, whether a judge leaves out the time you told us of, and more time by an "
+        "emergency order."
     ),
 )
 def finish_by(case: Case, on: date) -> Found | None:
@@ -46,9 +51,10 @@ def finish_by(case: Case, on: date) -> Found | None:
     abuse under the law on domestic violence, while it is in force. So does a separate trial that was held
     on one question.
 
-    When it is longer. You two can agree on more time, in writing or in open court. Record that day. Time
-    while a judge had stopped the case, or while a trial was not possible, may not count. Only a judge can
-    say so. We have these points from memory, so ask before you lean on them.
+    When it is longer. You two can agree on more time, in writing or in open court, where it goes into the
+    court's notes. Record that day. Time while the court could not act, while a judge had stopped the case, or
+    while a trial was not possible does not count. Only a judge can say if yours is such a time. If less than
+    six months are left when such a time ends, the case is safe for six months after it.
 
     What to do. Most cases end by agreement or default, long before. If yours stands still, ask the
     self-help center what the next step is.
@@ -84,5 +90,4 @@ def finish_by(case: Case, on: date) -> Found | None:
         facts=FACTS,
         dates={"finish_by": due.target, "finish_by_moved_to": due.rolled},
         steps=due.steps,
-        certainty=limit.certainty,
     )

@@ -26,8 +26,9 @@ def personal(case: Case, on: date) -> Found | None:
     An example. The papers are handed over on Monday, October 26, 2026. Service is complete that day.
     The other side has until Wednesday, November 25.
 
-    Why it is the best way. It is the surest proof. It starts the six months. The orders in the summons
-    bind the other side from that day. No later step can go wrong.
+    Why it is often the best way. Nothing has to come back by mail, and no days are added. It starts the six
+    months, and the orders in the summons bind the other side from that day. It must still be the right
+    person, the right papers, and a proof of service that tells the truth and is filed.
 
     What to do. The person who served the papers fills in form FL-115 and signs it. Then file it. For
     papers served in 2027 or later, see the page service.changes_2027: the proof needs photographs.

@@ -25,9 +25,8 @@ def publication(case: Case, on: date) -> Found | None:
     and that no other way of service works. The summons is printed once a week, four weeks in a row, or
     longer if the order says so. If an address turns up in that time, a copy is mailed there.
 
-    How we count. The first day it is printed is day 1. Service is complete at the end of day 28. We read
-    that in articles about Government Code 6064, not in the section itself. If the judge ordered a longer
-    time, the order counts.
+    How we count. The first day it is printed is day 1. Service is complete at the end of day 28 (Gov. Code
+    6064). If the judge ordered a longer time, the order counts.
 
     An example. First printed on Thursday, November 5, 2026, then on November 12, 19 and 26: complete on
     Wednesday, December 2. Thirty days later is New Year's Day, so the other side has until Monday,
