@@ -1,6 +1,6 @@
 """An amended petition against the one it replaces: every answer that differs, and no other.
 
-It restates everything and replaces the earlier one: Cal. Rules of Court 5.74(a)(2).
+It restates everything and replaces the earlier one: Cal. Rules of Court, rule 5.74(a)(2).
 """
 
 from datetime import date

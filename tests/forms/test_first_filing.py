@@ -1,7 +1,7 @@
 """The table of the first filing, the questions it hangs on, the last checks, and what single courts want.
 
-Which form goes in which filing: Fam. Code 2330, 3429; Cal. Rules of Court 5.50, 5.52, 5.60(a).
-What a clerk may not refuse: Cal. Rules of Court 1.42, 2.118(b), 2.135; Gov. Code 68634(b).
+Which form goes in which filing: Fam. Code 2330, 3429; Cal. Rules of Court, rule 5.50, 5.52, 5.60(a).
+What a clerk may not refuse: Cal. Rules of Court, rule 1.42, 2.118(b), 2.135; Gov. Code 68634(b).
 """
 
 import inspect

@@ -1,6 +1,6 @@
 """Which official forms a household is told to get, and where each one goes.
 
-The list follows Fam. Code 2104, 2330, 3429 and Cal. Rules of Court 5.50-5.68 where they speak, and
+The list follows Fam. Code 2104, 2330, 3429 and Cal. Rules of Court, rule 5.50-5.68 where they speak, and
 common practice, no source, for the rest.
 """
 
@@ -76,7 +76,7 @@ def test_children_bring_the_declaration_on_where_they_have_lived() -> None:
     found = needed(**TWO)
 
     assert one("FL-105", found).goes is Goes.FILE
-    assert one("FL-105", found).authority == "Fam. Code 3429; Cal. Rules of Court 5.52(a)"
+    assert one("FL-105", found).authority == "Fam. Code 3429; Cal. Rules of Court, rule 5.52(a)"
     assert one("FL-105(A)", found).only_if
 
 

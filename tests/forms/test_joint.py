@@ -1,6 +1,6 @@
 """One petition for both: what its forms ask for, and that it is offered only where nothing is in the way.
 
-Contents: Fam. Code 2330(c), 2342.5(a); Cal. Rules of Court 5.16(a)(2). The numbers of FL-700 and
+Contents: Fam. Code 2330(c), 2342.5(a); Cal. Rules of Court, rule 5.16(a)(2). The numbers of FL-700 and
 FL-710 are not established, so nothing here is checked against them.
 """
 
