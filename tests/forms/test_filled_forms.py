@@ -76,7 +76,7 @@ def test_every_ticked_sheet_exists_and_every_sheet_is_ticked(case: Case, on: dat
 def test_the_stack_holds_each_paper_of_the_first_filing_once_and_nothing_private(
     case: Case, on: date
 ) -> None:
-    """Order of the stack: common practice, no source. Private papers apart: Cal. Rules of Court, rule 3.54."""
+    """Order of the stack: common practice. Private papers apart: Cal. Rules of Court, rule 3.54."""
     case = standing(case)
     needed, pages = forms_needed(case, on), attachments(case, on)
     papers = stack(needed, ledger(filled_forms(case, on), pages))

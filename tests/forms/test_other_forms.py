@@ -1,7 +1,8 @@
 """The summons, the property declarations, the custody sheet and the fee waiver, each in single cases.
 
-Summons: Code Civ. Proc. 412.20; Cal. Rules of Court, rule 5.50. Never one FL-160 for both classes of property: the
-instructions of the sheet. Fee waiver: Gov. Code 68632; limits of 2026 from 91 Fed. Reg. 1797, at 200 percent.
+Summons: Code Civ. Proc. 412.20; Cal. Rules of Court, rule 5.50. Never one FL-160 for both classes of
+property: the instructions of the sheet. Fee waiver: Gov. Code 68632; limits of 2026 from 91 Fed. Reg. 1797,
+at 200 percent.
 The columns of FL-160 behind a petition: common practice, no source.
 """
 

@@ -15,9 +15,12 @@ KEY = "grounds.court_allowed_minor"
 
 @rule(
     "A marriage under 18 that a court allowed",
-    cite="Fam. Code 2210(a); Fam. Code 302, 303",
+    cite="Fam. Code 2210(a)",
     since=date(2019, 1, 1),
-    not_modelled="Whether an order was made in the right way, and orders of courts outside California.",
+    not_modelled=(
+        "Whether an order was made in the right way, and orders of courts outside California. We read what "
+        "2210(a) says of sections 302 and 303, and not those two themselves."
+    ),
 )
 def court_order_minor(case: Case, on: date) -> Found | None:
     """The ground of under age is not open where a California court allowed the marriage beforehand.
