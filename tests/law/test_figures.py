@@ -1,5 +1,6 @@
 """The figures: read strictly, in force without gap or overlap, and refused where unknown."""
 
+import re
 from datetime import date, timedelta
 from functools import cache
 from itertools import pairwise
@@ -8,6 +9,7 @@ from pathlib import Path
 import pytest
 import yaml
 
+import firstpaper
 from firstpaper.law import figure as figures
 from firstpaper.law import figure_file
 from firstpaper.law.authority import Certainty
@@ -378,3 +380,18 @@ def test_a_holiday_that_cannot_be_read_is_refused_by_name(other_files: Path, val
 )
 def test_the_court_calendar_knows_from_which_to_which_year_it_was_worked_out(day: date, known: bool) -> None:
     assert court_calendar().covers(day) is known
+
+
+def test_the_hotline_has_one_number_wherever_it_is_written() -> None:
+    """Help is shown before any law is loaded, so the number stands in words too. All must agree."""
+    number = figure("help.domestic_violence_hotline", TODAY).value
+    top = Path(firstpaper.__file__).parents[2]
+    written = [path for name in ("src", "docs", "templates") for path in (top / name).rglob("*.*")]
+    free_calls = {
+        found
+        for path in (top / "README.md", *written)
+        if path.suffix in (".py", ".yaml", ".html", ".md")
+        for found in re.findall(r"\b1-8\d\d-\d{3}-\d{4}\b", path.read_text("utf-8"))
+    }
+
+    assert free_calls == {number}

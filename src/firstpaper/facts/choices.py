@@ -55,6 +55,11 @@ class Lives(StrEnum):
     ABROAD = "abroad"
 
 
+HERE = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY})
+IN_CALIFORNIA = HERE | {Lives.CALIFORNIA}
+AWAY = frozenset(Lives) - IN_CALIFORNIA
+
+
 class Special(StrEnum):
     """Things the court needs to know about early. Several may be true."""
 

@@ -11,6 +11,9 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.facts.children import Child, first_of_both, is_of_both
 from firstpaper.facts.choices import (
+    AWAY,
+    HERE,
+    IN_CALIFORNIA,
     CommunityHow,
     CustodySheet,
     CustodyTo,
@@ -19,7 +22,6 @@ from firstpaper.facts.choices import (
     GoodFaith,
     Kind,
     Lease,
-    Lives,
     NullityGround,
     Parentage,
     SeparateHow,
@@ -30,11 +32,6 @@ from firstpaper.facts.choices import (
     VisitsTo,
 )
 from firstpaper.facts.matter import Residence
-
-HERE: Collection[Lives] = (Lives.SAME_HOME, Lives.THIS_COUNTY)
-IN_CALIFORNIA: Collection[Lives] = (*HERE, Lives.CALIFORNIA)
-ELSEWHERE: Collection[Lives] = (Lives.OTHER_STATE, Lives.ABROAD)
-
 
 # --- which case ---------------------------------------------------------------------------------
 
@@ -149,7 +146,7 @@ def respondent_moved_county_lately(case: Case) -> bool:
 def married_and_both_live_elsewhere(case: Case) -> bool:
     """The two are married, and neither lives in California."""
     both = (known(case.residence.petitioner.lives), known(case.residence.respondent.lives))
-    return is_married(case) and all(lives in ELSEWHERE for lives in both)
+    return is_married(case) and all(lives in AWAY for lives in both)
 
 
 def same_sex_and_both_live_elsewhere(case: Case) -> bool:

@@ -14,13 +14,12 @@ from firstpaper.counting import MissingDay, add_months, days_after, short_date
 from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child, Home, first_of_both
-from firstpaper.facts.choices import Lives
+from firstpaper.facts.choices import IN_CALIFORNIA
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import ListedChild
 from firstpaper.locale import _
 
 CALIFORNIA = "CA"
-IN_CALIFORNIA = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY, Lives.CALIFORNIA})
 
 
 @dataclass(frozen=True, slots=True)

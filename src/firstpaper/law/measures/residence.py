@@ -11,13 +11,11 @@ from enum import StrEnum
 
 from firstpaper.counting import ResidenceBand, ResidenceWindow, residence_window
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.choices import Kind, Lives, Union, Who
+from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union, Who
 from firstpaper.facts.matter import Residence
 from firstpaper.law.figure import figure
 
 SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
-HERE = frozenset({Lives.SAME_HOME, Lives.THIS_COUNTY})
-AWAY = frozenset({Lives.OTHER_STATE, Lives.ABROAD})
 
 
 class Route(StrEnum):

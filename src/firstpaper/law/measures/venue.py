@@ -10,15 +10,8 @@ from enum import StrEnum
 
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, Lives, Union
-from firstpaper.law.measures.residence import (
-    AWAY,
-    HERE,
-    SPOUSES,
-    residence_of,
-    same_sex_route_told,
-    spouse_residence,
-)
+from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union
+from firstpaper.law.measures.residence import SPOUSES, residence_of, same_sex_route_told, spouse_residence
 
 
 class VenueTest(StrEnum):

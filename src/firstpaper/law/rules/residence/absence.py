@@ -5,12 +5,11 @@ from datetime import date
 
 from firstpaper.counting import MissingDay, add_months
 from firstpaper.facts import Case, DontKnow, known
-from firstpaper.facts.choices import Special, Who
+from firstpaper.facts.choices import AWAY, Special, Who
 from firstpaper.facts.matter import Period
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
-    AWAY,
     SPOUSES,
     day_that_counts,
     residence_key,

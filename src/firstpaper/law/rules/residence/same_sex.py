@@ -3,10 +3,9 @@
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Union
+from firstpaper.facts.choices import AWAY, Union
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
-    AWAY,
     SPOUSES,
     residence_key,
     residence_of,

@@ -5,11 +5,10 @@ from datetime import date
 
 from firstpaper.counting import ResidenceBand, short_date, spell_date
 from firstpaper.facts import Case, DontKnow, known
-from firstpaper.facts.choices import Kind, Lives, Who
+from firstpaper.facts.choices import AWAY, Kind, Lives, Who
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
-    AWAY,
     SPOUSES,
     SpouseResidence,
     day_that_counts,

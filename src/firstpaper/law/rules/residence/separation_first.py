@@ -4,15 +4,9 @@ from datetime import date
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, Union
+from firstpaper.facts.choices import AWAY, Danger, Kind, Union
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.residence import (
-    AWAY,
-    SPOUSES,
-    SpouseResidence,
-    same_sex_route_told,
-    spouse_residence,
-)
+from firstpaper.law.measures.residence import SPOUSES, SpouseResidence, same_sex_route_told, spouse_residence
 from firstpaper.law.register import rule
 from firstpaper.law.words import spaced
 from firstpaper.locale import _

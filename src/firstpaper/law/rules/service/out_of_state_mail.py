@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Lives, ServiceMethod
+from firstpaper.facts.choices import IN_CALIFORNIA, Lives, ServiceMethod
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import day, happened
@@ -14,7 +14,6 @@ from firstpaper.law.rules.service._words import METHOD, completed, need_day
 from firstpaper.locale import _
 
 LIVES, MAILED = "residence.respondent.lives", "record.service.mailed_on"
-IN_CALIFORNIA = (Lives.SAME_HOME, Lives.THIS_COUNTY, Lives.CALIFORNIA)
 
 
 @rule(
