@@ -7,6 +7,7 @@ never what somebody told us.
 """
 
 from inspect import cleandoc
+from shlex import quote
 from typing import ClassVar
 
 from firstpaper.locale import _
@@ -27,7 +28,13 @@ class UserError(Exception):
         """The message in the reader's language, with the details filled in, a line for each paragraph."""
         words = _(cleandoc(type(self).__doc__ or self.code))
         paragraphs = (" ".join(paragraph.split()) for paragraph in words.split("\n\n"))
-        return "\n\n".join(paragraphs).format(**self.details)
+        return "\n\n".join(map(self._filled, paragraphs))
+
+    def _filled(self, paragraph: str) -> str:
+        """The paragraph with its details; where it is a command to type, as a shell takes them."""
+        if not paragraph.startswith("firstpaper "):
+            return paragraph.format(**self.details)
+        return paragraph.format(**{name: quote(str(value)) for name, value in self.details.items()})
 
     def __str__(self) -> str:
         return self.message

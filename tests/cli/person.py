@@ -23,6 +23,7 @@ HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
 ON = "2026-11-30"
 PROMPT = "Your answer: "
 NEXT_LINE = "Next line, or just Enter: "
+LOOK_OVER = "Look over your answers? Type yes, or just Enter: "
 
 
 @dataclass(frozen=True)
@@ -143,17 +144,13 @@ class Sitting:
         return self.wait(then)
 
     def answer(self, line: str) -> None:
-        """Type an answer and wait for the next prompt or the end; an empty line ends a long answer."""
+        """Type an answer and wait for the next question or the end; Enter is typed at what lies between."""
         self.child.sendline(line)
-        while self.child.expect_exact([PROMPT, NEXT_LINE, pexpect.EOF]) == 1:
-            self._heard(self.child.before)
-            self.child.sendline("")
-        self._heard(self.child.before)
+        self._go_past(PROMPT, pexpect.EOF)
 
     def end(self) -> int:
         """Wait for the end; the exit status."""
-        self.child.expect_exact(pexpect.EOF)
-        self._heard(self.child.before)
+        self._go_past(pexpect.EOF)
         self.child.close()
         return self.child.exitstatus
 
@@ -163,6 +160,13 @@ class Sitting:
             self.child.kill(signal.SIGKILL)
             self.child.wait()
         self.child.close()
+
+    def _go_past(self, *ends: object) -> None:
+        """Press Enter at the end of a long answer and at the offer to look them over."""
+        while self.child.expect_exact([NEXT_LINE, LOOK_OVER, *ends]) < 2:
+            self._heard(self.child.before)
+            self.child.sendline("")
+        self._heard(self.child.before)
 
     def _heard(self, text: str) -> str:
         self.heard += text

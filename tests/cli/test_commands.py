@@ -372,3 +372,33 @@ def test_an_empty_case_can_be_checked_listed_and_drafted(run: Run, tmp_path: Pat
     CaseFile(Case()).save(tmp_path / "home.case")
     for command in ("check", "items", "packet"):
         assert run(command, "home.case", "--on", ON).exit in (0, 1)
+
+
+# --- answers given at once ------------------------------------------------------------------------------
+
+
+def test_a_new_answer_can_be_given_on_the_command_line(run: Run, home: Path) -> None:
+    ran = run("change", "home.case", "petitioner.phone=(559) 555-0199", "court.county=Kern", "--json")
+    assert ran.exit == 0
+    assert ran.envelope["data"]["changed"] == ["petitioner.phone", "court.county"]
+    case = CaseFile.load(home).case
+    assert (case.petitioner.phone, case.court.county) == ("(559) 555-0199", "Kern")
+
+
+@pytest.mark.parametrize(
+    ("given", "said"),
+    [
+        ("petitioner.phon=1", "Close to it: petitioner.phone"),
+        ("dates.married_on=June 31 2017", "There is no day 31 in June 2017"),
+    ],
+)
+def test_where_one_answer_cannot_be_taken_none_is(run: Run, home: Path, given: str, said: str) -> None:
+    before = home.read_bytes()
+    ran = run("change", "home.case", "court.county=Kern", given)
+    assert ran.exit == 2
+    assert said in ran.said
+    assert home.read_bytes() == before
+
+
+def test_without_a_name_and_nobody_to_ask_change_says_how_to_name_one(run: Run, home: Path) -> None:
+    assert "petitioner.phone=" in run("change", "home.case").said

@@ -145,7 +145,9 @@ def test_an_answer_can_be_picked_from_the_review_by_its_number(sit: Begin, home:
     without(home, "signing.orders_read")
     sitting = sit()
     sitting.wait()
-    shown = sitting.type("change", then="just Enter to go on: ")
+    topics = sitting.type("change", then="just Enter to go on: ")
+    topic = topics.split(". The two of you")[0].split()[-1]
+    shown = sitting.type(topic, then="just Enter to go on: ")
     number = shown.split(". What is your full legal name?")[0].split()[-1]
     assert "Your answer now: Dana Marie Okafor" in sitting.type(number)
     sitting.type("Dana Okafor")
@@ -326,3 +328,52 @@ def test_a_folder_that_goes_away_is_told_and_the_sitting_outlives_it(sit: Begin,
     sitting.child.sendline("Lewis Tran")
     assert sitting.end() == 0
     assert sitting.file.case.respondent.name == "Lewis Tran"
+
+
+# --- when nothing is left to ask, and changing from a list ---------------------------------------------
+
+PICK = "just Enter to go on: "
+
+
+def number_of(words: str, shown: str) -> str:
+    """The number under which a list shows these words."""
+    return shown.split(f". {words}", maxsplit=1)[0].rsplit(maxsplit=1)[-1]
+
+
+def test_the_last_question_is_followed_by_a_look_at_the_answers(sit: Begin, home: Path) -> None:
+    without(home, "signing.orders_read")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("yes", then="Look over your answers? Type yes, or just Enter: ")
+    topics = sitting.type("yes", then=PICK)
+    assert "safety" not in topics
+    answers = sitting.type(number_of("The court", topics), then=PICK)
+    assert "In which county will you file? Fresno" in answers
+    assert "Your answer now: Fresno." in sitting.type(number_of("In which county", answers))
+    sitting.type("Kern", then=PICK)
+    sitting.child.sendline("")
+    assert sitting.end() == 0
+    assert sitting.file.case.court.county == "Kern"
+    assert "Everything is saved in home.case." in flat(sitting.heard)
+
+
+def test_ask_on_a_finished_case_offers_to_look_over_to_change_or_to_leave(sit: Begin, home: Path) -> None:
+    sitting = sit()
+    offer = "just Enter to leave: "
+    assert "1. Look over my answers 2. Change an answer" in sitting.wait(offer)
+    assert "What is your full legal name? Dana Marie Okafor" in sitting.type("1", then=offer)
+    assert "Your answers, by topic:" in sitting.type("2", then=PICK)
+    sitting.type("", then=offer)
+    sitting.child.sendline("")
+    assert sitting.end() == 0
+
+
+def test_change_alone_gives_the_list_to_pick_from(sit: Begin, home: Path) -> None:
+    sitting = sit("change")
+    topics = sitting.wait(PICK)
+    answers = sitting.type(number_of("The two of you", topics), then=PICK)
+    sitting.type(number_of("What is your full legal name?", answers))
+    sitting.type("Dana Okafor", then=PICK)
+    sitting.child.sendline("")
+    assert sitting.end() == 0
+    assert sitting.file.case.petitioner.name == "Dana Okafor"

@@ -201,10 +201,17 @@ def test_a_person_may_be_called_none() -> None:
 
 
 @pytest.mark.parametrize("stop", bank().topics, ids=lambda topic: topic.name)
-@pytest.mark.parametrize("typed", ["don't know", "I don’t know.", "dont know", "IDK", "?", "not sure"])
+@pytest.mark.parametrize("typed", ["don't know", "I don’t know.", "dont know", "IDK", "not sure"])
 def test_not_knowing_is_an_answer_everywhere(stop: Any, typed: str) -> None:
     for asked in stop.questions:
         assert answer(asked.key.replace("*", "1"), typed) is DONT_KNOW
+
+
+@pytest.mark.parametrize("typed", ["?", " ?? "])
+def test_a_question_mark_alone_is_never_an_answer(typed: str) -> None:
+    for key in ("petitioner.name", "court.branch", "dates.married_on", "safety.understood"):
+        with pytest.raises(AnswerRefused, match="type: don't know"):
+            answer(key, typed)
 
 
 # --- commands -----------------------------------------------------------------------------------
@@ -222,7 +229,8 @@ def test_not_knowing_is_an_answer_everywhere(stop: Any, typed: str) -> None:
         ("quit", Command.LEAVE),
         ("help!", Command.HELP),
         ("change", Command.CHANGE),
-        ("?", Command.DONT_KNOW),
+        ("?", Command.HELP),
+        ("??", Command.HELP),
         ("I do not know", Command.DONT_KNOW),
         ("i don\u2019t know", Command.DONT_KNOW),
     ],
@@ -232,7 +240,7 @@ def test_a_line_that_is_one_of_the_words_is_a_command(typed: str, command: Comma
 
 
 @pytest.mark.parametrize(
-    "typed", ["= back", "=skip", "Back Street 1", "Dr. Back", "back\nbone", "", "??", "1", "no"]
+    "typed", ["= back", "=skip", "Back Street 1", "Dr. Back", "back\nbone", "", "1", "no"]
 )
 def test_anything_else_is_an_answer(typed: str) -> None:
     assert command_of(typed) is None

@@ -29,6 +29,7 @@ from firstpaper.intake import (
     standing,
     switched,
 )
+from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 SAID_BACK = frozenset(
@@ -75,8 +76,26 @@ class Interview:
         return self._opened.case
 
     def run(self) -> None:
-        """Ask until every question that applies was asked."""
+        """Ask until every question that applies was asked, and offer to look the answers over."""
         self._ask_while(self._next)
+        if self._terminal.interactive and self._yes(_("Look over your answers? Type yes, or just Enter: ")):
+            self.run_picked()
+
+    def run_finished(self) -> None:
+        """What can still be done in a case in which nothing is left to ask."""
+        ways: dict[int, tuple[str, Callable[[], None]]] = {
+            1: (_("Look over my answers"), self._look_over),
+            2: (_("Change an answer"), self.run_picked),
+        }
+        while True:
+            self._terminal.line(_("Every question is answered. What do you want to do?"))
+            for number, (words, _do) in ways.items():
+                self._terminal.line(f"  {number}. {words}")
+            typed = self._terminal.read(_("Type a number, or just Enter to leave: "))
+            self._terminal.line()
+            if small_number(typed) not in ways:
+                return
+            ways[small_number(typed)][1]()
 
     def run_through(self, keys: Sequence[str]) -> None:
         """Ask these questions again, as far as they apply, and then whatever they have opened."""
@@ -90,6 +109,16 @@ class Interview:
             return next_question(self.case, self._put_off | before)
 
         self._ask_while(following)
+
+    def run_picked(self) -> None:
+        """Ask again, one by one, the answers that the person picks from a list, until they pick none."""
+        while one := self._picked():
+            self.run_through([one.key])
+
+    def _picked(self) -> Asked | None:
+        from firstpaper.cli.reviewing import pick
+
+        return pick(self._terminal, self.case, self._opened.file.passed)
 
     def _ask_while(self, following: Callable[[], Asked | None]) -> None:
         current = following()
@@ -248,21 +277,16 @@ class Interview:
         self._opened.keep(replace(self._opened.file, passed=passed))
 
     def _review(self, one: Asked) -> Asked:
+        self._look_over()
+        return one
+
+    def _look_over(self) -> None:
         from firstpaper.cli.reviewing import review
 
         self._terminal.say(review(self.case, self._opened.file.passed) or _("Nothing is answered yet."))
-        return one
 
     def _change(self, one: Asked) -> Asked:
-        from firstpaper.cli.reviewing import seen
-
-        self._review(one)
-        choices = seen(self.case, self._opened.file.passed)
-        if not choices:
-            return one
-        typed = self._terminal.read(_("Which answer? Type its number, or just Enter to go on: "))
-        self._terminal.line()
-        return choices.get(small_number(typed), one)
+        return self._picked() or one
 
     def _undo(self, one: Asked) -> Asked:
         """Take back the last saved change, and show the question that it was about."""
@@ -274,13 +298,18 @@ class Interview:
         return next(filter(None, map(self._applying, keys)), one)
 
     def _help(self, one: Asked) -> Asked:
-        self._terminal.say(help_words())
+        self._terminal.say(one.why, help_words())
         return one
 
     def _leave(self, _one: Asked) -> None:
         raise Left
 
     # --- small helpers ------------------------------------------------------------------------------
+
+    def _yes(self, prompt: str) -> bool:
+        typed = self._terminal.read(prompt)
+        self._terminal.line()
+        return fold(typed).rstrip(" .!") in ("y", "yes", fold(_("yes")))
 
     def _remember(self, key: str) -> None:
         if key not in self._seen:

@@ -4,9 +4,8 @@ It is made before that very answer is saved, so nothing that could give a person
 open. Nobody is made to take it.
 """
 
-from shlex import quote
-
 from firstpaper.casefile import OpenCase
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.passphrases import Passphrases, new_seal
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -28,8 +27,7 @@ def offer_to_seal(terminal: Terminal, opened: OpenCase, after: Case) -> None:
     chosen = Passphrases(terminal, None).choose(after)
     if not chosen:
         terminal.say(
-            _("All right, the file stays as it is. To lock it later, type:")
-            + f"\n  firstpaper seal {quote(str(opened.path))}"
+            to_type(_("All right, the file stays as it is. To lock it later, type:"), "seal", opened.path)
         )
         return
     try:

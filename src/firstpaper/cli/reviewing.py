@@ -1,11 +1,16 @@
 """The answers so far, in plain words, by topic and under the numbers the questions have now."""
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from itertools import groupby
+from typing import TypeVar
 
+from firstpaper.cli.questions import small_number
+from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked, asked, echo
 from firstpaper.locale import _
+
+T = TypeVar("T")
 
 
 def answered(case: Case) -> tuple[Asked, ...]:
@@ -38,3 +43,44 @@ def _topic(case: Case, title: str, group: Iterable[tuple[int, Asked]]) -> Iterat
     for number, one in group:
         yield f"  {number}. {one.ask}"
         yield from (f"     {line}" for line in echo(one, case.fact(one.key)).splitlines())
+
+
+def lines_about(case: Case, keys: Sequence[str]) -> Iterator[str]:
+    """A line for each of these answers: the question and what was answered."""
+    by_key = {one.key: one for one in asked(case)}
+    for one in (by_key[key] for key in keys if key in by_key):
+        yield f"  - {one.ask} {echo(one, case.fact(one.key))}"
+
+
+def pick(terminal: Terminal, case: Case, passed: Collection[str]) -> Asked | None:
+    """The answer that a person picks: first the topic, then the answer in it. None where they pick none."""
+    topics = [
+        list(group) for _title, group in groupby(seen(case, passed).values(), key=lambda one: one.topic)
+    ]
+    terminal.line(_("Your answers, by topic:"))
+    found = _picked(terminal, topics, lambda group: _(group[0].topic.title), _which_topic())
+    if not found:
+        return None
+    terminal.line(_(found[0].topic.title))
+    return _picked(terminal, found, lambda one: f"{one.ask} {_answer(case, one)}", _which_answer())
+
+
+def _picked(terminal: Terminal, options: Sequence[T], words: Callable[[T], str], prompt: str) -> T | None:
+    """One of the options, by its number. Anything that is no number on the list picks none."""
+    for number, option in enumerate(options, 1):
+        terminal.line(f"  {number}. {words(option)}")
+    number = small_number(terminal.read(prompt))
+    terminal.line()
+    return options[number - 1] if 1 <= number <= len(options) else None
+
+
+def _answer(case: Case, one: Asked) -> str:
+    return " / ".join(echo(one, case.fact(one.key)).splitlines())
+
+
+def _which_topic() -> str:
+    return _("Which topic? Type its number, or just Enter to go on: ")
+
+
+def _which_answer() -> str:
+    return _("Which answer? Type its number, or just Enter to go on: ")

@@ -6,6 +6,7 @@ from typing import Any
 
 from firstpaper.casefile import OpenCase
 from firstpaper.casefile.errors import NotSaved
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.interview import Left
 from firstpaper.cli.listed_details import ListFull, row_to_add
 from firstpaper.cli.listed_words import (
@@ -205,9 +206,8 @@ class Sitting:
         case, row = self._opened.case, self._pick()
         if row and self._yes(_("Take it out, with all you told about it? Type yes or no: ")):
             self._opened.keep(self._opened.file.with_case(without_row(case, row)))
-            self._terminal.say(
-                taken_out(case, row), _("To take this back, leave, and type: firstpaper undo home.case")
-            )
+            back = to_type(_("To take this back, leave, and type:"), "undo", self._opened.path)
+            self._terminal.say(taken_out(case, row), back)
 
     def _pick(self) -> Row | None:
         """One of those listed; None where the person picks none."""

@@ -20,6 +20,11 @@ WIDEST = 80
 LONGEST_LINE = 50_000
 """Letters kept of one line: more than any answer may have, so that a longer line is refused as too long."""
 
+KEEPS_TOGETHER = "\xa0"
+"""A blank at which no line is broken: inside a command that is to be typed. It is shown as a plain one."""
+OUR_COMMAND = "firstpaper "
+"""What a line begins with that is to be typed as it stands, however long it is."""
+
 _JOINERS = "\u200c\u200d"
 _UNREADABLE = "\ufffd"
 _CLEARED = "\x1b[H\x1b[2J\x1b[3J"
@@ -35,20 +40,25 @@ _ADDRESS = "https://"
 
 def plain(text: str) -> str:
     """Text without any character that a terminal would obey or hide."""
-    spaced = text.replace("\t", " ").replace("\xa0", " ")
-    return "".join(c for c in spaced if c == "\n" or c.isprintable() or c in _JOINERS)
+    return _safe(text).replace(KEEPS_TOGETHER, " ")
+
+
+def _safe(text: str) -> str:
+    allowed = ("\n", KEEPS_TOGETHER, *_JOINERS)
+    return "".join(c for c in text.replace("\t", " ") if c.isprintable() or c in allowed)
 
 
 def wrapped(text: str, width: int) -> str:
     """Paragraphs and lists folded to `width`; a line keeps its indent, and so do the lines after it."""
-    return "\n".join(folded for line in plain(text).split("\n") for folded in _folded(line, width))
+    lines = (folded for line in _safe(text).split("\n") for folded in _folded(line, width))
+    return "\n".join(lines).replace(KEEPS_TOGETHER, " ")
 
 
 def _folded(line: str, width: int) -> list[str]:
     if not line.strip():
         return [""]
     body = line.lstrip()
-    if body.startswith(_ADDRESS):  # one that is broken cannot be copied
+    if body.startswith((OUR_COMMAND, _ADDRESS)):  # one that is broken cannot be copied
         return [line]
     hanging = len(line) - len(body) + _marker(body)
     return textwrap.wrap(
@@ -56,7 +66,7 @@ def _folded(line: str, width: int) -> list[str]:
         width,
         initial_indent=line[: len(line) - len(body)],
         subsequent_indent=" " * hanging,
-        break_long_words=True,
+        break_long_words=KEEPS_TOGETHER not in body,
         break_on_hyphens=False,
     )
 

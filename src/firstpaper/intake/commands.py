@@ -56,9 +56,7 @@ _ENGLISH = {
 def command_of(text: str) -> Command | None:
     """The command that this whole line is, or None where it is an answer."""
     word = fold(text)
-    if word == "?":
-        return Command.DONT_KNOW
-    return _words().get(word.rstrip(" .!?"))
+    return Command.HELP if set(word) == {"?"} else _words().get(word.rstrip(" .!?"))
 
 
 def _words() -> dict[str, Command]:

@@ -5,6 +5,7 @@ from typing import Annotated
 
 import typer
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
@@ -66,10 +67,10 @@ def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Re
     lines = [
         _("It is begun in {path}. All your answers are there.").format(path=new),
         *([_("It is locked with the same passphrase.")] if same_seal else []),
-        _("Change what is new: firstpaper change {path}").format(path=new),
-        _("See what is new: firstpaper packet {path} --amends {earlier}").format(path=new, earlier=earlier),
+        to_type(_("To change what is new, type:"), "change", new),
+        to_type(_("Then, to see what is new, type:"), "packet", new, "--amends", earlier),
     ]
     return Result(
         data={"open_questions": [one.key for one in still_open(case)]},
-        text="\n".join(lines),
+        text="\n\n".join([" ".join(lines[:-2]), *lines[-2:]]),
     )

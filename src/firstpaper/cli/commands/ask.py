@@ -2,9 +2,9 @@
 
 from datetime import date
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
@@ -50,9 +50,11 @@ def _sit_down(terminal: Terminal, path: Path, day: date, seal: bool, passphrases
 
     with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
         lock_if_wanted(opened, passphrases, seal)
-        if next_question(opened.case):
-            _greet(terminal, opened)
-        return sit(terminal, opened, Interview(terminal, opened, day).run)
+        interview = Interview(terminal, opened, day)
+        if next_question(opened.case) is None and terminal.interactive:
+            return sit(terminal, opened, interview.run_finished)
+        _greet(terminal, opened)
+        return sit(terminal, opened, interview.run)
 
 
 def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]") -> Result:
@@ -104,7 +106,7 @@ def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
                 *([_("Copies of the last saves are in {path}.").format(path=copies)] if copies else []),
             ]
         ),
-        _to_type(_("To go on later, type:"), "ask", opened.path),
+        to_type(_("To go on later, type:"), "ask", opened.path),
     )
 
 
@@ -120,14 +122,9 @@ def _last_words(opened: "OpenCase") -> list[str]:
         head = "\n".join([count.format(count=len(left)), *(f"  - {one.ask}" for one in left)])
     return [
         head,
-        _to_type(_("To see what stands in the way of a filing, type:"), "check", path),
-        _to_type(_("To draft your papers, type:"), "packet", path),
+        to_type(_("To see what stands in the way of a filing, type:"), "check", path),
+        to_type(_("To draft your papers, type:"), "packet", path),
     ]
-
-
-def _to_type(words: str, command: str, path: Path) -> str:
-    """A command to type, on a line of its own so that it is not broken in two."""
-    return f"{words}\n  firstpaper {command} {quote(str(path))}"
 
 
 def _standing_data(opened: "OpenCase") -> dict[str, object]:

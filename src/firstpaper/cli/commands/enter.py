@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.hints import command
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.plain_text import plain_text
@@ -100,9 +101,8 @@ def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphra
         _n("{count} is still open.", "{count} are still open.", len(left)).format(count=len(left)),
     ]
     if risky(case) and not opened.sealed:
-        lines.append(
-            _("Somebody else may find this file. To lock it with a passphrase, use: firstpaper seal")
-        )
+        words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
+        lines.append(words.format(command=command("seal", path)))
     if aside:
         lines.append(
             _("These answers do not fit this kind of case and are set aside: {keys}").format(

@@ -35,7 +35,7 @@ PdfOption = Annotated[
 class NoMoneyTold(UserError):
     """Nothing about money has been told in this case yet, so there are no money pages.
 
-    List what you two own and owe first, with: firstpaper schedule. Nothing on these pages is needed to file
+    List what you two own and owe first, with the command schedule. Nothing on these pages is needed to file
     a petition.
     """
 

@@ -4,12 +4,12 @@ from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -85,7 +85,7 @@ class OwnSheetUnreadable(UserError):
 class AmendsNothing(UserError):
     """This case is not marked as an amended petition, so nothing was drafted.
 
-    Only an amended petition has an earlier one to be held against. To begin one, use: firstpaper amend. Or
+    Only an amended petition has an earlier one to be held against. To begin one, use the command amend. Or
     leave out --amends.
     """
 
@@ -148,7 +148,7 @@ def _rest(case: "Case", path: Path, wanted: Wanted) -> list[str]:
         "It gets you to the filing. When the court has your papers, record that, and make the packet again. "
         "It then says what comes next:"
     )
-    return [f"{words}\n  firstpaper record {quote(str(path))} {_filing(case)}"]
+    return [to_type(words, "record", path, _filing(case))]
 
 
 def _filing(case: "Case") -> str:

@@ -1,12 +1,12 @@
 """`firstpaper paper`: the questions without a case, to print and answer by hand, or as a file to fill in."""
 
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from firstpaper.cli.clock import today
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
@@ -170,4 +170,4 @@ def _put_facts(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> s
         raise FactsThere(path=path)
     save(path, blank_facts(topics, room, today()).encode())
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
-    return f"{words}\n  firstpaper enter home.case {quote(str(path))}"
+    return to_type(words, "enter", "home.case", path)

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -265,12 +265,11 @@ def _next_part(before: "Case", after: "Case", path: Path) -> Iterator[str]:
     from firstpaper.law.measures.record import is_filed
 
     if is_filed(standing(after)) and not is_filed(standing(before)):
-        words = _("The packet now says what comes next. To make it, type:")
-        yield f"{words}\n  firstpaper packet {quote(str(path))}"
+        yield to_type(_("The packet now says what comes next. To make it, type:"), "packet", path)
 
 
 def _all_dates(path: Path) -> str:
-    return _("To see all your dates, type:") + f"\n  firstpaper dates {quote(str(path))}"
+    return to_type(_("To see all your dates, type:"), "dates", path)
 
 
 def _data(before: "Case", after: "Case", topic: "Topic | None", on: date) -> dict[str, object]:

@@ -2,11 +2,11 @@
 
 from datetime import date
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -204,4 +204,4 @@ def _result(
 
 
 def _tail(path: Path) -> str:
-    return _("It is saved. To see the list, type:") + f"\n  firstpaper schedule {quote(str(path))} --list"
+    return to_type(_("It is saved. To see the list, type:"), "schedule", path, "--list")

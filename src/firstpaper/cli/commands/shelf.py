@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -195,13 +195,12 @@ def _what_to_do(one: "Unread") -> str:
     from firstpaper.casefile.errors import CaseFileSealed, NotACaseFile, WrongPassphrase
 
     if isinstance(one.error, CaseFileSealed | WrongPassphrase):
-        path = quote(str(one.error.details["path"]))
         locked = (
             _("It is locked with a passphrase. To see how it stands, type:")
             if isinstance(one.error, CaseFileSealed)
             else _("It is locked with another passphrase. To see how it stands, type:")
         )
-        return f"{locked}\n\nfirstpaper check {path}"
+        return to_type(locked, "check", one.error.details["path"])
     if isinstance(one.error, NotACaseFile):
         return _("This is no case file, although its name says so. It was left alone.")
     return one.error.message

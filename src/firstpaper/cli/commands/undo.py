@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.mending import take_back
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -30,5 +31,5 @@ def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
         bring_back(path)
     return Result(
         data={"changed": [], "mended": True},
-        text=_("The copy is in place now. To go on from it, type: firstpaper ask"),
+        text=to_type(_("The copy is in place now. To go on from it, type:"), "ask", path),
     )

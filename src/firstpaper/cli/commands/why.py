@@ -37,7 +37,7 @@ CaseToExplain = Annotated[
 class NoSuchPage(UserError):
     """There is no rule and no question called {id}.
 
-    Close to it: {close}. The names stand beside each point that "firstpaper check" shows.
+    Close to it: {close}. The command check shows the name of each rule beside what it says.
     """
 
     code = "no_such_page"

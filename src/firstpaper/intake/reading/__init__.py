@@ -69,6 +69,8 @@ def read_answer(asked: Asked, text: str, today: date) -> Any:
         return DONT_KNOW
     elif asked.none is not None and _says_nothing(asked, text):
         return _checked(asked.key, _NOTHING[asked.kind])
+    elif set(text) == {"?"}:
+        raise AnswerRefused(_("A question mark is no answer. If you do not know, type: don't know"))
     if not text:
         raise AnswerRefused(_nothing_typed(asked))
     try:
