@@ -23,6 +23,10 @@ HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
 ON = "2026-11-30"
 PROMPT = "Your answer: "
 NEXT_LINE = "Next line, or just Enter: "
+TALL = 1000
+"""Rows of a window in which nothing ever waits for Enter."""
+MORE = "Enter for more: "
+WHAT_NOW = "Type a number, or just Enter to leave: "
 LOOK_OVER = "Look over your answers? Type yes, or just Enter: "
 
 
@@ -119,8 +123,8 @@ class Sitting:
             cwd=str(path.parent),
             env=environment(**more),
             encoding="utf-8",
-            timeout=20,
-            dimensions=(40, 90),
+            timeout=8,
+            dimensions=(TALL, 90),
         )
 
     @property
@@ -162,8 +166,9 @@ class Sitting:
         self.child.close()
 
     def _go_past(self, *ends: object) -> None:
-        """Press Enter at the end of a long answer and at the offer to look them over."""
-        while self.child.expect_exact([NEXT_LINE, LOOK_OVER, *ends]) < 2:
+        """Press Enter at the end of a long answer, at a full screen, and where more is offered at the end."""
+        offers = [NEXT_LINE, LOOK_OVER, WHAT_NOW, MORE]
+        while self.child.expect_exact([*offers, *ends]) < len(offers):
             self._heard(self.child.before)
             self.child.sendline("")
         self._heard(self.child.before)

@@ -25,10 +25,13 @@ from firstpaper.cli.commands.shelf import shelf
 from firstpaper.cli.commands.undo import undo
 from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
+from firstpaper.cli.pausing import NO_PAUSE, Command, Commands
+from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
 
 app = typer.Typer(
     name="firstpaper",
+    cls=Commands,
     help=_(
         "Firstpaper drafts the papers that open a divorce, a legal separation or a nullity in California. It "
         "is not a lawyer. It gives information, not advice. The court's self-help center is free."
@@ -63,7 +66,7 @@ for _command, _help in (
     (law, _("List every number and rule of law, the oldest check first.")),
     (demo, _("Draft the packet of an invented household.")),
 ):
-    app.command(help=_help)(_command)
+    app.command(cls=Command, help=_help)(_command)
 
 
 def _show_version(asked: bool) -> None:
@@ -77,6 +80,15 @@ VersionOption = Annotated[
 ]
 
 
+NoPauseOption = Annotated[
+    bool,
+    typer.Option(
+        NO_PAUSE, help=_("Show everything at once, without waiting for Enter when the screen is full.")
+    ),
+]
+
+
 @app.callback()
-def _options(version: VersionOption = False) -> None:
+def _options(version: VersionOption = False, no_pause: NoPauseOption = False) -> None:
     """Options of the command line as a whole."""
+    Terminal.pausing = not no_pause

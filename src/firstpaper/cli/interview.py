@@ -1,74 +1,44 @@
 """The interview: one question after another, each answer saved as it is given.
 
-The engine says which question comes next; this module puts it, reads what is typed and does what a
+The engine says which question comes next; this module puts it, keeps what is answered and does what a
 word such as "back" asks for. `Left` ends it at any point, with everything kept.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date
-from typing import Any, NamedTuple, Self
+from typing import Any
 
 from firstpaper.casefile import CaseFile, OpenCase
-from firstpaper.casefile.errors import NotSaved
+from firstpaper.cli.conversation import Conversation
 from firstpaper.cli.offering import offer_to_seal
-from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
+from firstpaper.cli.questions import small_number
 from firstpaper.cli.terminal import Terminal
-from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SafeHere
-from firstpaper.intake import (
-    AnswerKind,
-    AnswerRefused,
-    Asked,
-    Command,
-    asked,
-    echo,
-    next_question,
-    put,
-    read_answer,
-    standing,
-    switched,
-)
-from firstpaper.intake.typed import fold
-from firstpaper.locale import _
+from firstpaper.intake import Asked, Command, asked, next_question, put, standing, switched
+from firstpaper.locale import _, _n
 
-SAID_BACK = frozenset(
-    {AnswerKind.DATE, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.ADDRESS, AnswerKind.MONEY}
-)
-"""Kinds whose words can be read in more than one way, so that what was understood is said back."""
-
-
-class Left(Exception):
-    """The person leaves. What was answered is saved."""
+WORDS_SHOWN_FIRST = 2
+"""Questions under which the words that can be typed are shown, so that a newcomer learns them."""
 
 
 class NothingKept(Exception):
     """The person should not go on here: the reasons are said, and this session leaves nothing behind."""
 
 
-class Interview:
+class Interview(Conversation):
     """One sitting: asks what is open, in order, until nothing is or the person leaves."""
 
     def __init__(self, terminal: Terminal, opened: OpenCase, today: date) -> None:
-        self._terminal = terminal
+        super().__init__(terminal, today)
         self._opened = opened
-        self._today = today
         self._put_off = set(opened.file.passed)
         self._second_round = False
         self._seen: list[str] = []
         self._topic = ""
-        self._shown = ""
-        self._opened_topics: set[str] = set()
-        self._does: dict[Command, Callable[[Asked], Asked | None]] = {
-            Command.BACK: self._back,
-            Command.WHY: self._why,
-            Command.SKIP: self._skip,
-            Command.REVIEW: self._review,
-            Command.CHANGE: self._change,
-            Command.UNDO: self._undo,
-            Command.HELP: self._help,
-            Command.LEAVE: self._leave,
-        }
+        self._shown: set[str] = set()
+        self._does |= {Command.CHANGE: self._change, Command.UNDO: self._undo}
 
     @property
     def case(self) -> Case:
@@ -120,11 +90,6 @@ class Interview:
 
         return pick(self._terminal, self.case, self._opened.file.passed)
 
-    def _ask_while(self, following: Callable[[], Asked | None]) -> None:
-        current = following()
-        while current:
-            current = self._turn(current) or following()
-
     def _next(self) -> Asked | None:
         found = next_question(self.case, self._put_off)
         if found or self._second_round or not self._put_off:
@@ -138,49 +103,29 @@ class Interview:
 
     # --- one turn -----------------------------------------------------------------------------------
 
-    def _turn(self, one: Asked) -> Asked | None:
-        """Put one question and do what was typed. Returns the question to show next, None to go on."""
-        now = self.case.fact(one.key)
-        offers = self._offers(one)
-        self._show(one, now, offers)
-
-        def read(text: str) -> Any:
-            number = small_number(text)
-            return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
-
-        while True:
-            typed = gather(self._terminal, one, read)
-            self._terminal.line()
-            if self._took(one, typed, now, read):
-                return self._does[typed.command](one) if typed.command else None
-
-    def _show(self, one: Asked, now: object, offers: Sequence[Any]) -> None:
-        place = _Place.of(one, self.case)
+    def _lead(self, one: Asked) -> Sequence[str]:
+        """The topic where it is new, what is to be read before the question, and the question's number."""
         if one.topic.name != self._topic:
-            self._show_topic(one, place)
-        if one.key != self._shown:
+            self._topic = one.topic.name
+            self._say_topic(one)
+        if one.key not in self._shown:
             self._terminal.say(*one.notice)
-        self._terminal.line(place.question)
-        put_question(self._terminal, one, now, [echo(one, offer) for offer in offers])
-        self._topic, self._shown = one.topic.name, one.key
+        words = [_words_in_short()] if len(self._shown) < WORDS_SHOWN_FIRST else []
+        self._shown.add(one.key)
+        return [*words, _("Question {number}").format(number=self._number(one))]
 
-    def _took(self, one: Asked, typed: Typed, now: object, read: Read) -> bool:
-        """Whether the turn is over: an answer was taken or kept, or only a command was given."""
-        if typed.text is None or (now is not None and not typed.text.strip()):
-            return True
-        try:
-            self._answer(one, read(typed.text))
-        except AnswerRefused as refused:
-            self._terminal.say(refused.message)
-            return typed.command is not None
-        except NotSaved as not_saved:
-            if not self._terminal.interactive:
-                raise
-            self._terminal.say(not_saved.message)
-            return typed.command is not None
-        return True
+    def _say_topic(self, one: Asked) -> None:
+        self._terminal.say(f"{_(one.topic.title)} ({_how_many(self.case)})")
+        if one.topic.opening and not self._was_in(one.topic.name):
+            self._terminal.say(_(one.topic.opening))
 
-    def _answer(self, one: Asked, value: Any) -> None:
+    def _was_in(self, topic: str) -> bool:
+        return any(one.topic.name == topic for one in asked(self.case) if one.key in self._shown)
+
+    def _number(self, one: Asked) -> int:
+        return [each.key for each in asked(self.case)].index(one.key) + 1
+
+    def _take(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
         self._refuse_to_go_on(after)
         offer_to_seal(self._terminal, self._opened, after)
@@ -188,8 +133,7 @@ class Interview:
         passed = tuple(key for key in self._opened.file.passed if key != one.key)
         self._opened.keep(CaseFile(after, passed))
         self._remember(one.key)
-        if one.kind in SAID_BACK and value not in ((), DONT_KNOW):
-            self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
+        self._say_back(one, value)
         self._say_what_changed(before, after)
         self._say_what_stops(one, before, after)
 
@@ -212,12 +156,6 @@ class Interview:
             raise NothingKept
 
     # --- what is said around a question -------------------------------------------------------------
-
-    def _show_topic(self, one: Asked, place: "_Place") -> None:
-        self._terminal.say(place.topic)
-        if one.topic.opening and one.topic.name not in self._opened_topics:
-            self._terminal.say(_(one.topic.opening))
-        self._opened_topics.add(one.topic.name)
 
     def _say_what_changed(self, before: Case, after: Case) -> None:
         """Topics that an answer opened or closed, and answers that it has set aside."""
@@ -262,12 +200,6 @@ class Interview:
         self._terminal.say(_("This is the first question, so there is nothing to go back to."))
         return one
 
-    def _why(self, one: Asked) -> Asked:
-        from firstpaper.cli.explaining import question_page
-
-        self._terminal.say(question_page(one, self._today))
-        return one
-
     def _skip(self, one: Asked) -> None:
         self._remember(one.key)
         if self.case.fact(one.key) is not None:
@@ -276,14 +208,13 @@ class Interview:
         passed = tuple(dict.fromkeys([*self._opened.file.passed, one.key]))
         self._opened.keep(replace(self._opened.file, passed=passed))
 
-    def _review(self, one: Asked) -> Asked:
-        self._look_over()
-        return one
-
-    def _look_over(self) -> None:
+    def _told_so_far(self) -> str:
         from firstpaper.cli.reviewing import review
 
-        self._terminal.say(review(self.case, self._opened.file.passed) or _("Nothing is answered yet."))
+        return review(self.case, self._opened.file.passed) or _("Nothing is answered yet.")
+
+    def _look_over(self) -> None:
+        self._terminal.say(self._told_so_far())
 
     def _change(self, one: Asked) -> Asked:
         return self._picked() or one
@@ -297,19 +228,17 @@ class Interview:
         self._terminal.say(said)
         return next(filter(None, map(self._applying, keys)), one)
 
-    def _help(self, one: Asked) -> Asked:
-        self._terminal.say(one.why, help_words())
-        return one
-
-    def _leave(self, _one: Asked) -> None:
-        raise Left
+    def _words(self) -> Iterator[str]:
+        yield from super()._words()
+        yield _("skip: leave this question for later")
+        yield _("don't know: say so; it is a good answer")
+        yield _("review: read all your answers so far")
+        yield _("change: pick an answer and change it")
+        yield _("undo: take back the last answer that was saved")
+        yield _("help: read this list again")
+        yield _("leave: stop now; every answer is saved already")
 
     # --- small helpers ------------------------------------------------------------------------------
-
-    def _yes(self, prompt: str) -> bool:
-        typed = self._terminal.read(prompt)
-        self._terminal.line()
-        return fold(typed).rstrip(" .!") in ("y", "yes", fold(_("yes")))
 
     def _remember(self, key: str) -> None:
         if key not in self._seen:
@@ -319,42 +248,17 @@ class Interview:
         return next((one for one in asked(self.case) if one.key == key), None)
 
 
-class _Place(NamedTuple):
-    """Where a question stands among those that apply now, in words."""
+def _how_many(case: Case) -> str:
+    from firstpaper.intake.to_come import ahead
 
-    topic: str
-    question: str
-
-    @classmethod
-    def of(cls, one: Asked, case: Case) -> Self:
-        stops = list(asked(case))
-        topics = list(dict.fromkeys(each.topic.name for each in stops))
-        return cls(
-            _("Part {number} of {all}: {title}").format(
-                number=topics.index(one.topic.name) + 1, all=len(topics), title=_(one.topic.title)
-            ),
-            _("Question {number} of about {all}").format(
-                number=[each.key for each in stops].index(one.key) + 1, all=len(stops)
-            ),
-        )
+    left = ahead(case)
+    if left.fewest < left.most:
+        return _("{fewest} to {most} questions left").format(fewest=left.fewest, most=left.most)
+    return _n("{count} question left", "{count} questions left", left.most).format(count=left.most)
 
 
-def help_words() -> str:
-    """The words that work at every question."""
-    return "\n".join(
-        [
-            _("At every question you can type one of these words:"),
-            "  " + _("back: see the question before this one, and change its answer"),
-            "  " + _("why: why we ask, and where your answer goes"),
-            "  " + _("skip: leave this question for later"),
-            "  " + _("don't know: say so; it is a good answer"),
-            "  " + _("review: read all your answers so far"),
-            "  " + _("change: pick an answer from that list and change it"),
-            "  " + _("undo: take back the last answer that was saved"),
-            "  " + _("help: read this list again"),
-            "  " + _("leave: stop now; every answer is saved already"),
-        ]
-    )
+def _words_in_short() -> str:
+    return _("(You can also type: back, why, skip, don't know, review, change, help or leave.)")
 
 
 def _topics(case: Case) -> list[str]:

@@ -33,18 +33,16 @@ class Typed:
     command: Command | None = None
 
 
-def put_question(terminal: Terminal, asked: Asked, now: object, offers: Sequence[str] = ()) -> None:
-    """Show a question, its choices, and how to answer.
+def put_question(
+    terminal: Terminal, asked: Asked, now: object, offers: Sequence[str] = (), lead: Sequence[str] = ()
+) -> None:
+    """Show a question, its choices, and how to answer, together on one screen.
 
-    `now` is the answer it has already, or None; `offers` are answers that can be given by number.
+    `now` is the answer it has already, or None; `offers` are answers that can be given by number;
+    `lead` stands over the question.
     """
-    terminal.line(asked.ask)
-    for line in (*_choices(asked), *_hints(asked), *_how_to_answer(asked), *_offered(offers)):
-        terminal.line(f"  {line}")
-    if now is not None:
-        terminal.line(
-            "  " + _("Your answer now: {answer}. Press Enter to keep it.").format(answer=echo(asked, now))
-        )
+    below = (*_choices(asked), *_hints(asked), *_how_to_answer(asked), *_offered(offers), *_now(asked, now))
+    terminal.together([*lead, asked.ask, *(f"  {line}" for line in below)])
 
 
 def gather(terminal: Terminal, asked: Asked, read: Read) -> Typed:
@@ -85,6 +83,11 @@ def _complete(asked: Asked, text: str, read: Read) -> bool:
     except AnswerRefused:
         return False
     return asked.kind is AnswerKind.ADDRESS or value in ("", ())
+
+
+def _now(asked: Asked, now: object) -> Iterator[str]:
+    if now is not None:
+        yield _("Your answer now: {answer}. Press Enter to keep it.").format(answer=echo(asked, now))
 
 
 def _choices(asked: Asked) -> Iterator[str]:

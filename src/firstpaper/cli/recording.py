@@ -9,11 +9,10 @@ from datetime import date
 from typing import Any
 
 from firstpaper.cli.agenda_words import event_day, event_lines
-from firstpaper.cli.interview import Left
 from firstpaper.cli.questions import small_number
 from firstpaper.cli.suggesting import closest
-from firstpaper.cli.telling import Conversation
-from firstpaper.cli.terminal import Terminal
+from firstpaper.cli.telling import Matter
+from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.intake import (
@@ -33,7 +32,6 @@ from firstpaper.locale import _
 
 THE_DAY = "day"
 NOTHING = ("", "none")
-SAID_BACK = (AnswerKind.DATE, AnswerKind.ATTEMPTS, AnswerKind.CLOSURES)
 
 
 class NoSuchEvent(UserError):
@@ -255,13 +253,11 @@ def choose_event(terminal: Terminal, case: Case) -> Topic:
         terminal.say(_("Please type a number from 1 to {most}, or the word leave.").format(most=len(topics)))
 
 
-class Telling(Conversation):
+class Telling(Matter):
     """A conversation about one event. Nothing is saved here; `case` is what was told.
 
     `given` is what the command line told already: it is not asked again.
     """
-
-    said_back = SAID_BACK
 
     def __init__(self, terminal: Terminal, before: Case, given: Case, topic: Topic, today: date) -> None:
         told = [] if given == before else [one.key for one in asked_of(topic, given)]
@@ -272,7 +268,7 @@ class Telling(Conversation):
     def _stops(self) -> Sequence[Asked]:
         return asked_of(self._topic, self.case)
 
-    def _told(self, one: Asked, value: Any) -> Case:
+    def _with(self, one: Asked, value: Any) -> Case:
         after = with_detail(self.case, one.key, value)
         if found := impossible(self._before, after, self._today):
             raise AnswerRefused("\n".join(f"{each.says} {each.do}" for each in found))
@@ -286,8 +282,8 @@ class Telling(Conversation):
         if self._topic.opening:
             self._terminal.say(_(self._topic.opening))
 
-    def _told_so_far(self) -> Iterator[str]:
-        yield from list(event_lines(self.case)) or [_("Nothing is recorded yet.")]
+    def _told_so_far(self) -> str:
+        return "\n".join(event_lines(self.case)) or _("Nothing is recorded yet.")
 
     def _words(self) -> Iterator[str]:
         yield from super()._words()

@@ -17,7 +17,7 @@ from typing import NoReturn
 
 import typer
 
-from firstpaper.cli.terminal import InputEnded, Terminal
+from firstpaper.cli.terminal import InputEnded, Left, Terminal
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.locale import _
 
@@ -82,7 +82,7 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
         return work(terminal)
     except UserError as error:
         return Result(errors=(error,), exit=error.exit_code)
-    except (KeyboardInterrupt, InputEnded):
+    except (KeyboardInterrupt, InputEnded, Left):
         terminal.say("", _("Stopped."))
         return Result(exit=Exit.INTERRUPTED)
     except Exception as error:  # a fault of ours must reach a person as words, with nothing of theirs in it
@@ -91,7 +91,8 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
 
 def _tell(terminal: Terminal, result: Result) -> None:
     if result.text:
-        terminal.result(result.text)
+        with suppress(Left, InputEnded, KeyboardInterrupt):  # somebody has read enough of it
+            terminal.result(result.text)
     for error in result.errors:
         terminal.say(error.message)
 

@@ -5,9 +5,7 @@ from datetime import date
 from typing import Any
 
 from firstpaper.casefile import OpenCase
-from firstpaper.casefile.errors import NotSaved
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.interview import Left
 from firstpaper.cli.listed_details import ListFull, row_to_add
 from firstpaper.cli.listed_words import (
     left_out,
@@ -18,11 +16,11 @@ from firstpaper.cli.listed_words import (
     still_open,
     taken_out,
 )
-from firstpaper.cli.questions import small_number
-from firstpaper.cli.telling import Conversation
-from firstpaper.cli.terminal import Terminal
+from firstpaper.cli.questions import Read, small_number
+from firstpaper.cli.telling import Matter
+from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import Case
-from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
+from firstpaper.intake import Asked, Command, command_of, echo
 from firstpaper.intake.kinds import Row
 from firstpaper.intake.listing import (
     Part,
@@ -38,10 +36,8 @@ from firstpaper.intake.typed import fold
 from firstpaper.locale import _, _n
 
 
-class Listing(Conversation):
+class Listing(Matter):
     """A conversation about one thing or debt, or about what is asked once. Each answer is saved at once."""
-
-    said_back = (AnswerKind.DATE, AnswerKind.MONEY, AnswerKind.PERCENT, AnswerKind.CONTRIBUTIONS)
 
     def __init__(
         self,
@@ -63,24 +59,18 @@ class Listing(Conversation):
     def _stops(self) -> Sequence[Asked]:
         return () if self.broken_off else self._part.asked(self.case)
 
-    def _told(self, one: Asked, value: Any) -> Case:
-        return with_told(self.case, one.key, value)
-
-    def _take(self, after: Case) -> None:
-        before = self.case
-        try:
-            self._opened.keep(self._opened.file.with_case(after))
-        except NotSaved as not_saved:
-            raise AnswerRefused(not_saved.message) from None
-        self.case = after
+    def _with(self, one: Asked, value: Any) -> Case:
+        before, after = self.case, with_told(self.case, one.key, value)
+        self._opened.keep(self._opened.file.with_case(after))
         if gone := left_out_text(left_out(before, after), before):
             self._terminal.say(gone)
+        return after
 
-    def _answered(self, one: Asked, text: str) -> bool:
+    def _answered(self, one: Asked, text: str, read: Read) -> bool:
         if fold(text).rstrip(" .!") in ("done", fold(_("done"))):
             self.broken_off = True
             return True
-        return super()._answered(one, text)
+        return super()._answered(one, text, read)
 
     def _begin(self) -> None:
         self._terminal.say(self._title)
@@ -89,9 +79,9 @@ class Listing(Conversation):
             self._terminal.say(_(shown[0].topic.opening))
         self._terminal.say(_("You can also type: back, why, skip, don't know, review, help, done or leave."))
 
-    def _told_so_far(self) -> Iterator[str]:
+    def _told_so_far(self) -> str:
         lines = [f"  {one.short}: {echo(one, self.case.fact(one.key))}" for one in self._part.told(self.case)]
-        yield from lines or [_("Nothing is told about it yet.")]
+        return "\n".join(lines) or _("Nothing is told about it yet.")
 
     def _words(self) -> Iterator[str]:
         yield from super()._words()

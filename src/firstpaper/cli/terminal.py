@@ -3,7 +3,8 @@
 Results go to stdout; prompts and everything said on the way go to stderr. Lines are only ever added:
 no colour, no cursor movement, no repainting, so that a screen reader, a pipe and a test all get the
 same words. Nothing that a person typed can send a control character back to the screen. The one
-exception is `clear`: it wipes what was said off the screen of somebody who leaves.
+exception is `clear`: it wipes what was said off the screen of somebody who leaves. What would run off
+the top of the screen unread waits there for Enter.
 """
 
 import io
@@ -12,11 +13,17 @@ import os
 import shutil
 import sys
 import textwrap
+from collections.abc import Iterable, Iterator
 from contextlib import suppress
+from typing import ClassVar
 
+from firstpaper.intake.commands import Command, command_of
 from firstpaper.locale import _
 
 WIDEST = 80
+KEPT_FREE = 2
+"""Rows of the screen below a full page: for the prompt, and for what is typed at it."""
+
 LONGEST_LINE = 50_000
 """Letters kept of one line: more than any answer may have, so that a longer line is refused as too long."""
 
@@ -24,7 +31,7 @@ KEEPS_TOGETHER = "\xa0"
 """A blank at which no line is broken: inside a command that is to be typed. It is shown as a plain one."""
 OUR_COMMAND = "firstpaper "
 """What a line begins with that is to be typed as it stands, however long it is."""
-
+_ADDRESS = "https://"
 _JOINERS = "\u200c\u200d"
 _UNREADABLE = "\ufffd"
 _CLEARED = "\x1b[H\x1b[2J\x1b[3J"
@@ -35,7 +42,8 @@ class InputEnded(Exception):
     """There is nothing more to read: the pipe is empty, or the person closed the input (Ctrl-D)."""
 
 
-_ADDRESS = "https://"
+class Left(Exception):
+    """The person leaves. What was answered is saved."""
 
 
 def plain(text: str) -> str:
@@ -81,15 +89,24 @@ def _marker(body: str) -> int:
 class Terminal:
     """The words that go out and the lines that come in."""
 
+    pausing: ClassVar[bool] = True
+    """Whether a full screen waits for Enter. Only a terminal does, whatever this says."""
+
     def __init__(self) -> None:
         _replace_missing_streams()
         self.interactive = _is_terminal(sys.stdin)
         self._line_editing = self.interactive and _is_terminal(sys.stdout)
+        self._pauses = self.pausing and self._line_editing and _is_terminal(sys.stderr)
+        self._rows = 0
         for stream in (sys.stdout, sys.stderr, sys.stdin):
             if hasattr(stream, "reconfigure"):
                 stream.reconfigure(errors="replace")
         if self._line_editing:
             _line_editing_without_traces()
+
+    def pauses_at(self, text: str) -> bool:
+        """Whether the text is more than one screen."""
+        return self._pauses and self._rows + text.count("\n") + 1 > self._page
 
     def say(self, *paragraphs: str) -> None:
         """Say something on the way: paragraphs with an empty line after each."""
@@ -100,10 +117,18 @@ class Terminal:
         """Say one thing on the way, without an empty line after it."""
         self._line(wrapped(text, self._width))
 
+    def together(self, lines: Iterable[str]) -> None:
+        """Say lines that belong together, on one screen where they fit on one."""
+        text = wrapped("\n".join(lines), self._width)
+        if self._rows and self.pauses_at(text):
+            self._pause()
+        self._line(text)
+
     def result(self, text: str) -> None:
         """Put the result of a command on stdout, folded for reading."""
-        sys.stdout.write(wrapped(text, self._width) + "\n")
-        sys.stdout.flush()
+        for part in self._pages(wrapped(text, self._width)):
+            sys.stdout.write(part + "\n")
+            sys.stdout.flush()
 
     def raw_result(self, text: str) -> None:
         """Put a result for programs on stdout, exactly as it is."""
@@ -138,12 +163,14 @@ class Terminal:
 
     def clear(self) -> None:
         """Empty the screen and what can be scrolled back to, where the terminal knows how; else nothing."""
+        self._rows = 0
         if self.interactive and _is_terminal(sys.stderr) and _knows_escapes():
             with suppress(OSError):
                 sys.stderr.write(_CLEARED)
                 sys.stderr.flush()
 
     def _read(self, prompt: str) -> str:
+        self._rows = 0
         sys.stdout.flush()
         try:
             if self._line_editing:
@@ -160,12 +187,41 @@ class Terminal:
 
     def _line(self, text: str) -> None:
         with suppress(OSError):  # the window may be gone; what matters is saved
-            sys.stderr.write(text + "\n")
-            sys.stderr.flush()
+            for part in self._pages(text):
+                sys.stderr.write(part + "\n")
+                sys.stderr.flush()
+
+    def _pages(self, text: str) -> Iterator[str]:
+        """The text in parts that fit on the screen below what stands there unread, with a pause between."""
+        lines = text.split("\n")
+        while self._pauses and self._rows + len(lines) > self._page:
+            if cut := _good_cut(lines, self._page - self._rows):
+                yield "\n".join(lines[:cut])
+                lines = lines[cut:]
+            if not any(lines):
+                return
+            self._pause()
+        self._rows += len(lines)
+        yield "\n".join(lines)
+
+    def _pause(self) -> None:
+        """Wait until the screen has been read. Raises Left where the person wants no more of it."""
+        typed = self._read(_("Enter for more: "))
+        if command_of(typed) is Command.LEAVE:
+            raise Left
+
+    @property
+    def _page(self) -> int:
+        return max(shutil.get_terminal_size((WIDEST, 24)).lines - KEPT_FREE, KEPT_FREE)
 
     @property
     def _width(self) -> int:
         return min(WIDEST, shutil.get_terminal_size((WIDEST, 24)).columns)
+
+
+def _good_cut(lines: list[str], room: int) -> int:
+    """How many of the lines to show first: up to an empty one, where the lower half of the room has one."""
+    return next((at for at in range(room, room // 2, -1) if not lines[at - 1].strip()), max(room, 0))
 
 
 def _replace_missing_streams() -> None:

@@ -59,7 +59,8 @@ def _sit_down(terminal: Terminal, path: Path, day: date, seal: bool, passphrases
 
 def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]") -> Result:
     """Run an interview to its end, or until the person leaves, and say how things stand."""
-    from firstpaper.cli.interview import Left, NothingKept
+    from firstpaper.cli.interview import NothingKept
+    from firstpaper.cli.terminal import Left
 
     status = Exit.FINE
     try:
@@ -74,11 +75,21 @@ def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]")
         _say_saved(terminal, opened)
     except KeyboardInterrupt:
         terminal.line()
+        _wipe_where_others_look(terminal, opened)
         _say_saved(terminal, opened)
         status = Exit.INTERRUPTED
     else:
+        _wipe_where_others_look(terminal, opened)
         terminal.say(*_last_words(opened))
     return Result(data=_standing_data(opened), exit=status)
+
+
+def _wipe_where_others_look(terminal: Terminal, opened: "OpenCase") -> None:
+    """Take the answers off the screen of somebody who told of danger or of a shared computer."""
+    from firstpaper.cli.offering import risky
+
+    if risky(opened.case):
+        terminal.clear()
 
 
 def _greet(terminal: Terminal, opened: "OpenCase") -> None:
@@ -86,12 +97,6 @@ def _greet(terminal: Terminal, opened: "OpenCase") -> None:
         terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
     if not opened.new:
         terminal.say(_("Welcome back. We go on where you stopped."))
-    terminal.say(
-        _(
-            "At every question you can also type: back, why, skip, don't know, review, change or leave. "
-            "To read what these words do, type: help"
-        )
-    )
 
 
 def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:

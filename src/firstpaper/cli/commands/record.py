@@ -114,8 +114,8 @@ def _record(
     terminal: Terminal, path: Path, name: str | None, given: list[str], on: date, passphrases: Passphrases
 ) -> Result:
     from firstpaper.casefile import OpenCase
-    from firstpaper.cli.interview import Left
     from firstpaper.cli.recording import EventNeeded, event_names, named_event
+    from firstpaper.cli.terminal import Left
 
     topic = named_event(name) if name else None
     if topic is None and not terminal.interactive:

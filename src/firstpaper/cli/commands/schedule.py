@@ -127,7 +127,7 @@ def _work(
 ) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli import listed_words
-    from firstpaper.cli.interview import Left
+    from firstpaper.cli.terminal import Left
 
     taken_out = ""
     with OpenCase(path, passphrases=passphrases.tries(path)) as opened:

@@ -13,7 +13,7 @@ from firstpaper.intake.kinds import AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.attempts import read_attempts
-from firstpaper.intake.reading.choices import read_choice, read_several, read_yes_no
+from firstpaper.intake.reading.choices import is_yes, read_choice, read_several, read_yes_no
 from firstpaper.intake.reading.closures import read_closures
 from firstpaper.intake.reading.contributions import read_contributions
 from firstpaper.intake.reading.dates import read_day
@@ -102,7 +102,7 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     ),
     AnswerKind.CHOICE: lambda asked, text, today: read_choice(asked.choices, text),
     AnswerKind.SEVERAL: lambda asked, text, today: read_several(asked.choices, text),
-    AnswerKind.TEXT: lambda asked, text, today: text,
+    AnswerKind.TEXT: lambda asked, text, today: _text(asked.key, text),
     AnswerKind.PARAGRAPH: lambda asked, text, today: text,
     AnswerKind.LINES: lambda asked, text, today: _lines(text),
     AnswerKind.PERIODS: lambda asked, text, today: read_periods(
@@ -121,6 +121,13 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.CLOSURES: lambda asked, text, today: read_closures(text, today),
     AnswerKind.CONTRIBUTIONS: lambda asked, text, today: read_contributions(text, asked.case),
 }
+
+
+def _text(key: str, text: str) -> str:
+    """Words as they were typed. "Yes" alone is not taken for a name."""
+    if key.endswith("name") and is_yes(text):
+        raise AnswerRefused(_("Please type the name itself. If there is none, type: none"))
+    return text
 
 
 def _says_nothing(asked: Asked, text: str) -> bool:

@@ -10,8 +10,8 @@ from firstpaper.locale import _
 
 SHORTEST_START = 3
 
-_YES = {"y", "yes", "yeah", "yep", "true", "si", "sí", "1"}
-_NO = {"n", "no", "nope", "false", "2"}
+_YES = {"y", "yes", "yeah", "yep", "true", "si", "sí", "ok", "okay", "sure", "yup"}
+_NO = {"n", "no", "nope", "false", "nah"}
 _NUMBER = re.compile(r"[#(]?(\d{1,6})[.):]?")
 _SEVERAL_NUMBERS = re.compile(r"\d{1,6}(?:(?: ?[,;&+] ?| and | y | )\d{1,6})*")
 _BETWEEN = re.compile(r" ?[,;&+] ?| and | y | ")
@@ -21,11 +21,17 @@ _BETWEEN_WORDS = re.compile(r"\s*[,;\n]\s*")
 def read_yes_no(text: str) -> bool:
     """Yes or no. Raises AnswerRefused for anything else."""
     word = fold(text).rstrip(" .!")
-    if word in _YES or word == fold(_("yes")):
+    if is_yes(text):
         return True
     if word in _NO or word == fold(_("no")):
         return False
-    raise AnswerRefused(_("Please answer yes or no. You can type y or n."))
+    raise AnswerRefused(_("Please answer with the word yes or the word no."))
+
+
+def is_yes(text: str) -> bool:
+    """Whether the whole text is one of the words for yes."""
+    word = fold(text).rstrip(" .!")
+    return word in _YES or word == fold(_("yes"))
 
 
 def read_choice(choices: Sequence[Choice], text: str) -> str:

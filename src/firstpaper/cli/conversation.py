@@ -1,0 +1,185 @@
+"""Questions put one at a time, with the words that work at each of them.
+
+What the questions are about says a subclass: which comes next, what an answer changes, what is said.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+from datetime import date
+from typing import Any
+
+from firstpaper.casefile.errors import NotSaved
+from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
+from firstpaper.cli.terminal import Left, Terminal
+from firstpaper.facts import DONT_KNOW, Case
+from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
+from firstpaper.intake.second_look import doubt
+from firstpaper.intake.typed import fold
+from firstpaper.locale import _
+
+SAID_BACK = frozenset(
+    {
+        AnswerKind.YES_NO,
+        AnswerKind.DATE,
+        AnswerKind.PERIODS,
+        AnswerKind.HOMES,
+        AnswerKind.ADDRESS,
+        AnswerKind.MONEY,
+        AnswerKind.PERCENT,
+        AnswerKind.ATTEMPTS,
+        AnswerKind.CLOSURES,
+        AnswerKind.CONTRIBUTIONS,
+    }
+)
+"""Kinds whose words can be read in more than one way, so that what was understood is said back."""
+
+
+class Conversation:
+    """Puts questions until nothing is left to ask, or until `Left` is raised."""
+
+    def __init__(self, terminal: Terminal, today: date) -> None:
+        self._terminal = terminal
+        self._today = today
+        self._does: dict[Command, Callable[[Asked], Asked | None]] = {
+            Command.BACK: self._back,
+            Command.WHY: self._why,
+            Command.SKIP: self._skip,
+            Command.REVIEW: self._review,
+            Command.HELP: self._help,
+            Command.LEAVE: self._leave,
+        }
+
+    # --- what it is about -----------------------------------------------------------------------------
+
+    @property
+    def case(self) -> Case:
+        """The facts as they are now."""
+        raise NotImplementedError
+
+    def _take(self, one: Asked, value: Any) -> None:
+        """Go on with an answer. Raises AnswerRefused or NotSaved."""
+        raise NotImplementedError
+
+    def _kept(self, one: Asked) -> None:
+        """Go on with the answer that is there already."""
+
+    def _back(self, one: Asked) -> Asked | None:
+        """See the question before once more."""
+        raise NotImplementedError
+
+    def _skip(self, one: Asked) -> Asked | None:
+        """Leave the question out for now."""
+        raise NotImplementedError
+
+    def _told_so_far(self) -> str:
+        """Everything that was told."""
+        raise NotImplementedError
+
+    def _words(self) -> Iterator[str]:
+        """The words that work at every question, with what each does."""
+        yield _("back: see the question before this one")
+        yield _("why: why we ask, and where your answer goes")
+
+    def _lead(self, one: Asked) -> Sequence[str]:
+        """What stands over the question."""
+        return ()
+
+    def _offers(self, one: Asked) -> Sequence[Any]:
+        """Answers that can be given by number."""
+        return ()
+
+    # --- one turn ---------------------------------------------------------------------------------------
+
+    def _ask_while(self, following: Callable[[], Asked | None]) -> None:
+        current = following()
+        while current:
+            current = self._turn(current) or following()
+
+    def _turn(self, one: Asked) -> Asked | None:
+        """Put one question and do what was typed. Returns the question to show next, None to go on."""
+        now = self.case.fact(one.key)
+        offers = self._offers(one)
+
+        def read(text: str) -> Any:
+            number = small_number(text)
+            return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
+
+        put_question(self._terminal, one, now, [echo(one, offer) for offer in offers], self._lead(one))
+        while True:
+            typed = gather(self._terminal, one, read)
+            self._terminal.line()
+            if self._took(one, typed, now, read):
+                return self._does.get(typed.command, self._no_use)(one) if typed.command else None
+
+    def _took(self, one: Asked, typed: Typed, now: object, read: Read) -> bool:
+        """Whether the turn is over: an answer was taken or kept, or only a command was given."""
+        if typed.text is None:
+            return True
+        if now is not None and not typed.text.strip():
+            self._kept(one)
+            return True
+        return self._answered(one, typed.text, read) or typed.command is not None
+
+    def _answered(self, one: Asked, text: str, read: Read) -> bool:
+        """Whether an answer could be taken; if not, it was said why."""
+        try:
+            value = read(text)
+            if not self._meant(one, text, value):
+                return False
+            self._take(one, value)
+        except AnswerRefused as refused:
+            self._terminal.say(refused.message)
+            return False
+        except NotSaved as not_saved:
+            if not self._terminal.interactive:
+                raise
+            self._terminal.say(not_saved.message)
+            return False
+        return True
+
+    def _meant(self, one: Asked, text: str, value: Any) -> bool:
+        """Whether an answer that looks like a slip is meant so. It is asked about once, and never refused."""
+        words = doubt(one, text, value) if self._terminal.interactive else None
+        if words is None:
+            return True
+        self._terminal.say(words)
+        return self._yes(_("Keep it? Type yes, or just Enter to answer again: "))
+
+    def _say_back(self, one: Asked, value: Any) -> None:
+        if value is DONT_KNOW:
+            self._terminal.say(_("Noted: you do not know. It stays on the list of open questions."))
+        elif one.kind in SAID_BACK and value != ():
+            self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
+
+    def _yes(self, prompt: str) -> bool:
+        """Whether a question on the side is answered with yes. Raises Left where the person leaves."""
+        typed = self._terminal.read(prompt)
+        self._terminal.line()
+        if command_of(typed) is Command.LEAVE:
+            raise Left
+        return fold(typed).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
+
+    # --- the words known at every question --------------------------------------------------------------
+
+    def _why(self, one: Asked) -> Asked | None:
+        from firstpaper.cli.explaining import question_page
+
+        self._terminal.say(question_page(one, self._today))
+        return one
+
+    def _review(self, one: Asked) -> Asked | None:
+        self._terminal.say(self._told_so_far())
+        return one
+
+    def _help(self, one: Asked) -> Asked | None:
+        words = (f"  {line}" for line in self._words())
+        self._terminal.say(
+            one.why, "\n".join([_("At every question you can type one of these words:"), *words])
+        )
+        return one
+
+    def _no_use(self, one: Asked) -> Asked | None:
+        self._terminal.say(_("That word does nothing here. Type help to see which words do."))
+        return one
+
+    def _leave(self, _one: Asked) -> Asked | None:
+        raise Left

@@ -1,0 +1,97 @@
+"""Answers that look like a slip of the hand. They are asked about once, and kept where they are meant so."""
+
+import re
+from typing import Any
+
+from firstpaper.facts import DONT_KNOW, known
+from firstpaper.facts.choices import Danger
+from firstpaper.facts.people import Address
+from firstpaper.intake.engine import Asked
+from firstpaper.intake.kinds import general
+from firstpaper.intake.reading.dates import begins_like_a_day
+from firstpaper.intake.typed import fold
+from firstpaper.locale import _
+
+NAMES = frozenset({"petitioner.name", "respondent.name", "requests.former_name", "child.*.name"})
+WHERE_SOMEBODY_SLEEPS = frozenset({"petitioner.mailing", "child.*.address"})
+PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
+
+_RELATION = re.compile(
+    r"(?:my|the|our|mi) .*"
+    r"|wife|husband|spouse|partner|ex|him|her|them|me|myself|self|same|unknown|baby"
+)
+_LONGEST_ABBREVIATION = 3
+
+
+def doubt(one: Asked, typed: str, value: Any) -> str | None:
+    """What is odd about an answer, in words that ask about it; None where nothing is."""
+    if value in (DONT_KNOW, "", ()) or isinstance(value, bool):
+        return None
+    if fold(typed).startswith("firstpaper "):
+        return _("That looks like a command to type after you leave, and not like an answer.")
+    look = _LOOKS.get(general(one.key))
+    return look(one, value) if look else None
+
+
+def _name(_one: Asked, value: Any) -> str | None:
+    name = str(value)
+    if _RELATION.fullmatch(fold(name)):
+        return _("The court needs the name itself, as it stands on an ID: {name}.").format(name=name)
+    if any(character.isdigit() for character in name):
+        return _("There is a number in that name: {name}.").format(name=name)
+    if " " not in name.strip():
+        return _("That is one word only. The forms need the full name: first and last.")
+    if _one_case(name):
+        return _(
+            "It is printed just as you typed it: {name}. Most names begin with a capital letter and go on "
+            "in small ones."
+        ).format(name=name)
+    return None
+
+
+def _one_case(name: str) -> bool:
+    """Whether it is written in small letters only, or in capitals only."""
+    return len(name) > _LONGEST_ABBREVIATION and (name.islower() or name.isupper())
+
+
+def _phone(_one: Asked, value: Any) -> str | None:
+    if sum(character.isdigit() for character in str(value)) >= 7:
+        return None
+    return _("That does not look like a phone number: {value}.").format(value=value)
+
+
+def _email(_one: Asked, value: Any) -> str | None:
+    before, at, after = str(value).partition("@")
+    if before.strip() and at and "." in after.strip("."):
+        return None
+    return _("That does not look like a whole e-mail address: {value}.").format(value=value)
+
+
+def _place(_one: Asked, value: Any) -> str | None:
+    if not begins_like_a_day(str(value)):
+        return None
+    return _("That looks like a date. The question is about a place.")
+
+
+def _address(one: Asked, value: Any) -> str | None:
+    """A street address, given by somebody whose home must stay secret."""
+    hides = {Danger.HIDE_ADDRESS, Danger.FLED} & set(known(one.case.safety.dangers) or ())
+    if not hides or not isinstance(value, Address) or _is_box(value.street):
+        return None
+    return _(
+        "Is this where you sleep? Papers in court are public, and the other person gets a copy. If it is, do "
+        "not give it here: press Enter, and type an address where mail reaches you and nobody looks for you."
+    )
+
+
+def _is_box(street: str) -> bool:
+    return re.match(r"p\.? ?o\.? ?box|box|pmb|general delivery|apartado", fold(street)) is not None
+
+
+_LOOKS = {
+    **dict.fromkeys(NAMES, _name),
+    **dict.fromkeys(PLACES, _place),
+    **dict.fromkeys(WHERE_SOMEBODY_SLEEPS, _address),
+    "petitioner.phone": _phone,
+    "petitioner.email": _email,
+}

@@ -1,0 +1,60 @@
+"""What looks like a slip is asked about; what people truly answer is not."""
+
+import pytest
+
+from firstpaper.facts import Case
+from firstpaper.facts.choices import Danger
+from firstpaper.intake import asking, read_answer
+from firstpaper.intake.second_look import doubt
+from tests.intake.small_bank import TODAY
+
+SLIPS = {
+    "petitioner.name": (
+        "firstpaper packet home.case",
+        "josé maría o'neil-garcía jr",
+        "DANA OKAFOR",
+        "Dana",
+        "Dana 2",
+    ),
+    "respondent.name": ("my wife", "My husband", "unknown", "him"),
+    "requests.former_name": ("dana",),
+    "child.1.name": ("my son", "lucia soto"),
+    "petitioner.phone": ("jose@", "no phone"),
+    "petitioner.email": ("jose@", "@example.org", "jose"),
+    "dates.married_place": ("3/15/26", "the 14th of june 2012"),
+    "support.other": ("firstpaper packet new.case --amends mine.case",),
+}
+MEANT = {
+    "petitioner.name": ("Dana Marie Okafor", "Nguyễn Thị Mai", "María-José O'Neil, Jr.", "李 明"),
+    "petitioner.phone": ("(559) 555-0142", "none"),
+    "petitioner.email": ("maria.soto@example.org",),
+    "dates.married_place": ("Fresno County, California",),
+    "support.other": ("Two years of support",),
+    "respondent.name": ("don't know",),
+}
+
+
+def look(key: str, typed: str, case: Case = Case.nothing()) -> str | None:  # noqa: B008
+    one = asking(key, case)
+    assert one
+    return doubt(one, typed, read_answer(one, typed, TODAY))
+
+
+@pytest.mark.parametrize(("key", "typed"), [(key, typed) for key, all_ in SLIPS.items() for typed in all_])
+def test_a_slip_is_asked_about(key: str, typed: str) -> None:
+    assert look(key, typed)
+
+
+@pytest.mark.parametrize(("key", "typed"), [(key, typed) for key, all_ in MEANT.items() for typed in all_])
+def test_what_is_plainly_meant_is_not(key: str, typed: str) -> None:
+    assert look(key, typed) is None
+
+
+@pytest.mark.parametrize("danger", [Danger.HIDE_ADDRESS, Danger.FLED])
+def test_somebody_in_hiding_is_asked_whether_a_street_is_where_they_sleep(danger: Danger) -> None:
+    hiding = Case().with_fact("safety.dangers", (danger,))
+    words = look("petitioner.mailing", "55 Hidden Lane, Redding, CA 96001", hiding)
+    assert words
+    assert "Is this where you sleep?" in words
+    assert look("petitioner.mailing", "PO Box 118, Fresno, CA 93701", hiding) is None
+    assert look("petitioner.mailing", "55 Hidden Lane, Redding, CA 96001") is None
