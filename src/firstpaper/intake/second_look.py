@@ -68,7 +68,7 @@ def _email(_one: Asked, value: Any) -> str | None:
 
 
 def _place(_one: Asked, value: Any) -> str | None:
-    if not begins_like_a_day(str(value)):
+    if not begins_like_a_day(fold(str(value)).removeprefix("the ")):
         return None
     return _("That looks like a date. The question is about a place.")
 

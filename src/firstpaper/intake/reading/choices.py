@@ -25,7 +25,7 @@ def read_yes_no(text: str) -> bool:
         return True
     if word in _NO or word == fold(_("no")):
         return False
-    raise AnswerRefused(_("Please answer with the word yes or the word no."))
+    raise AnswerRefused(_("Please answer yes or no, in letters."))
 
 
 def is_yes(text: str) -> bool:
