@@ -5,12 +5,12 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case
-from firstpaper.intake.engine import Asked, asking, next_question, put
+from firstpaper.intake.engine import Asked, asked, asking, next_question, put, standing
 from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.reading import read_answer
 
 TODAY = date(2026, 11, 25)
-MOST_FOR_TWO = 45
+MOST_FOR_TWO = 43
 MOST_WITH_TWO_CHILDREN = 70
 
 Typed = dict[str, str]
@@ -36,8 +36,6 @@ PLAIN: Typed = {
     "residence.petitioner.state_since": "1990",
     "residence.petitioner.county_since": "March 2020",
     "residence.respondent.lives": "this_county",
-    "residence.respondent.state_since": "1988",
-    "residence.respondent.county_since": "2001",
     "grounds.reason": "irreconcilable",
     "support.petitioner": "reserve",
     "support.respondent": "reserve",
@@ -152,7 +150,25 @@ AMENDED: Typed = PLAIN | {
     "matter.first_kind": "legal_separation",
     "matter.other_side_answered": "no",
 }
-SEPARATION: Typed = PLAIN | {"matter.kind": "legal_separation"}
+SEPARATE: Typed = {"matter.kind": "legal_separation"}
+SEPARATION: Typed = PLAIN | SEPARATE
+OTHER_COUNTY: Typed = PLAIN | {"residence.respondent.lives": "california"}
+FILER = "residence.petitioner"
+CAME_LATELY: Typed = PLAIN | {
+    "residence.petitioner.county_since": "9/16/2026",
+    "residence.petitioner.previous_county": "Kern",
+    "residence.petitioner.previous_county_until": "9/16/2026",
+    "residence.respondent.lives": "california",
+    "residence.respondent.state_since": "2001",
+    "residence.respondent.own_county": "Kern",
+    "residence.respondent.own_county_since": "2001",
+}
+CAME_FROM_ABROAD: Typed = CAME_LATELY | {"residence.petitioner.previous_county": "none"}
+IN_ANOTHER_COUNTY: Typed = CAME_LATELY | {
+    "residence.petitioner.lives": "california",
+    "residence.petitioner.own_county": "Kings",
+    "residence.petitioner.own_county_since": "2015",
+}
 GIVES_UP: Typed = PLAIN | {"support.petitioner": "end"}
 
 
@@ -170,6 +186,13 @@ GIVES_UP: Typed = PLAIN | {"support.petitioner": "end"}
         (FORCED, "residence.petitioner.lives", "residence.petitioner.state_since"),
         (FORCED, "grounds.good_faith", "requests.putative_division"),
         (AMENDED, "matter.first_stated_intent", "requests.intends_to_amend"),
+        (PLAIN, "residence.respondent.lives", "residence.respondent.state_since"),
+        (OTHER_COUNTY, "residence.respondent.lives", "residence.respondent.own_county"),
+        (CAME_LATELY, "residence.respondent.own_county_since", "residence.respondent.county_since"),
+        (CAME_LATELY, "residence.respondent.state_since", "residence.petitioner.own_county"),
+        (CAME_FROM_ABROAD, f"{FILER}.previous_county", f"{FILER}.previous_county_until"),
+        (IN_ANOTHER_COUNTY, "residence.petitioner.own_county", "residence.petitioner.county_since"),
+        (CAME_LATELY | SEPARATE, "residence.respondent.lives", "residence.respondent.own_county"),
         (SEPARATION, "requests.intends_to_amend", "requests.former_name"),
         (GIVES_UP, "support.own_right_ends", "support.other"),
         (TWO_CHILDREN, "custody.alike", "child.1.legal"),
@@ -182,6 +205,13 @@ def test_what_is_asked_follows_from_what_was_told(answers: Typed, asked: str, no
     keys, _case = interview(answers)
     assert asked in keys
     assert not_asked not in keys
+
+
+def test_an_answer_that_nobody_had_to_give_stands_once_it_is_told() -> None:
+    _keys, case = interview(PLAIN)
+    told = put(case, "residence.respondent.state_since", "1988")
+    assert standing(told).residence.respondent.state_since == told.residence.respondent.state_since
+    assert "residence.respondent.state_since" in [stop.key for stop in asked(told)]
 
 
 def test_names_told_stand_in_later_questions() -> None:

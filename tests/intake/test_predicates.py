@@ -48,6 +48,19 @@ def since(who: str, state: Any, county: Any) -> Told:
     return {f"residence.{who}.state_since": state, f"residence.{who}.county_since": county}
 
 
+STAYS: Told = {"residence.petitioner.intends_to_stay": True, "residence.petitioner.absences": []}
+LONG_HERE: Told = HERE | BROKE_UP | STAYS | since("petitioner", "2009", "2012")
+CAME_LATELY: Told = HERE | BROKE_UP | STAYS | since("petitioner", "2009", "2026-09-01")
+OTHER_ELSEWHERE: Told = DIVORCE | MARRIED | {"residence.respondent.lives": "california"}
+FILER_ELSEWHERE: Told = DIVORCE | MARRIED | {"residence.petitioner.lives": "california"}
+MOVED_OTHER: Told = (
+    FILER_ELSEWHERE
+    | BROKE_UP
+    | {"residence.respondent.lives": "this_county"}
+    | since("respondent", "2009", "2026-03-01")
+)
+
+
 def ground(name: str) -> Told:
     return NULLITY | {"grounds.nullity": [name]}
 
@@ -109,6 +122,34 @@ HOLDS: tuple[Example, ...] = (
         "no break told yet",
         HERE | since("petitioner", "2009", "2019"),
     ),
+    (
+        "petitioner_left_a_county",
+        "came from Kern",
+        CAME_LATELY | {"residence.petitioner.previous_county": "Kern"},
+    ),
+    ("petitioner_left_a_county", "has not said from where", CAME_LATELY),
+    ("petitioners_own_county_may_do", "in another county", FILER_ELSEWHERE),
+    (
+        "petitioners_own_county_may_do",
+        "the other side came not long before the break",
+        FILER_ELSEWHERE
+        | BROKE_UP
+        | {"residence.respondent.lives": "this_county"}
+        | since("respondent", "2009", "2026-03-01"),
+    ),
+    ("respondents_own_county_may_do", "the filer came lately", CAME_LATELY | OTHER_ELSEWHERE),
+    (
+        "respondents_own_county_may_do",
+        "the filer lives abroad",
+        OTHER_ELSEWHERE | {"residence.petitioner.lives": "abroad"},
+    ),
+    (
+        "respondents_own_county_may_do",
+        "the filer may not stay",
+        LONG_HERE | OTHER_ELSEWHERE | {"residence.petitioner.intends_to_stay": False},
+    ),
+    ("filers_time_is_enough", "here for years", LONG_HERE),
+    ("respondent_left_a_county", "has not said from where", MOVED_OTHER),
     ("respondent_lives_in_california", "another county", {"residence.respondent.lives": "california"}),
     ("respondent_lives_in_this_county", "this county", OTHER_SIDE_HERE),
     (
@@ -273,6 +314,41 @@ HOLDS_NOT: tuple[Example, ...] = (
         "petitioner_moved_county_lately",
         "the day is not known",
         HERE | BROKE_UP | since("petitioner", "2009", DONT_KNOW),
+    ),
+    (
+        "petitioner_left_a_county",
+        "came from outside California",
+        CAME_LATELY | {"residence.petitioner.previous_county": ""},
+    ),
+    ("petitioner_left_a_county", "never moved", LONG_HERE),
+    ("petitioners_own_county_may_do", "in the county of filing", HERE),
+    ("petitioners_own_county_may_do", "a separation needs no time", FILER_ELSEWHERE | SEPARATION),
+    (
+        "petitioners_own_county_may_do",
+        "the other side has been there for years",
+        FILER_ELSEWHERE
+        | BROKE_UP
+        | {"residence.respondent.lives": "this_county"}
+        | since("respondent", "2009", "2009"),
+    ),
+    ("respondents_own_county_may_do", "the filer has been here for years", LONG_HERE | OTHER_ELSEWHERE),
+    ("respondents_own_county_may_do", "in the county of filing", CAME_LATELY | OTHER_SIDE_HERE),
+    ("respondents_own_county_may_do", "a nullity needs no time", CAME_LATELY | OTHER_ELSEWHERE | NULLITY),
+    ("filers_time_is_enough", "came lately", CAME_LATELY),
+    (
+        "filers_time_is_enough",
+        "not asked about staying yet",
+        LONG_HERE | {"residence.petitioner.intends_to_stay": None},
+    ),
+    (
+        "filers_time_is_enough",
+        "was away",
+        LONG_HERE | {"residence.petitioner.absences": [{"start": "2026-01-05"}]},
+    ),
+    (
+        "respondent_left_a_county",
+        "came from outside California",
+        MOVED_OTHER | {"residence.respondent.previous_county": ""},
     ),
     ("respondent_lives_in_california", "not known", {"residence.respondent.lives": DONT_KNOW}),
     (

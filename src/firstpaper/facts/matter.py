@@ -52,11 +52,17 @@ class Dates(Facts):
 
 
 class Residence(Facts):
-    """Where one spouse lives, and since when."""
+    """Where one spouse lives, and since when.
+
+    `county_since` is the day in the county of filing; `own_county` and `own_county_since` are told of a
+    spouse who lives in another county of California.
+    """
 
     lives: Told[Lives] = None
     state_since: Told[Day] = None
     county_since: Told[Day] = None
+    own_county: Told[County] = None
+    own_county_since: Told[Day] = None
     previous_county: Told[CountyOrNone] = None
     previous_county_until: Told[Day] = None
     absences: Told[tuple[Period, ...]] = None

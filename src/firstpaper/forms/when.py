@@ -24,6 +24,7 @@ from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
 from firstpaper.forms.fl160.things import runs_over
 from firstpaper.law.measures.children import has_minor_children, listed_children
 from firstpaper.law.measures.record import happened
+from firstpaper.law.measures.residence import Route, residence_route
 from firstpaper.law.measures.service import Serving, serving
 
 
@@ -42,9 +43,14 @@ def is_amended_petition(case: Case, on: date) -> bool:
     return known(case.matter.amended) is True
 
 
-def asks_for_a_divorce(case: Case, on: date) -> bool:
-    """The filer asks for a divorce."""
-    return known(case.matter.kind) is Kind.DISSOLUTION
+def can_mark_item_2(case: Case, on: date) -> bool:
+    """The filer asks for a divorce, and a way into the court is open on that day."""
+    return _asks_for_a_divorce(case, on) and residence_route(case, on) is not Route.NONE
+
+
+def cannot_mark_item_2_yet(case: Case, on: date) -> bool:
+    """The filer asks for a divorce, and no way into the court is open on that day as far as told."""
+    return _asks_for_a_divorce(case, on) and residence_route(case, on) is Route.NONE
 
 
 def is_nullity(case: Case, on: date) -> bool:
@@ -189,3 +195,8 @@ def needs_an_interpreter(case: Case, on: date) -> bool:
 
 def _adds(case: Case, sheet: CustodySheet, on: date) -> bool:
     return bool(concerns_children(case, on)) and sheet in (known(case.custody.sheets) or ())
+
+
+def _asks_for_a_divorce(case: Case, on: date) -> bool:
+    """The filer asks for a divorce."""
+    return known(case.matter.kind) is Kind.DISSOLUTION

@@ -113,9 +113,14 @@ class _Walk:
             for question, number in self._stops(topic):
                 key = in_row(question.key, number)
                 if applies(question, self.case, number):
-                    yield Asked(question, key, topic, number, self.case)
+                    if not self._spared(question, key):
+                        yield Asked(question, key, topic, number, self.case)
                 elif self.case.fact(key) is not None:
                     self.case = self.case.with_fact(key, None)
+
+    def _spared(self, question: Question, key: str) -> bool:
+        """Whether nobody is asked, because other answers are enough; an answer that was told is kept."""
+        return question.spared is not None and self.case.fact(key) is None and question.spared(self.case)
 
     def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
         for each, group in groupby(topic.questions, key=attrgetter("each")):

@@ -22,6 +22,7 @@ _QUESTION = {
     "why",
     "examples",
     "when",
+    "spared_if",
     "feeds",
     "choices",
     "none",
@@ -133,7 +134,7 @@ class _TopicFile:
         key = self._text(fields, "key", "a question")
         if key not in self._places:
             raise self._broken(key, "no fact has this key")
-        when = self._text_or_none(fields, "when", key)
+        when, spared_if = (self._text_or_none(fields, name, key) for name in ("when", "spared_if"))
         return Question(
             key=key,
             ask=self._text(fields, "ask", key),
@@ -148,6 +149,8 @@ class _TopicFile:
             notice=self._texts(fields.get("notice"), key),
             not_after_today=self._flag(fields, "not_after_today", key),
             applies=self._predicate(when, key),
+            spared_if=spared_if,
+            spared=self._predicate(spared_if, key),
         )
 
     def _choices(self, node: Node | None, key: str) -> tuple[Choice, ...]:

@@ -56,6 +56,11 @@ def _where_the_two_live() -> Mapping[str, str]:
         "respondent_lives_in_california": _(
             "your spouse or partner lives in California, and you do not ask for a nullity"
         ),
+        "petitioner_left_a_county": _("you came here from another county, not a year before you two parted"),
+        "petitioners_own_county_may_do": _("you want a divorce, and you live in another county"),
+        "respondents_own_county_may_do": _(
+            "you want a divorce, your spouse lives in another county, and you came here not long ago"
+        ),
         "respondent_lives_in_this_county": _(
             "your spouse or partner lives in the county where you file, and you do not ask for a nullity"
         ),
@@ -65,6 +70,9 @@ def _where_the_two_live() -> Mapping[str, str]:
         ),
         "only_respondents_stay_can_count": _(
             "your spouse or partner lives in the county where you file, and you do not"
+        ),
+        "respondent_left_a_county": _(
+            "your spouse came here from another county, not a year before you two parted"
         ),
         "respondent_moved_county_lately": _(
             "your spouse or partner moved here from another county, less than a year before you parted "

@@ -22,6 +22,7 @@ from firstpaper.facts.choices import (
     GoodFaith,
     Kind,
     Lease,
+    Lives,
     NullityGround,
     Parentage,
     SeparateHow,
@@ -107,6 +108,31 @@ def petitioner_moved_county_lately(case: Case) -> bool:
     return petitioner_lives_in_this_county(case) and _moved_county_lately(case, stay)
 
 
+def petitioner_left_a_county(case: Case) -> bool:
+    """The filer came from another county of California, or has not said from where."""
+    return petitioner_moved_county_lately(case) and known(case.residence.petitioner.previous_county) != ""
+
+
+def petitioners_own_county_may_do(case: Case) -> bool:
+    """The filer lives in another county than that of filing, where the other side may be too new."""
+    elsewhere = known(case.residence.petitioner.lives) is Lives.CALIFORNIA
+    return elsewhere and _divorce_needs_time(case) and not _surely_long_here(case, case.residence.respondent)
+
+
+def respondents_own_county_may_do(case: Case) -> bool:
+    """The other side lives in another county than that of filing, where the filer may be too new."""
+    elsewhere = known(case.residence.respondent.lives) is Lives.CALIFORNIA
+    return elsewhere and _divorce_needs_time(case) and not filers_time_is_enough(case)
+
+
+def filers_time_is_enough(case: Case) -> bool:
+    """The filer came to this state and county a year or more before the break, stayed, and means to stay."""
+    filer = case.residence.petitioner
+    return (
+        _surely_long_here(case, filer) and not known(filer.absences) and known(filer.intends_to_stay) is True
+    )
+
+
 def respondent_lives_in_california(case: Case) -> bool:
     """The other side lives in California, and time spent here may count for the case."""
     return _time_here_counts(case) and known(case.residence.respondent.lives) in IN_CALIFORNIA
@@ -141,6 +167,11 @@ def respondent_moved_county_lately(case: Case) -> bool:
     """The case may rest on the other side's stay, and they changed county not long before the break."""
     stay = case.residence.respondent
     return case_may_rest_on_respondents_stay(case) and _moved_county_lately(case, stay)
+
+
+def respondent_left_a_county(case: Case) -> bool:
+    """The other side came from another county of California, or the filer has not said from where."""
+    return respondent_moved_county_lately(case) and known(case.residence.respondent.previous_county) != ""
 
 
 def married_and_both_live_elsewhere(case: Case) -> bool:
@@ -437,6 +468,15 @@ def _homes_matter(case: Case, child: Child) -> bool:
 
 def _custody_differs(case: Case) -> bool:
     return has_several_children(case) and known(case.custody.alike) is False
+
+
+def _divorce_needs_time(case: Case) -> bool:
+    return known(case.matter.kind) is Kind.DISSOLUTION and _time_here_counts(case)
+
+
+def _surely_long_here(case: Case, stay: Residence) -> bool:
+    days = (known(stay.state_since), known(stay.county_since))
+    return known(stay.lives) in HERE and all(_long_before_the_break(case, day) for day in days)
 
 
 def _moved_county_lately(case: Case, stay: Residence) -> bool:

@@ -36,6 +36,9 @@ class Feeds(NamedTuple):
 class Question(NamedTuple):
     """One question. `when` names the predicate `applies`; without one it is always asked.
 
+    `spared_if` names a predicate under which nobody is asked, because other answers are enough. An answer
+    that was told stands all the same.
+
     `short` says in a few words what is told, to stand in a list of answers.
     """
 
@@ -52,6 +55,8 @@ class Question(NamedTuple):
     notice: tuple[str, ...] = ()
     not_after_today: bool = False
     applies: Predicate | None = None
+    spared_if: str | None = None
+    spared: Predicate | None = None
 
     @property
     def kind(self) -> AnswerKind:

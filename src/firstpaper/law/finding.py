@@ -75,3 +75,12 @@ class Finding:
     authority: tuple[str, ...]
     certainty: Certainty
     not_modelled: str
+
+
+WAIT_UNTIL = "wait_until"
+"""The name of the date of a finding that says to wait until a day, without stopping the filing flatly."""
+
+
+def waits(one: Finding) -> bool:
+    """Whether a finding says to wait until a day, without stopping the filing flatly."""
+    return WAIT_UNTIL in one.dates

@@ -15,7 +15,8 @@ from firstpaper.forms.joint import joint_forms
 from firstpaper.forms.needed import FormNeeded, forms_needed
 from firstpaper.forms.petition import petition
 from firstpaper.intake import Asked, asked, standing
-from firstpaper.law.finding import Finding, Outcome, Weight
+from firstpaper.law.finding import Finding, Outcome, Weight, waits
+from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
 from firstpaper.locale import _
 
@@ -55,6 +56,11 @@ class Brief:
     def of_weight(self, weight: Weight) -> tuple[Finding, ...]:
         """The findings of one weight."""
         return tuple(one for one in self.findings if one.weight is weight)
+
+    @property
+    def waits(self) -> tuple[Finding, ...]:
+        """The findings that say to wait until a day, without stopping the filing flatly."""
+        return tuple(filter(waits, self.findings))
 
     @property
     def kind(self) -> str:
@@ -110,7 +116,7 @@ def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
         attachments=pages,
         ledger=ledger(filled, pages),
         forms=forms_needed(facts, on),
-        open_questions=tuple(_open(facts)),
+        open_questions=tuple(_open(facts, on)),
         joint=joint_forms(facts, on) if _may_file_together(found) else (),
         earlier=_earlier(standing(amends), on) if amends else None,
     )
@@ -126,5 +132,6 @@ def _may_file_together(found: tuple[Finding, ...]) -> bool:
     return any(one.id == "joint.screen" and one.outcome is Outcome.MET for one in found)
 
 
-def _open(facts: Case) -> Iterator[Asked]:
-    return (one for one in asked(facts) if known(facts.fact(one.key)) is None)
+def _open(facts: Case, on: date) -> Iterator[Asked]:
+    needless = needless_keys(facts, on)
+    return (one for one in asked(facts) if known(facts.fact(one.key)) is None and one.key not in needless)

@@ -32,6 +32,8 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     from firstpaper.counting import spell_date
     from firstpaper.intake import asked, standing
     from firstpaper.law.changes import changes
+    from firstpaper.law.finding import waits
+    from firstpaper.law.measures.residence import needless_keys
     from firstpaper.law.register import findings
 
     day = filing_day(on)
@@ -39,7 +41,8 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     found = findings(case, day)
     soon = changes(case, day)
     stopping = stops(found)
-    still_open = [one.key for one in asked(case) if case.fact(one.key) is None]
+    needless = needless_keys(case, day)
+    still_open = [one.key for one in asked(case) if case.fact(one.key) is None and one.key not in needless]
     shown = before_filing(case, day) if pictures else []
     head = _("Checked for a filing on {date}.").format(date=spell_date(day))
     return Result(
@@ -54,7 +57,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
         text="\n\n".join(
             [
                 head,
-                _stop_line(len(stopping)),
+                _stop_line(len(stopping), waiting=any(map(waits, found))),
                 *_open_line(len(still_open)),
                 findings_text(found),
                 *changes_text(soon),
@@ -65,7 +68,9 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     )
 
 
-def _stop_line(count: int) -> str:
+def _stop_line(count: int, *, waiting: bool) -> str:
+    if not count and waiting:
+        return _("Nothing here stops a filing flatly, but you should wait a little. See below until when.")
     if not count:
         return _("Nothing here stops a filing. Still read every point below.")
     return _n(

@@ -11,6 +11,7 @@ from firstpaper.forms.fl100.told import chosen, kind_of, married, not_asked, par
 from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment, see
+from firstpaper.law.measures.residence import may_state_intent
 from firstpaper.locale import _
 
 NAME, NAME_WORDS = "requests.former_name", "requests.former_name.words"
@@ -30,18 +31,18 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The other requests, where they do not fit on the lines."""
-    words = requests(case)
+    words = requests(case, on)
     if not words or space(WORDS, on).holds("\n".join(words)):
         return None
     return attachment(case, "11c", "Other requests", words)
 
 
-def requests(case: Case) -> tuple[str, ...]:
+def requests(case: Case, on: date) -> tuple[str, ...]:
     """The other requests as they are filed, in the petition's own voice, a paragraph each."""
     words = list(paragraphs(known(case.requests.other) or ""))
     if _putative(case):
         words.insert(0, _putative_words(case))
-    if _intends_to_amend(case):
+    if _intends_to_amend(case, on):
         words.insert(0, INTENT)
     return tuple(words)
 
@@ -85,26 +86,26 @@ def _former_name(case: Case) -> Iterator[Answer]:
 
 
 def _other(case: Case, on: date) -> Iterator[Answer]:
-    words, page, missing = requests(case), attachment_page(case, on), _missing(case)
+    words, page, missing = requests(case, on), attachment_page(case, on), _missing(case, on)
     if not words:
         for concept in (BOX, WORDS, CONTINUED):
             yield still_open(case, concept, missing) if missing else blank(concept, not_asked())
         return
     label = page.label if page else ""
-    box = mark(BOX, _why(case), _authority(case), continues=label)
+    box = mark(BOX, _why(case, on), _authority(case, on), continues=label)
     yield flagged(case, box, missing) if missing else box
     if page:
         too_long = _("Your words are too long for the lines. They are on {label}.").format(label=label)
         yield write(WORDS, see(page), too_long, _("common practice"), continues=label)
         yield mark(CONTINUED, too_long, _("common practice"), continues=label)
     else:
-        yield write(WORDS, "\n".join(words), _("The words fit on the lines."), _authority(case))
+        yield write(WORDS, "\n".join(words), _("The words fit on the lines."), _authority(case, on))
         yield blank(CONTINUED, _("The words fit on the lines."))
 
 
-def _why(case: Case) -> str:
+def _why(case: Case, on: date) -> str:
     reasons = []
-    if _intends_to_amend(case):
+    if _intends_to_amend(case, on):
         reasons.append(
             _("It says that you want a divorce once the time has run. That makes the change easier.")
         )
@@ -115,21 +116,21 @@ def _why(case: Case) -> str:
     return " ".join(reasons)
 
 
-def _authority(case: Case) -> str:
+def _authority(case: Case, on: date) -> str:
     laws = []
-    if _intends_to_amend(case):
+    if _intends_to_amend(case, on):
         laws.append("Fam. Code 2321(b)")
     if _putative(case):
         laws.append("Fam. Code 2251(a)")
     return "; ".join(laws)
 
 
-def _missing(case: Case) -> str:
+def _missing(case: Case, on: date) -> str:
     """The key of an answer that could still add a request; empty when all are answered."""
     kind = kind_of(case)
     if kind is None:
         return "matter.kind"
-    if kind is Kind.LEGAL_SEPARATION and known(case.requests.intends_to_amend) is None:
+    if may_state_intent(case, on) and known(case.requests.intends_to_amend) is None:
         return "requests.intends_to_amend"
     if kind is Kind.NULLITY and known(case.grounds.good_faith) is None:
         return "grounds.good_faith"
@@ -138,8 +139,8 @@ def _missing(case: Case) -> str:
     return "requests.other" if known(case.requests.other) is None else ""
 
 
-def _intends_to_amend(case: Case) -> bool:
-    return kind_of(case) is Kind.LEGAL_SEPARATION and known(case.requests.intends_to_amend) is True
+def _intends_to_amend(case: Case, on: date) -> bool:
+    return may_state_intent(case, on) and known(case.requests.intends_to_amend) is True
 
 
 def _putative(case: Case) -> bool:

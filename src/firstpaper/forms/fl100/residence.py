@@ -41,6 +41,14 @@ def _spouse(case: Case, who: Who, on: date) -> Answer:
         return _unless_sure(case, blank(concept, _not_yet(measured)), measured)
     if who_qualifies(case, on):
         return blank(concept, _("One of you is enough. Leave it empty unless you know that it is true."))
+    return _open(case, concept, measured, on)
+
+
+def _open(case: Case, concept: str, measured: SpouseResidence, on: date) -> Answer:
+    """Nobody qualifies for sure: what is missing, or what a person has to look at first."""
+    if measured.has_the_time:
+        swears = _("This line swears to a home that is meant to be kept. By your answers that is not sure.")
+        return not_before_advice(concept, swears, residence_key(measured.who, "intends_to_stay"))
     if day_that_counts(case, on) is None:
         return still_open(case, concept, "matter.first_filed_on")
     return still_open(case, concept, measured.unsure[0])

@@ -10,7 +10,7 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.counting import ResidenceBand, ResidenceWindow, residence_window
-from firstpaper.facts import Case, Day, known
+from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union, Who
 from firstpaper.facts.matter import Residence
 from firstpaper.law.figure import figure
@@ -35,7 +35,9 @@ class SpouseResidence:
     A window is None where no day is known from which it could run, or where the spouse does not
     live there. A band is None where it cannot be told. A day told in part is counted from the last
     day it can be; where only an earlier day would be long enough the band is "close". `unsure`
-    holds the keys of the facts that are missing, in part, or marked as not sure.
+    holds the keys of the facts that are missing, in part, or marked as not sure. `stays` is false
+    where this spouse was told not to mean to keep a home here: to live here is to be here and to
+    mean to stay (Gov. Code 244; In re Marriage of Thornton (1982) 135 Cal.App.3d 500).
     """
 
     who: Who
@@ -45,11 +47,17 @@ class SpouseResidence:
     state_band: ResidenceBand | None
     county_band: ResidenceBand | None
     unsure: tuple[str, ...]
+    stays: bool = True
+
+    @property
+    def has_the_time(self) -> bool:
+        """Whether this spouse alone has been here long enough for both halves."""
+        return self.state_band is ResidenceBand.MET and self.county_band is ResidenceBand.MET
 
     @property
     def qualifies(self) -> bool:
-        """Whether this spouse alone meets both halves."""
-        return self.state_band is ResidenceBand.MET and self.county_band is ResidenceBand.MET
+        """Whether this spouse alone meets both halves, and nothing told speaks against a home here."""
+        return self.has_the_time and self.stays
 
     @property
     def fails(self) -> bool:
@@ -63,10 +71,29 @@ class SpouseResidence:
             return None
         return max(self.state.safe_day, self.county.safe_day)
 
+    def only_too_close(self, day: date) -> bool:
+        """Whether for both halves the calendar months have run, and only the careful count may fail."""
+        return all(
+            window is not None and window.band(day) is not ResidenceBand.NOT_MET
+            for window in (self.state, self.county)
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class CountyOpen:
+    """A county where a divorce can be filed by one spouse's time, and the first day on which that is safe."""
+
+    county: str
+    who: Who
+    safe_day: date
+
 
 def residence_of(case: Case, who: Who) -> Residence:
-    """The residence facts of one spouse."""
-    return case.residence.petitioner if who is Who.PETITIONER else case.residence.respondent
+    """The residence facts of one spouse, as seen from the county of filing."""
+    told = case.residence.petitioner if who is Who.PETITIONER else case.residence.respondent
+    if not county_named_twice(case, who):
+        return told
+    return told.model_copy(update={"lives": Lives.THIS_COUNTY, "county_since": told.own_county_since})
 
 
 def residence_key(who: Who, fact: str) -> str:
@@ -78,21 +105,79 @@ def spouse_residence(case: Case, who: Who, on: date) -> SpouseResidence:
     """One spouse's residence at the day that counts, for a petition filed on the day `on`."""
     told = residence_of(case, who)
     lives, state_since, county_since = known(told.lives), known(told.state_since), known(told.county_since)
+    stays = _means_to_stay(told, who)
     if lives in AWAY:
         return SpouseResidence(who, lives, None, None, ResidenceBand.NOT_MET, ResidenceBand.NOT_MET, ())
     day = day_that_counts(case, on)
     state, state_band = _measured(state_since, _in_the_state(on), day)
     if lives is Lives.CALIFORNIA:
         unsure = _unsettled(who, lives=lives, state_since=state_since)
-        return SpouseResidence(who, lives, state, None, state_band, ResidenceBand.NOT_MET, unsure)
+        return SpouseResidence(who, lives, state, None, state_band, ResidenceBand.NOT_MET, unsure, stays)
     county, county_band = _measured(county_since, _in_the_county(on), day if lives in HERE else None)
     unsure = _unsettled(who, lives=lives, state_since=state_since, county_since=county_since)
-    return SpouseResidence(who, lives, state, county, state_band, county_band, unsure)
+    return SpouseResidence(who, lives, state, county, state_band, county_band, unsure, stays)
+
+
+def counties_open(case: Case, on: date) -> tuple[CountyOpen, ...]:
+    """Each county by the time that a spouse has there, the one that is safe first in front.
+
+    The county of filing is among them, and the county of a spouse who lives in another one. A spouse who
+    was told not to mean to stay opens none. For a petition filed on the day `on`.
+    """
+    each = (_county_open(case, who, on) for who in SPOUSES)
+    first: dict[str, CountyOpen] = {}
+    for one in sorted((one for one in each if one), key=lambda one: one.safe_day):
+        first.setdefault(one.county, one)
+    return tuple(first.values())
+
+
+def _county_open(case: Case, who: Who, on: date) -> CountyOpen | None:
+    told, spouse = residence_of(case, who), spouse_residence(case, who, on)
+    name, since = known(told.own_county), known(told.own_county_since)
+    if spouse.lives in HERE:
+        name, safe_day = known(case.court.county), spouse.safe_day
+    elif spouse.lives is Lives.CALIFORNIA and spouse.state and since:
+        safe_day = max(spouse.state.safe_day, _in_the_county(on).window(since.latest).safe_day)
+    else:
+        return None
+    return CountyOpen(name, who, safe_day) if name and safe_day and spouse.stays else None
+
+
+def county_named_twice(case: Case, who: Who) -> bool:
+    """Whether a spouse is said to live in another county, and that county is the county of filing."""
+    told: Residence = case.fact(f"residence.{who}")
+    filing = known(case.court.county)
+    return known(told.lives) is Lives.CALIFORNIA and filing is not None and known(told.own_county) == filing
+
+
+def _means_to_stay(told: Residence, who: Who) -> bool:
+    """False where staying is not meant; also where the filer cannot say it of their own home."""
+    unsure_of_self = who is Who.PETITIONER and isinstance(told.intends_to_stay, DontKnow)
+    return known(told.intends_to_stay) is not False and not unsure_of_self
 
 
 def who_qualifies(case: Case, on: date) -> tuple[Who, ...]:
     """Each spouse who alone meets both halves, for a petition filed on the day `on`."""
     return tuple(who for who in SPOUSES if spouse_residence(case, who, on).qualifies)
+
+
+def who_has_the_time(case: Case, on: date) -> tuple[Who, ...]:
+    """Each spouse who alone has been here long enough, meaning to stay or not."""
+    return tuple(who for who in SPOUSES if spouse_residence(case, who, on).has_the_time)
+
+
+def needless_keys(case: Case, on: date) -> frozenset[str]:
+    """The residence answers that nothing hangs on any more, because one spouse surely meets the rule."""
+    sure = [who for who in who_qualifies(case, on) if not marked_unsure(case, who)]
+    told = "state_since", "county_since", "own_county", "own_county_since", "absences", "intends_to_stay"
+    others = [who for who in SPOUSES if sure and who not in sure]
+    return frozenset(residence_key(who, fact) for who in others for fact in told)
+
+
+def marked_unsure(case: Case, who: Who) -> bool:
+    """Whether the person said "not sure" of a day; a month or a year that is long past raises no doubt."""
+    told = residence_of(case, who)
+    return any(day.unsure for day in (known(told.state_since), known(told.county_since)) if day)
 
 
 def day_that_counts(case: Case, on: date) -> date | None:
@@ -106,6 +191,18 @@ def day_that_counts(case: Case, on: date) -> date | None:
         return on
     first = known(case.matter.first_filed_on)
     return first.sure if first else None
+
+
+def may_state_intent(case: Case, on: date) -> bool:
+    """Whether a separation may say that it will be changed to a dissolution once somebody has the time.
+
+    Only the "initial petition" can say it, and only where neither spouse meets Fam. Code 2320 yet
+    (Fam. Code 2321). A partnership that California registered has nothing to wait for.
+    """
+    is_separation = known(case.matter.kind) is Kind.LEGAL_SEPARATION
+    is_first, waits = known(case.matter.amended) is not True, not who_qualifies(case, on)
+    needs_time = residence_route(case, on) is Route.NOT_NEEDED
+    return is_separation and is_first and waits and needs_time
 
 
 def residence_route(case: Case, on: date) -> Route:

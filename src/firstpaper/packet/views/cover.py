@@ -9,6 +9,7 @@ from firstpaper.forms.needed import Goes
 from firstpaper.forms.stack import apart, stack
 from firstpaper.law.figure import figure, oldest_check
 from firstpaper.law.finding import Weight
+from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.contents import named
@@ -30,7 +31,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "county": known(brief.case.court.county),
             "contents": tuple(named(others)),
             "stops": brief.of_weight(Weight.STOP),
-            "advice": brief.of_weight(Weight.GET_ADVICE),
+            "advice": tuple(one for one in brief.of_weight(Weight.GET_ADVICE) if one not in brief.waits),
             "first_forms": [form for form in to_get if not form.later],
             "with_later": with_later,
             "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],
@@ -48,6 +49,9 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
 
 
 def _clerk_questions(brief: Brief) -> Iterator[str]:
+    stands = venue_of(brief.case, brief.on)
+    if stands and stands.test is VenueTest.NOBODY_HERE:
+        yield _("We both live outside California. Does this county take our case? If not, which one?")
     yield _("Is this the right courthouse for a new family case?")
     yield _("Does this court want forms of its own with a new petition?")
     yield _("May I file by mail, drop box or online? Is there a fee for that?")

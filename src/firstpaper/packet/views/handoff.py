@@ -12,7 +12,7 @@ from firstpaper.law.finding import Finding, Weight
 from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
 from firstpaper.law.measures.children import listed_children, unborn
 from firstpaper.law.measures.marriage import length, separation
-from firstpaper.law.measures.residence import who_qualifies
+from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.source import cited
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
@@ -149,6 +149,14 @@ def _unions(brief: Brief) -> Iterator[Line]:
 
 
 def _residents(brief: Brief) -> str:
+    not_needed = {
+        Route.CALIFORNIA_PARTNERSHIP: _("not needed (California partnership, item 2b)"),
+        Route.SAME_SEX: _("not needed (item 2c, Fam. Code 2320(b))"),
+        Route.NOT_NEEDED: _("not needed (no divorce)"),
+    }
+    route = residence_route(brief.case, brief.on)
+    if route in not_needed:
+        return not_needed[route]
     who = who_qualifies(brief.case, brief.on)
     words = {Who.PETITIONER: _("petitioner"), Who.RESPONDENT: _("respondent")}
     return _(" and ").join(words[one] for one in who) if who else _("neither on that day")

@@ -49,8 +49,10 @@ def _sentences() -> dict[str, str]:
         "matter.first_filed_on": _("By your answers the first petition was filed on {day}."),
         "residence.petitioner.state_since": moved,
         "residence.petitioner.county_since": moved,
+        "residence.petitioner.own_county_since": moved,
         "residence.respondent.state_since": moved,
         "residence.respondent.county_since": moved,
+        "residence.respondent.own_county_since": moved,
         "grounds.discovered_on": _("By your answers you found out on {day}."),
         "dates.back_together": _("By your answers you were together again from {day} on."),
     }

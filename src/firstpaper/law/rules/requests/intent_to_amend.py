@@ -3,9 +3,8 @@
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.residence import who_qualifies
+from firstpaper.law.measures.residence import may_state_intent
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -30,6 +29,9 @@ def intent_to_amend(case: Case, on: date) -> Found | None:
     "other requests" in the petition. If you say no, or do not know, we write nothing: the statement says
     what you intend, and only you know that.
 
+    If one of you has lived here long enough already, or the petition is an amended one, we write nothing
+    either. The section is only for a first petition by a couple in which neither has the time.
+
     Both sides of it. Saying so makes the change easier. It also tells the other side now that a divorce
     is coming.
 
@@ -38,14 +40,12 @@ def intent_to_amend(case: Case, on: date) -> Found | None:
 
     What to do. Read the statement before you sign. The page residence.separation_first tells more.
     """
-    if known(case.matter.kind) is not Kind.LEGAL_SEPARATION or not known(case.requests.intends_to_amend):
-        return None
-    if known(case.matter.amended) or who_qualifies(case, on):
+    if not known(case.requests.intends_to_amend) or not may_state_intent(case, on):
         return None
     return Found(
         Outcome.MET,
         Weight.GOOD_TO_KNOW,
-        _('Under "other requests" your petition will say that you mean to change it to a divorce later.'),
+        _('Under "other requests" your petition will say that you mean to ask for a divorce later.'),
         _("Read that statement before you sign. The other side will read it too."),
         facts=(INTENT, KIND, OTHER),
     )

@@ -2,11 +2,19 @@
 
 from datetime import date
 
-from firstpaper.counting import Counted, spell_date
+from firstpaper.counting import Counted, days_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.law.measures.court import calendar_of
 from firstpaper.locale import _
+
+SHORT_WAIT_DAYS = 30
+"""Up to so many days nobody is offered a legal separation to save the wait. Ours, not the law's."""
+
+
+def short_wait(safe_day: date, on: date) -> bool:
+    """Whether it is not worth two sets of papers to save the wait from the day `on`."""
+    return safe_day <= days_after(on, SHORT_WAIT_DAYS).day
 
 
 def tested_for_residence(case: Case) -> bool:

@@ -15,7 +15,7 @@ from firstpaper.law.measures.residence import (
     residence_key,
     residence_of,
     spouse_residence,
-    who_qualifies,
+    who_has_the_time,
 )
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import by, tested_for_residence
@@ -43,6 +43,9 @@ def absence(case: Case, on: date) -> tuple[Found, ...]:
     A visa does not decide it either. A person who is here on a visa for visitors can have a home
     here: In re Marriage of Dick (1993) 15 Cal.App.4th 144. We do not ask about it.
 
+    Item 2 of the petition says under oath that somebody "has been a resident". So its box stays open for
+    somebody who does not mean to stay, or who cannot say it of their own home.
+
     What this program does. It looks for long times away in the months that count, for military
     service, and for somebody who does not mean to stay. It does not decide what they mean.
 
@@ -54,9 +57,8 @@ def absence(case: Case, on: date) -> tuple[Found, ...]:
     """
     if not tested_for_residence(case) or day_that_counts(case, on) != on:
         return ()
-    qualified = who_qualifies(case, on)
-    concerns = {who: tuple(_concerns(case, who, on)) for who in qualified}
-    if qualified:
+    concerns = {who: tuple(_concerns(case, who, on)) for who in who_has_the_time(case, on)}
+    if concerns:
         clear = not all(concerns.values())
         return tuple(_doubt(case, who, told, clear=clear) for who, told in concerns.items() if told)
     return tuple(_posted_away(who) for who in SPOUSES if _serves_elsewhere(case, who, on))
@@ -87,11 +89,14 @@ def _doubt(case: Case, who: Who, concerns: tuple[tuple[str, str], ...], *, clear
         _("You have the time here. But a person should look at this: {concerns}."),
         _("The other side has the time here. But a person should look at this: {concerns}."),
     )
-    other = _("The other one of you meets the rule without such doubts, and one is enough.")
+    other = _(
+        "The other one of you meets the rule without such doubts, and one is enough. "
+        "Mark only the one that you can swear to."
+    )
     show = _("Show the dates to the self-help center or a lawyer before you file. We do not decide this.")
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
-        weight=Weight.GOOD_TO_KNOW if clear else Weight.GET_ADVICE,
+        weight=Weight.LOOK_AGAIN if clear else Weight.GET_ADVICE,
         says=says.format(concerns=in_a_row([words for _key, words in concerns])),
         do=other if clear else show,
         facts=tuple(key for key, _words in concerns),

@@ -9,6 +9,8 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
+    counties_open,
+    county_named_twice,
     day_that_counts,
     residence_key,
     residence_of,
@@ -58,10 +60,13 @@ def moved_county(case: Case, on: date) -> tuple[Found, ...]:
     What to do. If you can, wait. If you cannot, ask about the old county, or about a legal
     separation, which needs no set time.
     """
+    twice = tuple(_same_county_twice(case, who) for who in SPOUSES if county_named_twice(case, who))
     if not tested_for_residence(case) or day_that_counts(case, on) != on or who_qualifies(case, on):
-        return ()
+        return twice
+    if any(county.safe_day <= on for county in counties_open(case, on)):
+        return twice  # another county is right today, as residence.same_spouse says
     spouses = (spouse_residence(case, who, on) for who in SPOUSES)
-    return tuple(found for spouse in spouses if (found := _found(case, spouse)))
+    return (*twice, *(found for spouse in spouses if (found := _found(case, spouse))))
 
 
 def _found(case: Case, spouse: SpouseResidence) -> Found | None:
@@ -80,7 +85,7 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     if not previous:  # they said: not in California
         return None
     if previous == filing:
-        return _same_county_twice(previous, facts)
+        return _left_and_here(previous, facts)
     if spouse.county is None:
         return None
     safe_day = spouse.county.safe_day
@@ -120,7 +125,22 @@ def _left_on(day: date | None) -> str:
     return _("The old home ended on {date}.").format(date=spell_date(day)) if day else ""
 
 
-def _same_county_twice(previous: str, facts: tuple[str, ...]) -> Found:
+def _same_county_twice(case: Case, who: Who) -> Found:
+    says = by(
+        who,
+        _("You file in {county}, and you answered that you live in another county: {county}."),
+        _("You file in {county}, and you answered that the other side lives in another county: {county}."),
+    )
+    return Found(
+        outcome=Outcome.NOT_MET,
+        weight=Weight.LOOK_AGAIN,
+        says=says.format(county=county_of_filing(case)),
+        do=_("Answer again where each of you lives, as seen from the county where you file now."),
+        facts=("court.county", residence_key(who, "lives"), residence_key(who, "own_county")),
+    )
+
+
+def _left_and_here(previous: str, facts: tuple[str, ...]) -> Found:
     says = _("You named {county} both as the county where you file and as the one that was left.")
     return Found(
         outcome=Outcome.NOT_MET,

@@ -3,15 +3,18 @@
 from collections.abc import Iterable
 from datetime import date
 
-from firstpaper.counting import ResidenceBand, short_date, spell_date
+from firstpaper.counting import Counted, ResidenceBand, short_date, spell_date
 from firstpaper.facts import Case, DontKnow, known
 from firstpaper.facts.choices import AWAY, Kind, Lives, Who
 from firstpaper.law.figure import figure
-from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.finding import WAIT_UNTIL, Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
     SPOUSES,
+    CountyOpen,
     SpouseResidence,
+    counties_open,
     day_that_counts,
+    marked_unsure,
     residence_key,
     residence_of,
     same_sex_route_told,
@@ -23,6 +26,8 @@ from firstpaper.law.rules.residence._words import (
     county_of_filing,
     court_opens,
     first_court_day,
+    named_county,
+    short_wait,
     tested_for_residence,
 )
 from firstpaper.law.words import spaced
@@ -57,25 +62,35 @@ def same_spouse(case: Case, on: date) -> Found | None:
     first has the state, the second has the county. Nobody has both. If you both stay, each of you
     is ready on January 2, 2027. It is a Saturday, and the court opens on Monday, January 4.
 
-    What to do. Wait for the first safe day. Or ask for a legal separation now, which needs no set
-    time here, and change it to a divorce later. Both ways have a price, so ask the court's
-    self-help center.
+    Two counties. If one of you is new in the county of filing, and the other has lived for years in
+    another county of California, that other county is right today. You can file there, or wait until
+    your own county is right.
+
+    Close to the line. Where the calendar months are over and only the careful count still fails, we say
+    until which day to wait. We do not call it a stop, for a court may well count as the calendar does.
+
+    What to do. Wait for the first safe day. If that is more than a month away, you can also ask for a
+    legal separation now, which needs no set time here, and ask for a divorce in an amended petition
+    later. Both ways have a price, so ask the court's self-help center.
     """
     if not tested_for_residence(case) or same_sex_route_told(case):
         return None
     spouses = tuple(spouse_residence(case, who, on) for who in SPOUSES)
     if day_that_counts(case, on) != on:
         return _first_petition(case, on, spouses)
-    if any(spouse.qualifies for spouse in spouses):
+    if any(spouse.has_the_time for spouse in spouses):
         return _met(case, on, spouses)
     if all(spouse.fails for spouse in spouses):
-        return _too_early(case, on, spouses)
+        return _not_yet(case, on, spouses)
     return _not_known(case, spouses)
 
 
-def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found | None:
+    """Who meets the rule; None where residence.absence sends somebody who may not stay to a person."""
     qualified = [spouse for spouse in spouses if spouse.qualifies]
-    doubtful = all(_marked_unsure(case, spouse.who) for spouse in qualified)
+    if not qualified:
+        return None
+    doubtful = all(marked_unsure(case, spouse.who) for spouse in qualified)
     return Found(
         outcome=Outcome.MET,
         weight=Weight.LOOK_AGAIN if doubtful else Weight.GOOD_TO_KNOW,
@@ -90,12 +105,6 @@ def _met(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
         values={"residence.qualifies": [str(spouse.who) for spouse in qualified]},
         steps=_steps(qualified),
     )
-
-
-def _marked_unsure(case: Case, who: Who) -> bool:
-    """Whether the person said "not sure" of a day; a month or a year that is long past raises no doubt."""
-    told = residence_of(case, who)
-    return any(day.unsure for day in (known(told.state_since), known(told.county_since)) if day)
 
 
 def _who_meets(qualified: list[SpouseResidence]) -> str:
@@ -113,12 +122,39 @@ def _who_meets(qualified: list[SpouseResidence]) -> str:
     )
 
 
+def _not_yet(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+    close = any(spouse.only_too_close(on) for spouse in spouses)
+    return _too_close(case, on, spouses) if close else _too_early(case, on, spouses)
+
+
+def _too_close(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
+    """The months have run, and only the careful count fails: a reason to wait, not a flat stop."""
+    ready = _first_ready(case, spouses)
+    assert ready is not None  # both windows are there
+    _who, safe_day, court_day = ready
+    says = _(
+        "Wait until {day} to file for divorce. On {on} the time here is over, but so narrowly that a court "
+        "might count it another way."
+    )
+    return Found(
+        outcome=Outcome.CLOSE,
+        weight=Weight.GET_ADVICE,
+        says=spaced([says.format(day=spell_date(court_day.day), on=spell_date(on)), _amended_day(case, on)]),
+        do=spaced([_wait(*ready), _other_county(case, on, spouses), _if_you_cannot_wait()]),
+        facts=_facts(spouses),
+        dates={"safe_day": safe_day, "first_court_day": court_day.day, WAIT_UNTIL: court_day.day},
+        values={"residence.qualifies": []},
+        steps=(*_steps(spouses), *court_day.steps),
+    )
+
+
+def _if_you_cannot_wait() -> str:
+    return _("If you cannot wait that long, ask the self-help center first.")
+
+
 def _too_early(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Found:
     close = any(ResidenceBand.NOT_MET not in (each.state_band, each.county_band) for each in spouses)
-    safe_day, who = min(
-        ((each.safe_day, each.who) for each in spouses if each.safe_day), default=(None, None)
-    )
-    court_day = first_court_day(case, safe_day) if safe_day else None
+    ready = _first_ready(case, spouses)
     says = (
         _(
             "Do not file for divorce yet. "
@@ -142,25 +178,38 @@ def _too_early(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Fo
         ),
         do=spaced(
             [
-                _wait(who, safe_day, court_day.day) if who and safe_day and court_day else "",
-                _other_county(on, spouses),
-                _separation_now(spouses),
+                _wait(*ready) if ready else "",
+                _other_county(case, on, spouses),
+                _separation_now(on, spouses, ready),
             ]
         ),
         facts=_facts(spouses),
-        dates={"safe_day": safe_day, "first_court_day": court_day.day} if safe_day and court_day else {},
+        dates={"safe_day": ready[1], "first_court_day": ready[2].day} if ready else {},
         values={"residence.qualifies": []},
-        steps=(*_steps(spouses), *(court_day.steps if court_day else ())),
+        steps=(*_steps(spouses), *(ready[2].steps if ready else ())),
     )
 
 
-def _wait(who: Who, safe_day: date, court_day: date) -> str:
+def _first_ready(case: Case, spouses: Iterable[SpouseResidence]) -> tuple[Who, date, Counted] | None:
+    """Who is ready first in the county of filing, the safe day, and the court day on or after it."""
+    ready = min(((each.safe_day, each.who) for each in spouses if each.safe_day), default=None)
+    return (ready[1], ready[0], first_court_day(case, ready[0])) if ready else None
+
+
+def _wait(who: Who, safe_day: date, court_day: Counted) -> str:
     wait = by(
         who,
         _("If you stay where you live, the first safe day to file is {date}."),
         _("If the other side stays where they live, the first safe day to file is {date}."),
     )
-    return spaced([wait.format(date=spell_date(safe_day)), court_opens(safe_day, court_day)])
+    papers = _("For the papers of that day, add this to the command: --on {day}.")
+    return spaced(
+        [
+            wait.format(date=spell_date(safe_day)),
+            court_opens(safe_day, court_day.day),
+            papers.format(day=court_day.day.isoformat()),
+        ]
+    )
 
 
 def _do_not_add_up(spouses: tuple[SpouseResidence, ...]) -> str:
@@ -173,10 +222,44 @@ def _do_not_add_up(spouses: tuple[SpouseResidence, ...]) -> str:
     )
 
 
-def _other_county(on: date, spouses: tuple[SpouseResidence, ...]) -> str:
-    """A spouse with the six months who lives in another county may qualify over there."""
+def _other_county(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> str:
+    """Whether another county is right today or sooner; or that it may be, where too little was told."""
+    here = known(case.court.county)
+    counties = counties_open(case, on)
+    if counties and counties[0].county != here:
+        return _sooner(counties[0], next((one for one in counties if one.county == here), None), on)
+    return _perhaps_elsewhere(case, on, spouses)
+
+
+def _sooner(there: CountyOpen, here: CountyOpen | None, on: date) -> str:
+    right = (
+        by(
+            there.who,
+            _("{county} is right today, for you have lived there long enough."),
+            _("{county} is right today, for the other side has lived there long enough."),
+        )
+        if there.safe_day <= on
+        else _("{county} is right from {day} on.")
+    )
+    later = _("{county} is right from {day} on.") if here else ""
+    change = _("To file in {county}, change the county, the court's address, and where each of you lives.")
+    return spaced(
+        [
+            right.format(county=named_county(there.county), day=spell_date(there.safe_day)),
+            later.format(county=named_county(here.county), day=spell_date(here.safe_day)) if here else "",
+            change.format(county=named_county(there.county)),
+        ]
+    )
+
+
+def _perhaps_elsewhere(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> str:
     for spouse in spouses:
-        if spouse.lives is Lives.CALIFORNIA and spouse.state_band is ResidenceBand.MET:
+        told = residence_of(case, spouse.who)
+        if (
+            spouse.lives is Lives.CALIFORNIA
+            and spouse.state_band is ResidenceBand.MET
+            and not (known(told.own_county) and known(told.own_county_since))
+        ):
             words = by(
                 spouse.who,
                 _("If you have lived in your own county for more than {months} months, you can file there."),
@@ -189,12 +272,16 @@ def _other_county(on: date, spouses: tuple[SpouseResidence, ...]) -> str:
     return ""
 
 
-def _separation_now(spouses: tuple[SpouseResidence, ...]) -> str:
+def _separation_now(
+    on: date, spouses: tuple[SpouseResidence, ...], ready: tuple[Who, date, Counted] | None
+) -> str:
     if all(spouse.lives in AWAY for spouse in spouses):
         return _(
             "Neither of you lives in California. "
             "Ask a lawyer, or the court where one of you lives, where to file."
         )
+    if ready and short_wait(ready[1], on):
+        return _if_you_cannot_wait()
     return _(
         "Or ask for a legal separation now. That needs no set time here. Ask the self-help center first."
     )

@@ -8,6 +8,7 @@ from firstpaper.facts.choices import AWAY, Danger, Kind, Union
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import SPOUSES, SpouseResidence, same_sex_route_told, spouse_residence
 from firstpaper.law.register import rule
+from firstpaper.law.rules.residence._words import short_wait
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
@@ -24,7 +25,7 @@ FACTS = ("matter.kind", "requests.intends_to_amend")
     ),
 )
 def separation_first(case: Case, on: date) -> Found | None:
-    """If neither of you has lived here long enough, you can ask for a legal separation and change it later.
+    """If neither of you has lived here long enough, you can ask for a legal separation first.
 
     What the law says. A legal separation needs no set time here. If neither of you met the residence
     rule when the separation was filed, either of you can amend (change) the petition or the response
@@ -36,7 +37,7 @@ def separation_first(case: Case, on: date) -> Found | None:
     it does not say so, plan for a new summons, handed over like the first one.
 
     Who it is for. Only for couples in which neither has the time. If one of you has it, a divorce
-    can be filed now.
+    can be filed now. If one of you has it within a month, waiting is simpler, and we do not offer it.
 
     Both sides of it. It starts the case, the automatic orders and the way to support orders at once.
     But it means two sets of papers, and if the other side takes part, no judge can grant the
@@ -58,10 +59,15 @@ def separation_first(case: Case, on: date) -> Found | None:
         return None
     neither = all(spouse.fails for spouse in spouses)
     if kind is Kind.DISSOLUTION:
-        return _offered(case, spouses) if neither else None
+        return _offered(case, spouses) if neither and not _short(spouses, on) else None
     if any(spouse.qualifies for spouse in spouses):
         return _divorce_is_open(case, on)
     return _later(case, spouses) if neither else _not_known(case)
+
+
+def _short(spouses: list[SpouseResidence], on: date) -> bool:
+    """Whether somebody is ready so soon that nobody should begin two cases for it."""
+    return any(short_wait(spouse.safe_day, on) for spouse in spouses if spouse.safe_day)
 
 
 def _offered(case: Case, spouses: list[SpouseResidence]) -> Found:
@@ -70,8 +76,8 @@ def _offered(case: Case, spouses: list[SpouseResidence]) -> Found:
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GET_ADVICE,
         says=_(
-            "Neither of you has lived here long enough for a divorce. "
-            "You can wait, or ask for a legal separation now and change it to a divorce later."
+            "Neither of you has lived here long enough for a divorce. You can wait. "
+            "Or ask for a legal separation now, and later for the divorce in an amended petition."
         ),
         do=spaced(
             [
@@ -96,7 +102,8 @@ def _divorce_is_open(case: Case, on: date) -> Found | None:
         weight=Weight.LOOK_AGAIN if wants_divorce else Weight.GOOD_TO_KNOW,
         says=says.format(day=day),
         do=_(
-            "You said that you want a divorce later. Ask the self-help center if you should file for it now."
+            "You said that you want a divorce later. Ask the self-help center if you should file for it now. "
+            "The petition does not say it: that sentence is only for couples in which neither has the time."
         )
         if wants_divorce
         else _("If a legal separation is what you want, you need not change anything."),
@@ -108,11 +115,11 @@ def _later(case: Case, spouses: list[SpouseResidence]) -> Found:
     intends = known(case.requests.intends_to_amend)
     dates = _safe_day(spouses)
     when = (
-        _("If nobody moves, you can change it to a divorce from {date} on.").format(
+        _("If nobody moves, an amended petition can ask for the divorce from {date} on.").format(
             date=spell_date(dates["safe_day"])
         )
         if dates
-        else _("You can change it to a divorce once one of you has lived here long enough.")
+        else _("Once one of you has lived here long enough, an amended petition can ask for the divorce.")
     )
     if intends is None:
         return Found(
