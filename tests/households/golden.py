@@ -129,8 +129,10 @@ class _Words(HTMLParser):
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         if tag in self.BLOCKS:
             self.lines.append("# " if tag in ("h1", "h2") else "")
-        if tag in ("tick", "line"):
-            self.lines[-1] += "[ ] " if tag == "tick" else "______ "
+        if tag == "tick":
+            self.lines[-1] += "[x] " if ("marked", None) in attrs else "[ ] "
+        if tag == "line":
+            self.lines[-1] += "______ "
 
     def handle_data(self, data: str) -> None:
         self.lines[-1] += data

@@ -122,7 +122,7 @@ def test_the_worksheets_name_the_edition_and_where_to_check_it(one: Household) -
 
 
 class _WellFormed(HTMLParser):
-    VOID = frozenset({"meta", "br", "hr"})
+    VOID = frozenset({"meta", "br", "input", "hr"})
 
     def __init__(self) -> None:
         super().__init__()

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Protocol
 
-from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, Piece, Tick
+from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, PageNumber, Piece, Tick
 from firstpaper.packet.paper.looks import TextLook
 from firstpaper.packet.paper.pen import Pen, Words
 from firstpaper.packet.paper.tags import Element
@@ -53,6 +53,8 @@ class Text:
     aligned: float = 0
     """Where lines stand in the width: 0 left, 0.5 centered, 1 right."""
     bookmark: str = ""
+    heads: str = ""
+    """The words that head what follows, where this is a heading."""
     height: float = field(init=False)
 
     def __post_init__(self) -> None:
@@ -114,6 +116,11 @@ class Text:
                 if isinstance(what, Piece):
                     words.append(Words(left + each.x, baseline, what.text, what.face, size, what.grey))
                     continue
+                if isinstance(what, PageNumber):
+                    number = str(pen.first_pages[what.sheet - 1])
+                    start = left + each.x + each.width - what.face.width(number) * size
+                    words.append(Words(start, baseline, number, what.face, size))
+                    continue
                 self._write(pen, words)
                 if isinstance(what, Tick):
                     draw_tick(pen, what, left + each.x, baseline, size)
@@ -130,10 +137,13 @@ class Text:
 
 
 def draw_tick(pen: Pen, tick: Tick, x: float, baseline: float, size: float) -> None:
-    """A box with its foot a little below the baseline, crossed when marked."""
+    """A box with its foot a little below the baseline, crossed when marked; or a ring."""
     side = TICK_EMS * size
     foot = baseline - (side - CAP_HEIGHT_EMS * size) / 2
     with pen.drawing(tick.element, x, foot, side, side):
+        if tick.round:
+            pen.ring(x, foot, side, 0.8)
+            return
         pen.frame(x, foot, side, side, 1.1)
         if tick.marked:
             pen.cross(x, foot, side)
@@ -214,6 +224,12 @@ class Stack:
             room -= block.height
             last = block
         return None
+
+    def flat(self) -> list[Block]:
+        """The blocks in order, those of stacks inside among them."""
+        return [
+            kid for block in self.blocks for kid in (block.flat() if isinstance(block, Stack) else (block,))
+        ]
 
     def _split_at(self, count: int, room: float, *, fresh: bool) -> "tuple[Stack, Stack] | None":
         """Split inside block `count`, or before it and before the headings that lead to it."""

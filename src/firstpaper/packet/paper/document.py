@@ -4,16 +4,17 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from hashlib import sha256
+from itertools import accumulate
 
 from reportlab.pdfbase.pdfdoc import XMP
 
 from firstpaper.packet.paper import markup
-from firstpaper.packet.paper.blocks import Stack
+from firstpaper.packet.paper.blocks import Stack, Text
 from firstpaper.packet.paper.flow import Flow
 from firstpaper.packet.paper.fonts import clean
 from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, Look
 from firstpaper.packet.paper.metadata import PRODUCER, Particulars
-from firstpaper.packet.paper.page import draw_attachment_foot, draw_worksheet_foot
+from firstpaper.packet.paper.page import draw_attachment_foot, draw_continued, draw_worksheet_foot
 from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import Element, write_tree
 from firstpaper.packet.pictures.shapes import Drawing
@@ -77,7 +78,7 @@ def draw(
         raise ValueError(message)
     root = Element("Document", None)
     laid_out = [_lay_out(sheet, Element("Sect", root)) for sheet in sheets]
-    pen = Pen(lang)
+    pen = Pen(lang, list(accumulate((len(sheet.pages) for sheet in laid_out[:-1]), initial=1)))
     _draw_pages(pen, laid_out)
     return _finish(pen, root, Particulars(clean(title), clean(subject), lang, on))
 
@@ -113,12 +114,23 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
             if number == 1:
                 pen.bookmark(clean(sheet.source.title), 0, PAGE_HEIGHT)
             page.draw(pen, look.left, PAGE_HEIGHT - look.top)
+            if look.style != "attachment" and number > 1:
+                draw_continued(pen, look, _heads(sheet.pages, number - 1))
             if look.style == "attachment":
                 running = sheet.source.running or sheet.source.title
                 draw_attachment_foot(pen, look, running, number, len(sheet.pages))
             else:
                 draw_worksheet_foot(pen, look, sheet.source.running, page_of_packet, total)
             pen.turn_page()
+
+
+def _heads(pages: Sequence[Stack], index: int) -> str:
+    """The heading under which the page begins; nothing where it begins with one of its own."""
+    first = pages[index].blocks[0] if pages[index].blocks else None
+    if isinstance(first, Text) and first.heads:
+        return ""
+    before = (block for page in reversed(pages[:index]) for block in reversed(page.flat()))
+    return next((block.heads for block in before if isinstance(block, Text) and block.heads), "")
 
 
 def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from html import unescape
 from itertools import accumulate
 
 from firstpaper.locale import _
@@ -13,6 +14,7 @@ from firstpaper.packet.paper.lines import (
     Blank,
     Inline,
     LineBreak,
+    PageNumber,
     Piece,
     Tick,
     break_lines,
@@ -112,8 +114,9 @@ class Flow:
     def _heading(self, node: Node, column: _Column) -> Text:
         text = self._text(node.kids, column.below(node.tag.upper()), self.look.texts[node.tag])
         text.stays_with_next = True
+        text.heads = " ".join(clean(plain(node)).split())
         if node.tag == "h2":
-            text.bookmark = " ".join(clean(plain(node)).split())
+            text.bookmark = text.heads
         return text
 
     def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook) -> Text:
@@ -135,6 +138,12 @@ class Flow:
             elif kid.tag == "tick":
                 marked = "marked" in kid.attributes
                 yield Tick(marked, Element.drawing(up, _("marked box") if marked else _("empty box to mark")))
+            elif kid.tag == "done":
+                item = clean(unescape(kid.attributes["for"]))
+                words = _("circle to tick when copied: {item}").format(item=item)
+                yield Tick(False, Element.drawing(up, words), round=True)
+            elif kid.tag == "page":
+                yield PageNumber(int(kid.attributes["sheet"]), face(self.look.style, bold=tone.bold))
             elif kid.tag == "line":
                 share = int(kid.attributes.get("width", "0")) / 100
                 yield Blank(share, Element.drawing(up, _("blank line to write on")))
@@ -223,7 +232,8 @@ class Flow:
                 inside = Element("Div", row)
             else:
                 inside = _cell_element(kid, row, span, heads_columns=heads_columns)
-            blocks = list(self._blocks(kid, _Column(inside, room, "head" if kid.tag == "th" else "cell")))
+            headed = kid.tag == "th" and kid.attributes.get("class") != "label"
+            blocks = list(self._blocks(kid, _Column(inside, room, "head" if headed else "cell")))
             if kid.attributes.get("class") == "number":
                 for block in blocks:
                     if isinstance(block, Text):

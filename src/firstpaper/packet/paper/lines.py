@@ -21,10 +21,18 @@ class Piece(NamedTuple):
 
 
 class Tick(NamedTuple):
-    """A box to tick, drawn in the line of text."""
+    """A box to tick, drawn in the line of text; a round one only keeps the reader's place."""
 
     marked: bool
     element: Element
+    round: bool = False
+
+
+class PageNumber(NamedTuple):
+    """The page on which a sheet of the document starts. It is known once all sheets are laid out."""
+
+    sheet: int
+    face: Face
 
 
 class Blank(NamedTuple):
@@ -38,7 +46,10 @@ class LineBreak:
     """A forced end of line."""
 
 
-Inline = Piece | Tick | Blank | LineBreak
+Inline = Piece | Tick | Blank | PageNumber | LineBreak
+Mark = Tick | Blank | PageNumber
+"""What is drawn in a line and is not text of the sheet."""
+PAGE_DIGITS = "00"
 
 
 class Placed(NamedTuple):
@@ -46,7 +57,7 @@ class Placed(NamedTuple):
 
     x: float
     width: float
-    what: Piece | Tick | Blank
+    what: Piece | Mark
 
 
 class Line(NamedTuple):
@@ -58,7 +69,7 @@ class Line(NamedTuple):
     """Whether somebody writes on this line by hand, so that it needs room above."""
 
 
-_Part = tuple[Piece | Tick | Blank, float]
+_Part = tuple[Piece | Mark, float]
 
 
 @dataclass(slots=True)
@@ -66,7 +77,7 @@ class _Word:
     parts: list[_Part]
     width: float
 
-    def add(self, what: Piece | Tick | Blank, width: float) -> None:
+    def add(self, what: Piece | Mark, width: float) -> None:
         self.parts.append((what, width))
         self.width += width
 
@@ -101,6 +112,8 @@ def _words(items: Iterable[Inline], size: float, width: float) -> Iterator[_Word
                     word.add(Piece(text, item.face, item.grey), item.face.width(text) * size)
         elif isinstance(item, Tick):
             word.add(item, TICK_EMS * size)
+        elif isinstance(item, PageNumber):
+            word.add(item, item.face.width(PAGE_DIGITS) * size)
         else:
             if word.parts:
                 yield word
@@ -181,7 +194,7 @@ class _Setter:
                 self.end_line()
             self._add_text(Piece(char, piece.face, piece.grey), step)
 
-    def _add_mark(self, mark: Tick | Blank, wide: float) -> None:
+    def _add_mark(self, mark: Mark, wide: float) -> None:
         self._close_piece()
         if isinstance(mark, Blank):
             self.for_writing = True

@@ -11,8 +11,8 @@ from dataclasses import dataclass, field
 from html import unescape
 
 ROOT = "sheet"
-INLINE = frozenset({"strong", "em", "small", "br", "tick", "line"})
-VOID = frozenset({"br", "hr", "pagebreak", "tick", "line", "figure"})
+INLINE = frozenset({"strong", "em", "small", "br", "tick", "done", "line", "page"})
+VOID = frozenset({"br", "hr", "pagebreak", "tick", "done", "line", "page", "figure"})
 HEADINGS = ("h1", "h2", "h3")
 LISTS = frozenset({"ul", "ol"})
 MOST_LISTS = 3  # lists inside of lists; deeper ones leave no room for words
@@ -32,13 +32,15 @@ class Allowed:
 
 
 _WORDS = Allowed(INLINE, text=True)
+_IN_HEADINGS = INLINE - {"tick", "done", "line", "page"}
+_SHORT_TEXT = r'[^"<>]{1,120}'
 _BLOCKS = frozenset({"p", "ul", "ol", "hr", "line", "table", "div", "h2", "h3"})
 
 GRAMMAR: Mapping[str, Allowed] = {
     ROOT: Allowed(_BLOCKS | {"h1", "section", "pagebreak", "figure"}),
-    "h1": Allowed(INLINE - {"tick", "line"}, text=True),
-    "h2": Allowed(INLINE - {"tick", "line"}, text=True),
-    "h3": Allowed(INLINE - {"tick", "line"}, text=True),
+    "h1": Allowed(_IN_HEADINGS, text=True),
+    "h2": Allowed(_IN_HEADINGS, text=True),
+    "h3": Allowed(_IN_HEADINGS, text=True),
     "p": _WORDS,
     "strong": _WORDS,
     "em": _WORDS,
@@ -62,13 +64,17 @@ GRAMMAR: Mapping[str, Allowed] = {
     "thead": Allowed(frozenset({"tr"})),
     "tbody": Allowed(frozenset({"tr"})),
     "tr": Allowed(frozenset({"th", "td"})),
-    "th": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
+    "th": Allowed(
+        INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number|label"}
+    ),
     "td": Allowed(INLINE | LISTS | {"p"}, text=True, attributes={"colspan": "[1-9]", "class": "number"}),
     "figure": Allowed(attributes={"name": r"[a-z]+(-[a-z0-9]+)*"}, required=frozenset({"name"})),
     "br": Allowed(),
     "hr": Allowed(),
     "pagebreak": Allowed(),
     "tick": Allowed(attributes={"marked": ""}),
+    "done": Allowed(attributes={"for": _SHORT_TEXT}, required=frozenset({"for"})),
+    "page": Allowed(attributes={"sheet": r"[1-9]\d{0,2}"}, required=frozenset({"sheet"})),
     "line": Allowed(attributes={"width": r"[1-9]\d?|100"}),
 }
 

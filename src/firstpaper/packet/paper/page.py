@@ -3,11 +3,13 @@
 from firstpaper.locale import _
 from firstpaper.packet.paper.fonts import clean, face, runs
 from firstpaper.packet.paper.lines import Line, Piece, break_lines
-from firstpaper.packet.paper.looks import Look
+from firstpaper.packet.paper.looks import PAGE_HEIGHT, Look
 from firstpaper.packet.paper.pen import Pen, Words
 
 FOOTER_SIZE = 10.0  # points; rule 2.110 asks for at least 10
 FOOTER_LEADING = 13.0
+CONTINUED_SIZE = 12.0
+CONTINUED_RISE = 14.0  # points above the text
 _MOST_LINES = 2
 
 
@@ -18,8 +20,17 @@ def draw_worksheet_foot(pen: Pen, look: Look, running: str, page: int, pages: in
     with pen.artifact("/Pagination/Subtype/Footer"):
         pen.rule(look.left, look.bottom - 18, look.width, 0.5, grey=0.45)
         top = look.bottom - 34
-        _write(pen, look, _lines(running, look, look.width - number_width - 24), look.left, top, aligned=0)
+        _write(pen, look, _lines(running, look, look.width - number_width - 24), look.left, top)
         _write(pen, look, _lines(number, look, look.width), look.left, top, aligned=1)
+
+
+def draw_continued(pen: Pen, look: Look, heads: str) -> None:
+    """Above a page that begins in the middle, the heading it stands under, for the eye alone."""
+    if not heads:
+        return
+    words = _lines(_("{heading} (continued)").format(heading=heads), look, look.width, CONTINUED_SIZE)[:1]
+    with pen.artifact("/Pagination/Subtype/Header"):
+        _write(pen, look, words, look.left, PAGE_HEIGHT - look.top + CONTINUED_RISE, size=CONTINUED_SIZE)
 
 
 def draw_attachment_foot(pen: Pen, look: Look, running: str, page: int, pages: int) -> None:
@@ -34,26 +45,35 @@ def draw_attachment_foot(pen: Pen, look: Look, running: str, page: int, pages: i
         _write(pen, look, _lines(running, look, look.width), look.left, look.bottom - 50, aligned=0.5)
 
 
-def _lines(text: str, look: Look, width: float) -> list[Line]:
+def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> list[Line]:
     """The footer text in at most two lines, cut with an ellipsis when it is longer."""
     pieces = [Piece(part, typeface) for typeface, part in runs(clean(text), look.style)]
-    lines = break_lines(pieces, FOOTER_SIZE, width)
+    lines = break_lines(pieces, size, width)
     if len(lines) <= _MOST_LINES:
         return lines
     kept = "".join(
         each.what.text for line in lines[:_MOST_LINES] for each in line.placed if isinstance(each.what, Piece)
     )
-    return _lines(kept[:-3].rstrip() + "…", look, width)
+    return _lines(kept[:-3].rstrip() + "…", look, width, size)
 
 
-def _write(pen: Pen, look: Look, lines: list[Line], left: float, top: float, *, aligned: float) -> None:
+def _write(
+    pen: Pen,
+    look: Look,
+    lines: list[Line],
+    left: float,
+    top: float,
+    *,
+    size: float = FOOTER_SIZE,
+    aligned: float = 0,
+) -> None:
     pieces = [
         Words(
             left + (look.width - line.width) * aligned + each.x,
             top - count * FOOTER_LEADING,
             each.what.text,
             each.what.face,
-            FOOTER_SIZE,
+            size,
         )
         for count, line in enumerate(lines)
         for each in line.placed

@@ -46,6 +46,8 @@ class Pen:
     """Draws on one page after another. All places are in points from the lower left corner."""
 
     lang: str
+    first_pages: Sequence[int] = ()
+    """The page on which each sheet starts."""
     file: BytesIO = field(default_factory=BytesIO)
     marks: list[list[Element]] = field(default_factory=lambda: [[]])
     canvas: Canvas = field(init=False)
@@ -125,6 +127,11 @@ class Pen:
         half = thickness / 2
         self.canvas.setLineWidth(thickness)
         self.canvas.rect(x + half, y + half, width - thickness, height - thickness)
+
+    def ring(self, x: float, y: float, side: float, thickness: float) -> None:
+        """Draw an empty circle from the lower left corner of the square around it; its line stays inside."""
+        self.canvas.setLineWidth(thickness)
+        self.canvas.circle(x + side / 2, y + side / 2, (side - thickness) / 2)
 
     def cross(self, x: float, y: float, side: float) -> None:
         """Draw a cross inside a square, from its lower left corner."""

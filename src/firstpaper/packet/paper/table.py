@@ -59,8 +59,8 @@ class Table:
     rows: Sequence[Row]
     width: float
     ruled: bool
-    before: float = 10
-    after: float = 14
+    before: float = 8
+    after: float = 9
     continued: bool = False
     stays_with_next: bool = False
     height: float = field(init=False)

@@ -43,4 +43,4 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 def worksheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets for filing together."""
     for form in brief.joint:
-        yield from of_form(form, brief.on)
+        yield of_form(form, brief.on)

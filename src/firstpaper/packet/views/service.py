@@ -27,7 +27,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     if not _may_yet_file_together(brief):
         later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
         for form in service_forms(brief.case, brief.on):
-            yield from of_form(form, later)
+            yield of_form(form, later)
 
 
 def is_to_be_served(brief: Brief) -> bool:

@@ -1,5 +1,6 @@
 """Worksheets: what to do with every item of a form, page by page."""
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
@@ -8,29 +9,32 @@ from itertools import groupby
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition
 from firstpaper.forms.filled import FilledForm
-from firstpaper.forms.fl100 import FORM as PETITION
+from firstpaper.law.finding import Weight
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
-MOST_NAMED, MOST_HEADED = 5, 3
+MOST_NAMED = 3
 MOST_ON_ONE = 2
-"""Pages of a form that one worksheet takes."""
-SHARED = ("blank", "printed", "open", "fill")
-"""Kinds of line that neighbours share where the reason is the same."""
+"""Pages of a form that are told apart by no line."""
+REPEATED = "heading"
+"""The place, in an edition, of what stands at the top of page 1 and is written again on the later pages."""
+SAME_CAPTION = ("caption.filer", "caption.court", "caption.names")
+"""The parts of a caption that are the same on every form of a filing."""
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One line of a worksheet: one item, or neighbouring items left blank for the same reason.
+    """One line of a worksheet: an item that wants the pen, or neighbours that still lack one answer.
 
-    `kind` is the action, or "open" where an answer is still missing and "printed" where the form
-    holds only words to read. `lines` is the exact text to write, line by line.
+    `kind` is the action, or "open" where an answer is missing. `boxes` are further boxes of the same item
+    to mark; `lines` is the exact text to write, line by line.
     """
 
     kind: str
     place: str
     labels: tuple[str, ...]
+    boxes: tuple[str, ...]
     lines: tuple[str, ...]
     because: str
     authority: str
@@ -40,76 +44,67 @@ class Row:
     @property
     def named(self) -> str:
         """The items by their labels; a long run by its first and last."""
-        return self._named(MOST_NAMED)
-
-    @property
-    def headed(self) -> str:
-        """The same for the narrow heading of a line, where less has room."""
-        return self._named(MOST_HEADED)
-
-    def _named(self, most: int) -> str:
-        if len(self.labels) > most:
+        if len(self.labels) > MOST_NAMED:
             return _("all from “{first}” to “{last}”").format(first=self.labels[0], last=self.labels[-1])
         return "; ".join(self.labels)
+
+    @property
+    def done(self) -> str:
+        """What is ticked off when it is copied."""
+        return f"{self.place} {self.labels[0]}".strip()[:MOST_DONE]
+
+
+MOST_DONE = 100
 
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """The lines under one heading of the form."""
+    """The lines under one heading of the form. `page` is named where a new page of a long form begins."""
 
     part: str
     rows: tuple[Row, ...]
+    empty: str = ""
+    page: str = ""
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of every form that is not private."""
-    for form in brief.filled:
-        if not form.private:
-            yield from of_form(form, brief.on)
+    stops = _stops(brief)
+    yield from (of_form(form, brief.on, stops) for form in brief.filled if not form.private)
 
 
 def private_sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of the forms that are kept apart from what the other side gets."""
-    for form in brief.filled:
-        if form.private:
-            yield from of_form(form, brief.on)
+    stops = _stops(brief)
+    yield from (of_form(form, brief.on, stops) for form in brief.filled if form.private)
 
 
-def of_form(form: FilledForm, on: date) -> Iterator[Sheet]:
-    """The worksheets of one copy of a form: one a page of a long form, else one for the whole."""
-    long = form.edition.pages > MOST_ON_ONE
-    by_page = groupby(form.items, key=lambda answer: answer.page if long else None)
-    pages = [(page, tuple(found)) for page, found in by_page]
+def _stops(brief: Brief) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(one.says for one in brief.of_weight(Weight.STOP)))
+
+
+def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = ()) -> Sheet:
+    """The worksheet of one copy of a form. `stops` says why it is not to be filed yet."""
     named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
-    for number, (page, answers) in enumerate(pages):
-        title = _title(named, page, form.edition.pages)
-        yield Sheet(
-            template="worksheet.html",
-            title=title,
-            running=title,
-            purpose=_purpose(page, private=form.private),
-            group=_("Worksheets for {form}").format(form=form.form),
-            values={
-                "title": title,
-                "cautions": tuple(_cautions(form, on)) if number == 0 else (),
-                "numbered": form.edition.numbered,
-                "sections": tuple(sections(answers)),
-            },
-        )
+    title = _("Worksheet for {form}").format(form=named)
+    return Sheet(
+        template="worksheet.html",
+        title=title,
+        running=title,
+        purpose=_purpose(form),
+        values={
+            "title": title,
+            "stops": stops,
+            "cautions": tuple(_cautions(form, on)),
+            "sections": tuple(sections(form.items, form.edition)),
+        },
+    )
 
 
-def _title(form: str, page: int | None, pages: int) -> str:
-    if page is None:
-        return _("Worksheet for {form}").format(form=form)
-    return _("Worksheet for {form}, page {page} of {last}").format(form=form, page=page, last=pages)
-
-
-def _purpose(page: int | None, *, private: bool) -> str:
-    if private:
+def _purpose(form: FilledForm) -> str:
+    if form.private:
         return _("Private: keep it apart. Copy it onto the blank form.")
-    if page is None:
-        return _("Copy it onto the blank form.")
-    return _("Copy it onto page {page} of the blank form.").format(page=page)
+    return _("Copy it onto the blank form.")
 
 
 def _cautions(form: FilledForm, on: date) -> Iterator[str]:
@@ -128,8 +123,10 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
         yield _(edition.caution)
     if form.private:
         yield _("This form is private. Keep it apart from the papers that the other side gets.")
-    if form.form == PETITION:
-        yield _("Do just what each line says. Tick the small box when you have copied it.")
+    yield _(
+        "Copy each answer to the same item of your form. Tick the ring at the right to keep your place. "
+        "What this sheet does not name stays empty."
+    )
 
 
 def _other_date(edition: Edition) -> str:
@@ -138,27 +135,96 @@ def _other_date(edition: Edition) -> str:
     return _("If it shows another date, ask the self-help center.")
 
 
-def sections(answers: Iterable[ItemAnswer]) -> Iterator[Section]:
-    """The answers under the headings they stand under on the form."""
-    for part, group in groupby(answers, key=lambda answer: answer.part):
-        yield Section(part, tuple(rows(group)))
+def sections(answers: Iterable[ItemAnswer], edition: Edition) -> Iterator[Section]:
+    """What wants the pen, under the headings of the form; what is only to be read is left out."""
+    page = 1
+    for part, found in groupby(answers, key=lambda answer: answer.part):
+        group = tuple(found)
+        starts = ""
+        if edition.pages > MOST_ON_ONE and group[0].page not in (None, page):
+            page = group[0].page or page
+            starts = _("Page {page} of the form.").format(page=page)
+        section = _section(part, group, starts)
+        if section.rows or section.empty or section.page:
+            yield section
+
+
+def _section(part: str, answers: tuple[ItemAnswer, ...], page: str) -> Section:
+    if all(answer.item == REPEATED for answer in answers):
+        again = "; ".join(answer.label for answer in answers if answer.action is Action.WRITE)
+        words = _("At the top write again, as on page 1: {labels}.").format(labels=again)
+        return Section("", (), page=f"{page} {words}".strip())
+    found = tuple(rows(answers))
+    return Section(part, found, _empty(answers, some=bool(found)), page)
+
+
+def _empty(answers: tuple[ItemAnswer, ...], *, some: bool) -> str:
+    """What a section says of the items that stay empty: one line, with the reason where there is one."""
+    blank = [answer for answer in answers if _kind(answer) == "blank"]
+    if not blank:
+        return ""
+    if some:
+        number = _number(answers)
+        if number:
+            return _("Leave everything else in item {number} empty.").format(number=number)
+        return _("Leave everything else here empty.")
+    reasons = tuple(dict.fromkeys(answer.because for answer in blank))[:MOST_REASONS]
+    return " ".join((_("Leave all of it empty."), *reasons))
+
+
+MOST_REASONS = 2
+
+
+def _number(answers: Iterable[ItemAnswer]) -> str:
+    """The number that all items of a section share."""
+    found = {LEADING_NUMBER.match(answer.item) for answer in answers}
+    numbers = {match[0] if match else "" for match in found}
+    return numbers.pop() if len(numbers) == 1 else ""
+
+
+LEADING_NUMBER = re.compile(r"\d+")
 
 
 def rows(answers: Iterable[ItemAnswer]) -> Iterator[Row]:
-    """The lines of a section. Neighbours that stay blank for one reason share a line.
+    """The lines of a section that want the pen.
 
     A reason that the line above has just given is not said again.
     """
     said = ""
-    for _key, group in groupby(answers, key=_shared):
+    for _key, group in groupby(_once(answers), key=_shared):
         row = _row(tuple(group))
         yield replace(row, because="", authority="") if row.because == said else row
         said = row.because
 
 
+def _once(answers: Iterable[ItemAnswer]) -> Iterator[ItemAnswer]:
+    """The answers that want the pen, the same caption in one line."""
+    wanted = [answer for answer in answers if _kind(answer) not in ("blank", "printed")]
+    same = [answer for answer in wanted if _is_same_caption(answer)]
+    for answer in wanted:
+        if not _is_same_caption(answer):
+            yield answer
+        elif answer is same[0]:
+            yield replace(
+                answer,
+                label=_("The boxes at the top"),
+                value=_("The same caption as on FL-100"),
+                because=_("That is your name and address, the court, and both names."),
+                authority="",
+            )
+
+
+def _is_same_caption(answer: ItemAnswer) -> bool:
+    return answer.concept in SAME_CAPTION and answer.action is Action.WRITE
+
+
 def _shared(answer: ItemAnswer) -> tuple[str, ...]:
     kind = _kind(answer)
-    return (kind, answer.because) if kind in SHARED else (answer.concept,)
+    if kind in ("open", "fill"):
+        return (kind, answer.because)
+    if kind == "mark" and answer.item:
+        return (kind, answer.item, answer.label.partition(": ")[0])
+    return (answer.concept,)
 
 
 def _kind(answer: ItemAnswer) -> str:
@@ -177,19 +243,37 @@ def _places(group: tuple[ItemAnswer, ...]) -> str:
 
 
 def _place(answer: ItemAnswer) -> str:
-    """The number of the item; in brackets the one it had before, where the number of today is not known."""
-    return answer.item or (f"({answer.was})" if answer.was else "")
+    """The number of the item; in brackets the one it had before, where the number of today is not known.
+
+    A place that is no number, such as the caption, is told by the heading already.
+    """
+    if answer.item:
+        return answer.item if LEADING_NUMBER.match(answer.item) else ""
+    return f"({answer.was})" if answer.was else ""
 
 
 def _row(group: tuple[ItemAnswer, ...]) -> Row:
-    first = group[0]
+    first, *others = group
+    boxes = tuple(_box(answer, first) for answer in others) if first.action is Action.MARK else ()
+    reasons = dict.fromkeys(answer.because for answer in group)
     return Row(
         kind=_kind(first),
         place=_places(group),
-        labels=tuple(answer.label for answer in group),
+        labels=tuple(answer.label for answer in (group[:1] if boxes else group)),
+        boxes=boxes,
         lines=tuple(first.value.splitlines()),
-        because=first.because,
-        authority="; ".join(dict.fromkeys(answer.authority for answer in group if answer.authority)),
-        continues=first.continues,
+        because=" ".join(reasons),
+        authority="; ".join(dict.fromkeys(filter(None, map(_law, group)))),
+        continues=next((answer.continues for answer in group if answer.continues), ""),
         note=first.note,
     )
+
+
+def _box(answer: ItemAnswer, first: ItemAnswer) -> str:
+    """A further box of an item by the words that are its own."""
+    return answer.label.removeprefix(f"{first.label.partition(': ')[0]}: ")
+
+
+def _law(answer: ItemAnswer) -> str:
+    """The law behind an answer; common practice is said once, in the key of the sheet."""
+    return "" if answer.authority == _("common practice") else answer.authority
