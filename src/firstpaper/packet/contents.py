@@ -49,16 +49,16 @@ class Part:
 
 PARTS = (
     Part(Stage.FIRST, before.sheets),
+    Part(Stage.FIRST, pointers.sheets),
+    Part(Stage.FIRST, open_questions.sheets),
     Part(Stage.FIRST, hand_over.sheets),
     Part(Stage.FIRST, joint.sheets),
     Part(Stage.FIRST, amended.sheets),
     Part(Stage.FIRST, dates_at_a_glance.before_the_filing),
     Part(Stage.FIRST, child_homes.sheets),
-    Part(Stage.FIRST, open_questions.sheets),
     Part(Stage.FIRST, worksheet.sheets),
     Part(Stage.FIRST, attachment.sheets),
     Part(Stage.FIRST, joint.worksheets),
-    Part(Stage.FIRST, pointers.sheets),
     Part(Stage.FIRST, worksheet.private_sheets),
     Part(Stage.FIRST, handoff.sheets),
     Part(Stage.LATER, dates_ahead.sheets),

@@ -18,7 +18,12 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
 
     sources = [
         SheetSource(
-            sheet.title, render(sheet.template, sheet.values), sheet.style, sheet.running, pictures(sheet)
+            sheet.title,
+            render(sheet.template, sheet.values),
+            sheet.style,
+            sheet.running,
+            pictures(sheet),
+            sheet.follows,
         )
         for sheet in sheets
     ]

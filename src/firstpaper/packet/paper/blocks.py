@@ -55,6 +55,8 @@ class Text:
     bookmark: str = ""
     heads: str = ""
     """The words that head what follows, where this is a heading."""
+    starts: tuple[int, str] | None = None
+    """The sheet that begins here: its place in the document, from 0, and its entry in the outline."""
     height: float = field(init=False)
 
     def __post_init__(self) -> None:
@@ -95,11 +97,16 @@ class Text:
     def _part(self, lines: Sequence[Line], *, first: bool) -> "Text":
         before, after = (self.before, 0.0) if first else (0.0, self.after)
         bookmark = self.bookmark if first else ""
+        starts = self.starts if first else None
         look = self.look if first else replace(self.look, bar=False)
-        return replace(self, lines=lines, look=look, before=before, after=after, bookmark=bookmark)
+        return replace(
+            self, lines=lines, look=look, before=before, after=after, bookmark=bookmark, starts=starts
+        )
 
     def draw(self, pen: Pen, x: float, top: float) -> None:
         size = self.look.size
+        if self.starts:
+            pen.bookmark(self.starts[1], 0, top + size)
         if self.bookmark:
             pen.bookmark(self.bookmark, 1, top + size)
         if self.look.bar:

@@ -1,10 +1,9 @@
 """Sheets in, one tagged PDF/UA-1 file out."""
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from hashlib import sha256
-from itertools import accumulate
 
 from reportlab.pdfbase.pdfdoc import XMP
 
@@ -31,6 +30,8 @@ class SheetSource:
         running: Short text for the foot of the sheet; an attachment shows its title when this is empty.
         figures: The pictures that the content names, each in one or more parts, no wider than `text_column`
             and lower than a page.
+        follows: Whether it may start below the sheet before it, where that has the same style: it does where
+            all of it fits there, or half a page is free.
     """
 
     title: str
@@ -38,10 +39,13 @@ class SheetSource:
     style: str = "worksheet"
     running: str = ""
     figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
+    follows: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class _LaidOut:
+    """A sheet in pages, with the sheets that follow on its last page."""
+
     source: SheetSource
     look: Look
     pages: Sequence[Stack]
@@ -77,19 +81,59 @@ def draw(
         message = "A document needs a title and at least one sheet, and each sheet needs a title."
         raise ValueError(message)
     root = Element("Document", None)
-    laid_out = [_lay_out(sheet, Element("Sect", root)) for sheet in sheets]
-    pen = Pen(lang, list(accumulate((len(sheet.pages) for sheet in laid_out[:-1]), initial=1)))
+    laid_out = _lay_out(sheets, root)
+    pen = Pen(lang, _first_pages(laid_out))
     _draw_pages(pen, laid_out)
     return _finish(pen, root, Particulars(clean(title), clean(subject), lang, on))
 
 
-def _lay_out(sheet: SheetSource, element: Element) -> _LaidOut:
-    if sheet.style not in LOOKS:
-        message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
-        raise ValueError(message)
-    look = LOOKS[sheet.style]
+def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
+    found: list[_LaidOut] = []
+    for number, sheet in enumerate(sheets):
+        if sheet.style not in LOOKS:
+            message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
+            raise ValueError(message)
+        look = LOOKS[sheet.style]
+        stack = _stack(sheet, look, Element("Sect", root), number)
+        if sheet.follows and found and found[-1].look is look:
+            *before, last = found[-1].pages
+            if below := _below(last, stack, look.height):
+                found[-1] = replace(found[-1], pages=[*before, *below])
+                continue
+        found.append(_LaidOut(sheet, look, list(_paginate(stack, look.height))))
+    return found
+
+
+def _stack(sheet: SheetSource, look: Look, element: Element, number: int) -> Stack:
+    """The blocks of a sheet. Its first heading knows that a sheet starts there."""
     stack = Flow(look, sheet.figures).sheet(markup.parse_strictly(sheet.html), element)
-    return _LaidOut(sheet, look, list(_paginate(stack, look.height)))
+    first = next((block for block in stack.flat() if isinstance(block, Text)), None)
+    if first is not None:
+        first.starts = (number, clean(sheet.title))
+    return stack
+
+
+def _below(last: Stack, stack: Stack, height: float) -> list[Stack]:
+    """A last page with the next sheet below it, and the pages it goes on to; none where there is no room."""
+    room = height - last.height - max(last.after, stack.before)
+    if stack.height <= room:
+        return [Stack([*last.blocks, *stack.blocks])]
+    parts = stack.split(room) if room >= height / 2 else None
+    if parts is None:
+        return []
+    head, rest = parts
+    return [Stack([*last.blocks, *head.blocks]), *_paginate(rest, height)]
+
+
+def _first_pages(laid_out: Iterable[_LaidOut]) -> list[int]:
+    """The page of the document on which each sheet starts."""
+    pages = (page for one in laid_out for page in one.pages)
+    return [
+        number
+        for number, page in enumerate(pages, start=1)
+        for block in page.flat()
+        if isinstance(block, Text) and block.starts
+    ]
 
 
 def _paginate(stack: Stack, room: float) -> Iterator[Stack]:
@@ -111,8 +155,6 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
         look = sheet.look
         for number, page in enumerate(sheet.pages, start=1):
             page_of_packet += 1
-            if number == 1:
-                pen.bookmark(clean(sheet.source.title), 0, PAGE_HEIGHT)
             page.draw(pen, look.left, PAGE_HEIGHT - look.top)
             if look.style != "attachment" and number > 1:
                 draw_continued(pen, look, _heads(sheet.pages, number - 1))

@@ -33,6 +33,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("Questions still open"),
         running=_("Questions still open"),
         purpose=_("Write the answers here, then type them in with “change”."),
+        follows=True,
         values={"topics": topics, "count": len(brief.open_questions)},
     )
 

@@ -26,6 +26,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("Other papers to ask about"),
         running=_("Other papers to ask about"),
         purpose=_("Papers that we do not draft, and whom to ask about them."),
+        follows=True,
         values={
             "county": county,
             "local": local,

@@ -17,7 +17,7 @@ class Sheet:
     `title` is its entry in the outline and on the cover checklist, `running` its footer. A sheet
     of the style "attachment" is filed with the court; all others stay with the filer. Neighbours of one
     `group` stand on one line of the checklist, under that name. `pictures` are what a
-    `<figure>` of the template can name.
+    `<figure>` of the template can name. One that `follows` may start on the page where the one before ends.
     """
 
     template: str
@@ -28,3 +28,4 @@ class Sheet:
     purpose: str = field(default="")
     group: str = field(default="")
     pictures: Mapping[str, Chart | Shares] = field(default_factory=dict)
+    follows: bool = False

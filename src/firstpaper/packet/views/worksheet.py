@@ -76,7 +76,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 def private_sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of the forms that are kept apart from what the other side gets."""
     stops = _stops(brief)
-    yield from (of_form(form, brief.on, stops) for form in brief.filled if form.private)
+    private = (of_form(form, brief.on, stops) for form in brief.filled if form.private)
+    yield from (replace(sheet, follows=count > 0) for count, sheet in enumerate(private))
 
 
 def _stops(brief: Brief) -> tuple[str, ...]:
@@ -92,6 +93,7 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = ()) -> Sheet:
         title=title,
         running=title,
         purpose=_purpose(form),
+        follows=form.edition.pages <= MOST_ON_ONE,
         values={
             "title": title,
             "stops": stops,
