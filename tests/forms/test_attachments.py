@@ -146,7 +146,7 @@ def test_a_child_not_yet_born_is_not_in_the_table_and_the_page_says_so() -> None
         custody={"alike": False},
     )["Attachment 6c(1)"]
 
-    assert "The table does not speak of the child who is not yet born." in page.paragraphs
+    assert "The unborn child is not included in this table." in page.paragraphs
     assert len(page.rows) == 1
 
 

@@ -53,7 +53,10 @@ def test_paper_type_and_margins_follow_the_rules_of_court(one: Household) -> Non
     # Cal. Rules of Court: 2.103 letter paper, 2.104 12 points, 2.107 margins, 2.110 footer 10 points
     for page in measured(one):
         assert (page.width, page.height) == (8.5 * POINTS_PER_INCH, 11 * POINTS_PER_INCH)
-        assert min(run.left for run in page.runs) >= 1.0 * POINTS_PER_INCH - 0.5
+        assert (
+            min(run.left for run in page.runs if not run.words.strip().isdigit())
+            >= 1.0 * POINTS_PER_INCH - 0.5
+        )
         assert max(run.right for run in page.runs) <= page.width - 0.5 * POINTS_PER_INCH
         assert all(run.size > 9.99 for run in page.runs)
         body = [run for run in page.runs if run.bottom > 90]  # above the footers
@@ -116,7 +119,7 @@ def test_the_cover_warns_shows_help_and_dates_the_law(one: Household) -> None:
 
 @each_household
 def test_the_worksheets_name_the_edition_and_where_to_check_it(one: Household) -> None:
-    first = next(words for words in pages(one) if "Worksheet for FL-100" in words and "lower left" in words)
+    first = footed(one, "Worksheet for FL-100")[0]
     assert "lower left corner" in first
     assert "January 1, 2020" in first
 

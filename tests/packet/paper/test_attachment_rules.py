@@ -34,7 +34,12 @@ def drawn() -> Drawn:
 def body(page):
     """The characters above the foot of the page."""
     number = next(line for line in page.extract_text_lines() if line["text"].startswith("Page "))
-    return [char for char in page.chars if char["bottom"] < number["top"]]
+    return [char for char in page.chars if char["bottom"] < number["top"] and not in_margin(char)]
+
+
+def in_margin(char):
+    """Whether a character is a part of a line's number."""
+    return char["x1"] < INCH
 
 
 def test_paper_is_letter_size(drawn):
@@ -77,8 +82,20 @@ def test_all_letters_are_black(drawn):
 def test_margins_are_an_inch_left_and_half_an_inch_right(drawn):
     """Rule 2.107: left at least 1 inch, right at least 1/2 inch."""
     for page in drawn.pages:
-        assert min(char["x0"] for char in page.chars) >= INCH - 0.01
+        assert min(char["x0"] for char in page.chars if not in_margin(char)) >= INCH - 0.01
         assert max(char["x1"] for char in page.chars) <= 8.5 * INCH - 0.5 * INCH
+
+
+def test_lines_are_numbered_a_fifth_of_an_inch_left_of_the_text(drawn):
+    """Rule 2.108(4): numbered consecutively, evenly spaced, at least 1/5 inch from the text."""
+    for page in drawn.pages:
+        numbers = [char for char in page.chars if in_margin(char)]
+        rows = sorted({round(char["top"], 2) for char in numbers})
+        assert [
+            int("".join(char["text"] for char in numbers if round(char["top"], 2) == row)) for row in rows
+        ] == list(range(1, len(rows) + 1))
+        assert {round(after - before, 1) for before, after in pairwise(rows)} == {18.0}
+        assert max(char["x1"] for char in numbers) <= INCH - INCH / 5 + 0.01
 
 
 def test_lines_are_one_and_one_half_spaced(drawn):
@@ -141,7 +158,7 @@ def test_worksheets_have_generous_margins_and_large_type():
         *rows, foot = page.extract_text_lines()
         assert min(round(char["size"], 2) for row in rows for char in row["chars"]) >= 12
         assert min(round(char["size"], 2) for char in foot["chars"]) >= 10
-        assert min(char["x0"] for char in page.chars) >= INCH - 0.01
+        assert min(char["x0"] for char in page.chars if not in_margin(char)) >= INCH - 0.01
         assert max(char["x1"] for char in page.chars) <= 8.5 * INCH - 0.75 * INCH
         assert (page.width, page.height) == (8.5 * INCH, 11 * INCH)
 

@@ -140,7 +140,7 @@ def test_a_box_stands_on_the_line_of_its_words():
     offset = boxes[0] - plain
     assert boxes[1] - written == pytest.approx(offset, abs=0.1)
     assert boxes[3] - last == pytest.approx(offset, abs=0.1)
-    assert boxes[3] - boxes[2] == pytest.approx(21, abs=0.1)
+    assert boxes[3] - boxes[2] == pytest.approx(19, abs=0.1)
 
 
 def test_a_line_to_write_on_has_room_above_it_and_the_written_width():

@@ -225,7 +225,7 @@ def _table_words(case: Case, wishes: Wishes) -> Iterator[str]:
             "shown in the table on this page."
         )
         if unborn(case):
-            yield "The table does not speak of the child who is not yet born."
+            yield "The unborn child is not included in this table."
 
 
 def _other_words(case: Case, wishes: Wishes) -> Iterator[str]:

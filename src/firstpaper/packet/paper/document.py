@@ -13,7 +13,12 @@ from firstpaper.packet.paper.flow import Flow
 from firstpaper.packet.paper.fonts import clean
 from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, Look
 from firstpaper.packet.paper.metadata import PRODUCER, Particulars
-from firstpaper.packet.paper.page import draw_attachment_foot, draw_continued, draw_worksheet_foot
+from firstpaper.packet.paper.page import (
+    draw_attachment_foot,
+    draw_continued,
+    draw_worksheet_foot,
+    number_lines,
+)
 from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import Element, write_tree
 from firstpaper.packet.pictures.shapes import Drawing
@@ -160,6 +165,7 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
                 draw_continued(pen, look, _heads(sheet.pages, number - 1))
             if look.style == "attachment":
                 running = sheet.source.running or sheet.source.title
+                number_lines(pen, look)
                 draw_attachment_foot(pen, look, running, number, len(sheet.pages))
             else:
                 draw_worksheet_foot(pen, look, sheet.source.running, page_of_packet, total)

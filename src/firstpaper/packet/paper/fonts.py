@@ -2,9 +2,9 @@
 
 Worksheets are set in Fira Sans. Attachments are set in Arimo, whose letters have the widths of
 Arial, one of the typefaces that Cal. Rules of Court, rule 2.105 names. Arimo comes as one variable
-font; only its regular instance can be embedded as it is, so its bold is the regular letter with a
-thin outline. A character the first typeface lacks is taken from the other; one that neither has
-prints as `PLACEHOLDER`, never as nothing.
+font; only its regular instance can be embedded as it is, so attachments have no bold letters: a
+heading stands out by its place. A character the first typeface lacks is taken from the other; one that
+neither has prints as `PLACEHOLDER`, never as nothing.
 """
 
 import unicodedata
@@ -18,9 +18,6 @@ from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFError, TTFont
 
 PLACEHOLDER = "\ufffd"
-
-_OUTLINE_EMS = 0.026  # the outline that makes a regular letter bold,
-_TRACKING_EMS = 0.02  # and the space that keeps such letters apart
 
 _FILES = {
     "FiraSans-Regular": ("fontpkg_fira_sans", "FiraSans-Regular.ttf"),
@@ -81,13 +78,11 @@ def _to_unicode(name: str, subset: list[int]) -> str:
 class Face:
     """One typeface in one weight, with the widths of the words already measured."""
 
-    __slots__ = ("_advances", "_glyphs", "_missing", "_widths", "name", "outline", "tracking")
+    __slots__ = ("_advances", "_glyphs", "_missing", "_widths", "name")
 
-    def __init__(self, name: str, *, thickened: bool) -> None:
+    def __init__(self, name: str) -> None:
         font = _registered(name)
         self.name = name
-        self.outline = _OUTLINE_EMS if thickened else 0.0
-        self.tracking = _TRACKING_EMS if thickened else 0.0
         self._glyphs: dict[int, int] = font.face.charToGlyph
         self._advances: dict[int, float] = font.face.charWidths
         self._missing: float = font.face.defaultWidth
@@ -105,7 +100,6 @@ class Face:
                 self._widths.clear()
             advance, missing = self._advances.get, self._missing
             width = sum(advance(ord(char), missing) for char in text) / 1000
-            width += len(text) * self.tracking
             self._widths[text] = width
         return width
 
@@ -125,8 +119,12 @@ def _registered(name: str) -> TTFont:
 
 @cache
 def _face(style: str, rank: int, bold: bool, italic: bool) -> Face:
-    name = _ORDER[style][rank][bold, italic]
-    return Face(name, thickened=bold and name.startswith("Arimo"))
+    return _of_name(_ORDER[style][rank][bold, italic])
+
+
+@cache
+def _of_name(name: str) -> Face:
+    return Face(name)
 
 
 def face(style: str, *, bold: bool = False, italic: bool = False) -> Face:

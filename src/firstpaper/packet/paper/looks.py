@@ -71,7 +71,8 @@ WORKSHEET = Look(
 )
 
 # Letter paper, 12 points and more, 1 inch at the left and at least 1/2 inch at the right, lines one and
-# one-half spaced: Cal. Rules of Court, rules 2.103, 2.104, 2.107, 2.108. All black: rule 2.106.
+# one-half spaced on a grid of numbered lines: Cal. Rules of Court, rules 2.103, 2.104, 2.107, 2.108.
+# All black: rule 2.106.
 ATTACHMENT = Look(
     style="attachment",
     left=INCH,
@@ -79,16 +80,16 @@ ATTACHMENT = Look(
     top=INCH,
     bottom=1.25 * INCH,
     texts={
-        "h1": TextLook(13, 20, before=18, after=12, bold=True, centered=True),
-        "h2": TextLook(12, 18, before=14, after=4, bold=True),
-        "h3": TextLook(12, 18, before=10, after=2, bold=True),
-        "p": TextLook(12, 18, before=4, after=8),
-        "cell": TextLook(12, 18, before=2, after=2),
-        "head": TextLook(12, 18, before=2, after=2, bold=True),
+        "h1": TextLook(13, 18, before=18, after=18, centered=True),
+        "h2": TextLook(12, 18, before=18),
+        "h3": TextLook(12, 18, before=18),
+        "p": TextLook(12, 18, after=18),
+        "cell": TextLook(12, 18),
+        "head": TextLook(12, 18),
     },
     small_grey=0,
     list_gap=3,
-    cell_padding=4,
+    cell_padding=0,
     column_gap=14,
     whole_row=180,
 )

@@ -1,15 +1,18 @@
 """The foot of each page."""
 
 from firstpaper.locale import _
+from firstpaper.packet.paper.blocks import CAP_HEIGHT_EMS
 from firstpaper.packet.paper.fonts import clean, face, runs
 from firstpaper.packet.paper.lines import Line, Piece, break_lines
-from firstpaper.packet.paper.looks import PAGE_HEIGHT, Look
+from firstpaper.packet.paper.looks import INCH, PAGE_HEIGHT, Look
 from firstpaper.packet.paper.pen import Pen, Words
 
 FOOTER_SIZE = 10.0  # points; rule 2.110 asks for at least 10
 FOOTER_LEADING = 13.0
 CONTINUED_SIZE = 12.0
-CONTINUED_RISE = 14.0  # points above the text
+CONTINUED_RISE = 8.0  # points above the text
+NUMBER_SIZE = 12.0
+NUMBER_GAP = 0.2 * INCH  # rule 2.108(4) asks for a fifth of an inch between the numbers and the text
 _MOST_LINES = 2
 
 
@@ -18,8 +21,8 @@ def draw_worksheet_foot(pen: Pen, look: Look, running: str, page: int, pages: in
     number = _("Page {page} of {pages}").format(page=page, pages=pages)
     number_width = face(look.style).width(number) * FOOTER_SIZE
     with pen.artifact("/Pagination/Subtype/Footer"):
-        pen.rule(look.left, look.bottom - 18, look.width, 0.5, grey=0.45)
-        top = look.bottom - 34
+        pen.rule(look.left, look.bottom - 14, look.width, 0.5, grey=0.45)
+        top = look.bottom - 28
         _write(pen, look, _lines(running, look, look.width - number_width - 24), look.left, top)
         _write(pen, look, _lines(number, look, look.width), look.left, top, aligned=1)
 
@@ -43,6 +46,28 @@ def draw_attachment_foot(pen: Pen, look: Look, running: str, page: int, pages: i
         _write(pen, look, _lines(number, look, look.width), look.left, look.bottom - 30, aligned=0.5)
         pen.rule(look.left, look.bottom - 37, look.width, 0.8)
         _write(pen, look, _lines(running, look, look.width), look.left, look.bottom - 50, aligned=0.5)
+
+
+def number_lines(pen: Pen, look: Look) -> None:
+    """The numbers of the lines at the left, evenly spaced: Cal. Rules of Court, rule 2.108(4)."""
+    leading = look.texts["p"].leading
+    typeface = face(look.style)
+    first = PAGE_HEIGHT - look.top - leading + (leading - CAP_HEIGHT_EMS * NUMBER_SIZE) / 2
+    numbers = [str(count) for count in range(1, int(look.height / leading) + 1)]
+    right = look.left - NUMBER_GAP
+    with pen.artifact("/Layout"):
+        pen.write(
+            [
+                Words(
+                    right - typeface.width(number) * NUMBER_SIZE,
+                    first - row * leading,
+                    number,
+                    typeface,
+                    NUMBER_SIZE,
+                )
+                for row, number in enumerate(numbers)
+            ]
+        )
 
 
 def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> list[Line]:

@@ -8,7 +8,6 @@ from typing import Any, NamedTuple
 
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
-from reportlab.pdfgen.textobject import PDFTextObject
 
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
@@ -101,7 +100,7 @@ class Pen:
         face, size, grey = None, 0.0, 0.0
         for piece in pieces:
             if piece.face is not face or piece.size != size:
-                _set_face(self.canvas, text, piece, face)
+                text.setFont(piece.face.name, piece.size)
                 face, size = piece.face, piece.size
             if piece.grey != grey:
                 grey = piece.grey
@@ -110,9 +109,6 @@ class Pen:
             text.textOut(piece.text)
         if grey:
             text.setFillGray(0)
-        if face is not None and face.outline:
-            text.setTextRenderMode(0)
-            text.setCharSpace(0)
         self.canvas.drawText(text)
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
@@ -182,13 +178,3 @@ class Pen:
         page.Contents = pdfdoc.PDFStream(content=page.stream, filters=[pdfdoc.PDFZCompress])
         page.Tabs = pdfdoc.PDFName("S")
         self.marks.append([])
-
-
-def _set_face(canvas: Canvas, text: PDFTextObject, piece: Words, last: Face | None) -> None:
-    """Change the typeface of a text object, and between plain and outlined letters."""
-    text.setFont(piece.face.name, piece.size)
-    if piece.face.outline:
-        canvas.setLineWidth(piece.face.outline * piece.size)
-    if piece.face.outline or (last is not None and last.outline):
-        text.setTextRenderMode(2 if piece.face.outline else 0)
-        text.setCharSpace(piece.face.tracking * piece.size)
