@@ -275,12 +275,10 @@ def test_a_fault_of_the_program_is_told_without_a_traceback_or_a_name(
 ) -> None:
     """A broken copy of the program: a module that raises with what it was working on."""
     (tmp_path / "sitecustomize.py").write_text(
-        "import firstpaper.forms.petition as p\n"
+        "import firstpaper.forms.fl100.form as p\n"
         "def broken(case, on):\n"
         "    raise ValueError(case.petitioner.name)\n"
-        "p.petition = broken\n"
-        "import firstpaper.forms as f\n"
-        "f.petition = broken\n"
+        "p.form = broken\n"
     )
     ran = run("items", "home.case", "--on", ON, PYTHONPATH=os.pathsep.join([str(tmp_path), *sys.path]))
     assert ran.exit == 2

@@ -14,10 +14,10 @@ from firstpaper.facts import Case, Day
 from firstpaper.facts.amending import begun_from
 from firstpaper.forms.amending import PageChange, changed_items, changed_pages
 from firstpaper.forms.attachments import attachments
-from firstpaper.forms.petition import petition
 from firstpaper.intake import standing
 from firstpaper.packet import build
 from tests.forms.any_case import any_case, filing_days
+from tests.forms.petition import petition
 from tests.packet.drawn import household
 
 ON = date(2026, 11, 25)

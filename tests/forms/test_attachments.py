@@ -12,12 +12,12 @@ from firstpaper.facts.choices import CommunityKind
 from firstpaper.forms.answer import Action
 from firstpaper.forms.attachments import Attachment, attachments, ledger
 from firstpaper.forms.edition import edition_for
-from firstpaper.forms.filled_forms import filled_forms
+from firstpaper.forms.filing import filled_forms
 from firstpaper.forms.fl100 import community_property
 from firstpaper.forms.needed import Goes, forms_needed
-from firstpaper.forms.petition import petition
 from firstpaper.intake import standing
 from tests.forms.any_case import any_case, filing_days
+from tests.forms.petition import petition
 
 ON = date(2026, 12, 1)
 COUPLE = {

@@ -14,9 +14,10 @@ from hypothesis import given, settings
 from firstpaper.facts import Case
 from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.forms.answer import Action, ItemAnswer
-from firstpaper.forms.declaration import attachment_pages, declaration
 from firstpaper.forms.edition import ItemKind, edition_for
 from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.fl105.form import attachment_pages
+from firstpaper.forms.fl105.form import form as declaration
 from firstpaper.intake import standing
 from firstpaper.packet import build
 from tests.forms.any_case import any_case, filing_days

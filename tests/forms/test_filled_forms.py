@@ -10,7 +10,7 @@ from firstpaper.facts import Case
 from firstpaper.forms.answer import Action
 from firstpaper.forms.attachments import attachments, ledger
 from firstpaper.forms.edition import ItemKind, all_editions
-from firstpaper.forms.filled_forms import filled_forms
+from firstpaper.forms.filing import filled_forms
 from firstpaper.forms.needed import Goes, forms_needed, table
 from firstpaper.forms.stack import apart, stack
 from firstpaper.intake import standing

@@ -13,7 +13,7 @@ from hypothesis import given, settings
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import edition_for
-from firstpaper.forms.joint import joint_forms
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.packet.brief import brief
 from tests.forms.any_case import any_case, filing_days
 from tests.packet.drawn import footed, household
@@ -23,13 +23,13 @@ TOGETHER = household("both-file-together")
 
 
 def petition(case: Case) -> dict[str, ItemAnswer]:
-    return {answer.concept: answer for answer in joint_forms(case, ON)[0].items}
+    return {answer.concept: answer for answer in filled_forms(case, ON, Filing.JOINT)[0].items}
 
 
 @settings(max_examples=200, deadline=None)
 @given(any_case(), filing_days())
 def test_every_concept_is_answered_once_with_a_reason(case: Case, on: date) -> None:
-    for form in joint_forms(case, on):
+    for form in filled_forms(case, on, Filing.JOINT):
         assert [answer.concept for answer in form.items] == [item.concept for item in form.edition.items]
         for answer in form.items:
             assert answer.because.strip()

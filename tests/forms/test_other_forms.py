@@ -14,9 +14,9 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
 from firstpaper.forms.answer import Action, ItemAnswer
-from firstpaper.forms.filled_forms import filled_forms
+from firstpaper.forms.filing import filled_forms
 from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, LINES, TOLD_OF
-from firstpaper.forms.fw001 import Reason, reason
+from firstpaper.forms.fw001.form import Reason, reason
 
 ON = date(2026, 12, 1)
 COUPLE: dict[str, Any] = {

@@ -14,10 +14,10 @@ from firstpaper.facts.choices import Kind
 from firstpaper.forms.answer import Action, Answer, ItemAnswer, blank
 from firstpaper.forms.attachments import attachments
 from firstpaper.forms.edition import ItemKind, edition_for
-from firstpaper.forms.petition import petition
 from firstpaper.forms.placing import MisplacedError, placed
 from firstpaper.intake import standing
 from tests.forms.any_case import any_case, filing_days
+from tests.forms.petition import petition
 
 ON = date(2026, 12, 1)
 any_household = given(any_case(), filing_days())

@@ -21,7 +21,8 @@ import yaml
 from firstpaper.facts import Case
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import ItemKind, edition_for
-from firstpaper.forms.petition import PARTS, petition
+from firstpaper.forms.fl100.form import PARTS
+from tests.forms.petition import petition
 
 FILES = Path(__file__).parent / "parts"
 FILE_KEYS = {"part", "source", "base", "cases"}

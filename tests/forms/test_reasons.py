@@ -6,9 +6,9 @@ from random import Random
 
 from firstpaper.facts import Case
 from firstpaper.forms.needed import forms_needed
-from firstpaper.forms.petition import petition
 from firstpaper.law.property_words import thing_words
 from tests.forms.any_case import household
+from tests.forms.petition import petition
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
 ON = date(2026, 12, 1)

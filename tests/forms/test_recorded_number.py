@@ -7,11 +7,11 @@ import pytest
 from firstpaper.facts import Case, Day
 from firstpaper.facts.amending import begun_from
 from firstpaper.forms.answer import Action
-from firstpaper.forms.petition import petition
-from firstpaper.forms.service_forms import service_forms
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.intake import standing
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.register import findings
+from tests.forms.petition import petition
 
 ON = date(2026, 12, 1)
 NUMBER = "26FL001234"
@@ -39,7 +39,7 @@ def test_recording_the_number_is_no_slip_to_look_at_again() -> None:
 
 @pytest.mark.parametrize("form", ["FL-115", "FL-117"])
 def test_a_later_paper_carries_it(form: str) -> None:
-    items = next(one.items for one in service_forms(filed(), ON) if one.form == form)
+    items = next(one.items for one in filled_forms(filed(), ON, Filing.SERVICE) if one.form == form)
     assert [one.value for one in items if one.concept == "caption.case_number"] == [NUMBER]
 
 

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from firstpaper.facts import Case, Day
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import edition_for
-from firstpaper.forms.service_forms import service_forms
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.intake import standing
 from firstpaper.law.measures.service import Serving, serving
 from tests.forms.any_case import any_case, filing_days
@@ -26,14 +26,14 @@ def case(**changed: object) -> Case:
 
 
 def form(name: str, told: Case, on: date = ON) -> dict[str, ItemAnswer]:
-    found = {one.form: one for one in service_forms(told, on)}
+    found = {one.form: one for one in filled_forms(told, on, Filing.SERVICE)}
     return {answer.concept: answer for answer in found[name].items}
 
 
 @settings(max_examples=150, deadline=None)
 @given(any_case(), filing_days())
 def test_every_item_is_answered_once_with_a_reason(told: Case, on: date) -> None:
-    for one in service_forms(standing(told), on):
+    for one in filled_forms(standing(told), on, Filing.SERVICE):
         assert [answer.concept for answer in one.items] == [item.concept for item in one.edition.items]
         for answer in one.items:
             assert answer.because.strip(), answer
@@ -127,20 +127,20 @@ def test_the_case_number_is_copied_from_the_stamped_petition_until_it_is_known()
 def test_no_form_where_nothing_is_to_be_served_or_proved_this_way(changed: dict[str, object]) -> None:
     # Fam. Code 2331(b); Code Civ. Proc. 417.30
     assert serving(case(**changed), ON) is Serving.NOTHING
-    assert service_forms(case(**changed), ON) == ()
+    assert filled_forms(case(**changed), ON, Filing.SERVICE) == ()
 
 
 def test_fl_117_is_only_for_mail() -> None:
-    assert {one.form for one in service_forms(case(), ON)} == {"FL-115", "FL-117"}
+    assert {one.form for one in filled_forms(case(), ON, Filing.SERVICE)} == {"FL-115", "FL-117"}
     by_hand = case(record__service__method="personal")
-    assert {one.form for one in service_forms(by_hand, ON)} == {"FL-115"}
+    assert {one.form for one in filled_forms(by_hand, ON, Filing.SERVICE)} == {"FL-115"}
     mailed = {"record__service__method": "acknowledgment", "record__service__mailed_on": D("2026-11-26")}
     signed = {
         "record__service__acknowledged_on": D("2026-11-28"),
         "record__service__acknowledgment_back_on": D("2026-11-30"),
     }
-    assert {one.form for one in service_forms(case(**mailed), ON)} == {"FL-115", "FL-117"}
-    assert {one.form for one in service_forms(case(**mailed, **signed), ON)} == {"FL-115"}
+    assert {one.form for one in filled_forms(case(**mailed), ON, Filing.SERVICE)} == {"FL-115", "FL-117"}
+    assert {one.form for one in filled_forms(case(**mailed, **signed), ON, Filing.SERVICE)} == {"FL-115"}
 
 
 @pytest.mark.parametrize(("on", "watched"), [(date(2026, 12, 31), False), (date(2027, 1, 1), True)])

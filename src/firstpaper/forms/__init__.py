@@ -2,15 +2,15 @@
 
 from firstpaper.forms.answer import Action, Answer, ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.filled import FilledForm
-from firstpaper.forms.filled_forms import filled_forms
 from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
-from firstpaper.forms.petition import petition
 
 __all__ = [
     "Action",
     "Answer",
     "Attachment",
+    "Filing",
     "FilledForm",
     "FormNeeded",
     "Goes",
@@ -20,5 +20,4 @@ __all__ = [
     "filled_forms",
     "forms_needed",
     "ledger",
-    "petition",
 ]

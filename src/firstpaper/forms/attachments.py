@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.forms import declaration
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import (
     child_support,
@@ -16,6 +15,7 @@ from firstpaper.forms.fl100 import (
     partner_support,
     separate_property,
 )
+from firstpaper.forms.fl105.form import attachment_pages as declaration_pages
 from firstpaper.forms.pages import Attachment
 
 __all__ = ["Attachment", "LedgerLine", "attachments", "ledger"]
@@ -49,7 +49,7 @@ class LedgerLine:
 def attachments(case: Case, on: date) -> tuple[Attachment, ...]:
     """Every attachment page for a filing on the day `on`, form by form, in the order of the items."""
     pages = (part.attachment_page(case, on) for part in PETITION_PARTS)
-    return (*(page for page in pages if page is not None), *declaration.attachment_pages(case, on))
+    return (*(page for page in pages if page is not None), *declaration_pages(case, on))
 
 
 def ledger(forms: Iterable[FilledForm], pages: Iterable[Attachment]) -> tuple[LedgerLine, ...]:

@@ -9,8 +9,9 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.people import Address
 from firstpaper.forms.answer import Answer, write
-from firstpaper.forms.fl100.caption import case_number
 from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.forms.pages import short_title
+from firstpaper.forms.saying import case_number
 from firstpaper.locale import _
 
 FILER, COURT, NAMES, NUMBER = "caption.filer", "caption.court", "caption.names", "caption.case_number"
@@ -82,3 +83,21 @@ def only_names(case: Case) -> Iterator[Answer]:
     """The short heading of a page that is added to a form."""
     yield names(case)
     yield case_number(case, NUMBER)
+
+
+def with_case_name(case: Case) -> Iterator[Answer]:
+    """The heading of the two forms on court fees, which name the case by its short title."""
+    yield filer(case, "filer")
+    yield court(case, "court")
+    yield case_number(case, "case_number")
+    yield write("case_name", short_title(case), _("The short name of your case."), _("common practice"))
+
+
+def both_petitioners(case: Case, concept: str = NAMES) -> Answer:
+    """The two people of a joint petition, in the order that they keep."""
+    first, second = known(case.petitioner.name), known(case.respondent.name)
+    if not first or not second:
+        return still_open(case, concept, "petitioner.name" if not first else "respondent.name")
+    later = _("On later forms the first of you is the petitioner, and the second is the respondent.")
+    told = f"Petitioner 1: {first}\nPetitioner 2: {second}"
+    return write(concept, told, later, "Cal. Rules of Court, rule 5.16(a)(2)")

@@ -165,6 +165,11 @@ def edition_for(form: str, on: date) -> Edition:
     return in_use[-1]
 
 
+def is_known(form: str, on: date) -> bool:
+    """Whether some edition of the form is known for a filing on that day."""
+    return any(edition.in_use(on) for edition in editions(form))
+
+
 @cache
 def editions(form: str) -> tuple[Edition, ...]:
     """Every edition of a form, oldest first."""

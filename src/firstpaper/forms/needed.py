@@ -1,6 +1,6 @@
 """Which official forms a household needs, why, and where each one goes.
 
-`first_filing.yaml` is the table; here it is read for one case.
+`filings/petition.yaml` has the table; here it is read for one case.
 
 The forms are the court's own and free. We never print a page that looks like one (Cal. Rules of Court
 1.43, 2.132). Titles are short forms of the official ones.
@@ -22,7 +22,7 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce, FigureValue, UnknownFigureError, figure
 from firstpaper.locale import _
 
-FILE = Path(__file__).with_name("first_filing.yaml")
+FILE = Path(__file__).parent / "filings" / "petition.yaml"
 
 
 class Goes(StrEnum):

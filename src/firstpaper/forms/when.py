@@ -1,28 +1,25 @@
 """When a form belongs to a filing: one plain question each, asked of standing facts and the filing day.
 
-`first_filing.yaml` names these functions under `when`.
+`filings/petition.yaml` names these functions under `when`.
 """
 
 from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import (
-    CommunityHow,
     CustodySheet,
     Danger,
     Declaration,
     Kind,
-    SeparateHow,
     Shortcut,
     Special,
 )
 from firstpaper.forms.attachments import attachments
-from firstpaper.forms.fl100.children import concerns_children
-from firstpaper.forms.fl100.custody import wishes_of
+from firstpaper.forms.custody_wishes import wishes_of
 from firstpaper.forms.fl105 import HAS_ROOM_FOR
 from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
-from firstpaper.forms.fl160.things import runs_over
-from firstpaper.law.measures.children import has_minor_children, listed_children
+from firstpaper.forms.fl160.things import is_used, runs_over
+from firstpaper.law.measures.children import concerns_children, has_minor_children, listed_children
 from firstpaper.law.measures.record import happened
 from firstpaper.law.measures.residence import Route, residence_route
 from firstpaper.law.measures.service import Serving, serving
@@ -128,12 +125,12 @@ def has_a_copy_of_a_parentage_declaration(case: Case, on: date) -> bool:
 
 def lists_separate_property_on_fl_160(case: Case, on: date) -> bool:
     """Item 9 of the petition points to a property declaration."""
-    return known(case.property.separate_how) is SeparateHow.FL_160
+    return is_used(case, SEPARATE)
 
 
 def lists_community_property_on_fl_160(case: Case, on: date) -> bool:
     """Item 10 of the petition points to a property declaration."""
-    return known(case.property.community_how) is CommunityHow.FL_160
+    return is_used(case, COMMUNITY)
 
 
 def runs_over_fl_160(case: Case, on: date) -> bool:

@@ -16,9 +16,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
+from firstpaper.forms.filing import Stage
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief, brief
-from firstpaper.packet.contents import Stage, sheets
+from firstpaper.packet.contents import sheets
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.own_sheets import own_sheet
 from firstpaper.packet.views.sheet import Sheet

@@ -8,12 +8,10 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.filled import FilledForm
-from firstpaper.forms.filled_forms import filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
-from firstpaper.forms.joint import joint_forms
 from firstpaper.forms.needed import FormNeeded, forms_needed
-from firstpaper.forms.petition import petition
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.law.finding import Finding, Outcome, Weight, waits
 from firstpaper.law.measures.residence import needless_keys
@@ -51,7 +49,7 @@ class Brief:
     @property
     def items(self) -> tuple[ItemAnswer, ...]:
         """What to do with every item of the petition."""
-        return self.filled[0].items
+        return _items(self.filled, PETITION)
 
     def of_weight(self, weight: Weight) -> tuple[Finding, ...]:
         """The findings of one weight."""
@@ -117,14 +115,18 @@ def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
         ledger=ledger(filled, pages),
         forms=forms_needed(facts, on),
         open_questions=tuple(_open(facts, on)),
-        joint=joint_forms(facts, on) if _may_file_together(found) else (),
+        joint=filled_forms(facts, on, Filing.JOINT) if _may_file_together(found) else (),
         earlier=_earlier(standing(amends), on) if amends else None,
     )
 
 
 def _earlier(facts: Case, on: date) -> Earlier:
     behind = (page for page in attachments(facts, on) if page.form == PETITION)
-    return Earlier(petition(facts, on), tuple(behind))
+    return Earlier(_items(filled_forms(facts, on), PETITION), tuple(behind))
+
+
+def _items(forms: tuple[FilledForm, ...], number: str) -> tuple[ItemAnswer, ...]:
+    return next(form.items for form in forms if form.form == number)
 
 
 def _may_file_together(found: tuple[Finding, ...]) -> bool:

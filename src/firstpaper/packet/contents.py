@@ -6,9 +6,9 @@ one at a time. Within a stage the sheets stand in the order in which they are wo
 
 from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 
 from firstpaper.facts import Case
+from firstpaper.forms.filing import Stage
 from firstpaper.law.measures.record import is_filed
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import (
@@ -30,13 +30,6 @@ from firstpaper.packet.views import (
     worksheet,
 )
 from firstpaper.packet.views.sheet import Sheet
-
-
-class Stage(StrEnum):
-    """Where a case stands: on the way to its filing, or past it."""
-
-    FIRST = "first"
-    LATER = "later"
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,13 +27,13 @@ def items(
 
 def _items(path: Path, on: str | None, passphrases: Passphrases) -> Result:
     from firstpaper.cli.law_day import law_as_of
-    from firstpaper.forms import petition
+    from firstpaper.forms.fl100.form import form
     from firstpaper.intake import standing
 
     day = filing_day(on)
     case = standing(case_at(path, passphrases))
     with law_as_of(day):
-        answers = petition(case, day)
+        answers = form(case, day)[0].items
     return Result(data={"on": day, "items": [_data(one) for one in answers]}, text=_text(answers))
 
 

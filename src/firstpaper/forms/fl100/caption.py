@@ -7,7 +7,9 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.told import (
+from firstpaper.forms.open_answers import not_before_advice, still_open
+from firstpaper.forms.saying import (
+    case_number,
     chosen,
     get_help_with_this_box,
     kind_of,
@@ -18,7 +20,6 @@ from firstpaper.forms.fl100.told import (
     unions_of,
     written,
 )
-from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.law.measures.venue import Venue, VenueTest, venue_of
 from firstpaper.locale import _
 
@@ -184,13 +185,3 @@ def _kind_line(case: Case, line: str, kind: Kind) -> Iterator[Answer]:
     for union, holds in unions.items():
         words = {"because": because[union], "otherwise": otherwise, "authority": both}
         yield chosen(case, f"{line}.{union}", "matter.unions", holds, **words)
-
-
-def case_number(case: Case, concept: str) -> Answer:
-    """The number the court gave the case; empty on a first filing."""
-    amended = known(case.matter.amended)
-    if amended is None:
-        return still_open(case, concept, "matter.amended")
-    if not amended:
-        return blank(concept, _("The court gives the number when you file."), _("common practice"))
-    return written(case, concept, "matter.case_number", _("The number the court gave this case."))

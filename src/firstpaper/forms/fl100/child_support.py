@@ -5,11 +5,12 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.forms.answer import Answer, blank
-from firstpaper.forms.fl100.children import concerns_children
-from firstpaper.forms.fl100.told import not_asked, space
+from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment
+from firstpaper.forms.saying import not_asked
+from firstpaper.law.measures.children import concerns_children
 from firstpaper.locale import _
 
 BOX, WORDS = "support.child.other", "support.child.other.words"

@@ -3,19 +3,24 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Declaration, Family, Parentage
+from firstpaper.facts import Case
+from firstpaper.facts.choices import Declaration, Parentage
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl100 import FORM
-from firstpaper.forms.fl100.told import nothing_to_mark, on_the_sheet, unions_of
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
-from firstpaper.law.measures.children import ListedChild, described, listed_children, unborn
+from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, unions_of
+from firstpaper.law.measures.children import (
+    ListedChild,
+    concerns_children,
+    listed_children,
+    not_described,
+    unborn,
+)
 from firstpaper.law.measures.marriage import union_began
 from firstpaper.locale import _
 
-NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
 SIGNED = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
 
 
@@ -53,28 +58,8 @@ def printed_rows(on: date) -> int:
     return edition_for(FORM, on).rows["children"]
 
 
-def concerns_children(case: Case, on: date) -> bool | None:
-    """Whether there is a child, born or not, to decide about; None while that is not known."""
-    if listed_children(case, on) or _not_described(case) or unborn(case):
-        return True
-    return False if _names_no_minor(case) else None
-
-
-def _names_no_minor(case: Case) -> bool:
-    """Whether the answer on the children leaves no minor child of both but those described."""
-    family = known(case.children.family)
-    return family is not None and (Family.MINOR_TOGETHER in family or set(family) <= NEVER_LISTED)
-
-
-def _not_described(case: Case) -> int:
-    """How many minor children of both were told of, but not described."""
-    if Family.MINOR_TOGETHER not in (known(case.children.family) or ()):
-        return 0
-    return max(0, (known(case.children.how_many) or 1) - len(described(case)))
-
-
 def _which(case: Case, on: date) -> Iterator[Answer]:
-    to_list = len(listed_children(case, on)) + _not_described(case)
+    to_list = len(listed_children(case, on)) + not_described(case)
     law = "Fam. Code 2330(b)"
     if concerns_children(case, on) is None:
         yield from (still_open(case, f"children.{line}", "children.family") for line in ("none", "listed"))
@@ -99,7 +84,7 @@ def _rows(case: Case, on: date) -> Iterator[Answer]:
     for row in range(1, printed_rows(on) + 1):
         if row <= len(listed):
             yield from _child(case, row, listed[row - 1])
-        elif row <= len(listed) + _not_described(case):
+        elif row <= len(listed) + not_described(case):
             number = len(case.child) + row - len(listed)
             yield still_open(case, f"children.{row}.name", f"child.{number}.name")
             for column in ("born_on", "age"):
@@ -142,8 +127,8 @@ def _after_the_rows(case: Case, on: date) -> Iterator[Answer]:
         because = more.format(label=page.label)
         answer = mark("children.continued", because, _("common practice"), continues=page.label)
         missing = f"child.{len(case.child) + 1}.name"
-        yield flagged(case, answer, missing) if _not_described(case) else answer
-    elif len(listed_children(case, on)) + _not_described(case) > rows:
+        yield flagged(case, answer, missing) if not_described(case) else answer
+    elif len(listed_children(case, on)) + not_described(case) > rows:
         yield still_open(case, "children.continued", f"child.{len(case.child) + 1}.name")
     else:
         yield blank("children.continued", _("Your list fits on the sheet."))
@@ -159,7 +144,7 @@ def _after_the_rows(case: Case, on: date) -> Iterator[Answer]:
 
 def _statements(case: Case, on: date) -> Iterator[Answer]:
     yield blank("children.before", nothing_to_mark(), "Fam. Code 2330.1")
-    if listed_children(case, on) or _not_described(case):
+    if listed_children(case, on) or not_described(case):
         with_105 = _("Nothing to mark. It means that you must file form FL-105 with this petition.")
         yield blank("children.fl105", with_105, "Cal. Rules of Court, rule 5.52(a)")
     elif unborn(case):
@@ -182,7 +167,7 @@ def _declaration(case: Case, on: date) -> Answer:
     unanswered = [child for child in listed if child.declaration is None and _may_have_one(case, child)]
     if unanswered:
         return still_open(case, concept, f"{unanswered[0].key}.declaration")
-    if not listed and (concerns_children(case, on) is None or _not_described(case)):
+    if not listed and (concerns_children(case, on) is None or not_described(case)):
         return still_open(case, concept, "children.family")
     return blank(concept, _("You did not say that such a declaration was signed."))
 

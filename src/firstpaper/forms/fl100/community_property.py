@@ -7,8 +7,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CommunityKind
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.places import Places
-from firstpaper.forms.fl100.told import space
+from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import listed_things, not_typed, taken_in, typed
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment, attachment

@@ -7,8 +7,8 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, NullityGround, Reason, Who
 from firstpaper.forms.answer import Action, Answer, blank, mark, mark_if
-from firstpaper.forms.fl100.told import chosen, kind_of, kind_words
 from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.saying import chosen, kind_of, kind_words
 from firstpaper.law.measures.nullity import VOID, grounds
 from firstpaper.locale import _
 

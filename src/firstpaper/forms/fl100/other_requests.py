@@ -7,10 +7,11 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Fees, GoodFaith, Kind, Who
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.told import chosen, kind_of, married, not_asked, partners, space
+from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment, see
+from firstpaper.forms.saying import chosen, kind_of, married, not_asked, partners
 from firstpaper.law.measures.residence import may_state_intent
 from firstpaper.locale import _
 

@@ -7,10 +7,11 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, SupportChoice, Who
 from firstpaper.forms.answer import Action, Answer, blank, mark
-from firstpaper.forms.fl100.told import kind_of, not_asked, space
+from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment
+from firstpaper.forms.saying import kind_of, not_asked
 from firstpaper.locale import _
 
 BOX, WORDS = "support.other", "support.other.words"

@@ -1,11 +1,19 @@
-"""Where a list of property stands: on form FL-160, on an attachment, or on the lines of the sheet."""
+"""How much room the sheet has, and where a list of property stands: FL-160, a page, or its lines."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 
 from firstpaper.forms.answer import Answer, blank, mark
+from firstpaper.forms.edition import Item, edition_for
+from firstpaper.forms.fl100 import FORM
 from firstpaper.forms.pages import Attachment
 from firstpaper.locale import _
+
+
+def space(concept: str, on: date) -> Item:
+    """The space that the edition for a filing on that day gives a concept."""
+    return edition_for(FORM, on).item(concept)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import Union
 from firstpaper.forms.answer import Answer
-from firstpaper.forms.fl100.told import chosen, unions_of
+from firstpaper.forms.saying import chosen, unions_of
 from firstpaper.locale import _
 
 

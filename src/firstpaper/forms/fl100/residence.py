@@ -7,8 +7,8 @@ from firstpaper.counting import ResidenceBand, spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.forms.answer import Answer, blank, mark
-from firstpaper.forms.fl100.told import chosen, kind_of, unions_of, written
 from firstpaper.forms.open_answers import flagged, not_before_advice, still_open
+from firstpaper.forms.saying import chosen, kind_of, unions_of, written
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,

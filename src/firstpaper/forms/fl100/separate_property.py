@@ -7,11 +7,11 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SeparateHow
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.places import Places
-from firstpaper.forms.fl100.told import married, partners, space
+from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import doubts, listed_things, not_typed, typed
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.forms.saying import married, partners
 from firstpaper.law.measures.character import Plea
 from firstpaper.law.words import spaced
 from firstpaper.locale import _

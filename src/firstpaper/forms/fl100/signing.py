@@ -6,7 +6,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.forms.answer import Answer, blank, sign
-from firstpaper.forms.fl100.told import get_help_with_this_box, nothing_to_mark, somebody_else_files, written
+from firstpaper.forms.saying import get_help_with_this_box, nothing_to_mark, somebody_else_files, written
 from firstpaper.locale import _
 
 

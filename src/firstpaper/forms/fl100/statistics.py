@@ -7,8 +7,8 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
 from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.fl100.told import PARTNERSHIPS, on_the_sheet, unions_of, written_day
 from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.saying import PARTNERSHIPS, on_the_sheet, unions_of, written_day
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.locale import _
 

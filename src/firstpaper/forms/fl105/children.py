@@ -13,12 +13,12 @@ from firstpaper.facts.addresses import (
 )
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import one_line
-from firstpaper.forms.fl100.told import on_the_sheet
 from firstpaper.forms.fl105 import ADDED_PAGE, FORM, LAW
 from firstpaper.forms.fl105 import homes as rows
 from firstpaper.forms.fl105.confidential import get_help_first, marks_the_box, wants_help_first
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, unnumbered
+from firstpaper.forms.saying import on_the_sheet
 from firstpaper.law.measures.children import ListedChild, listed_children
 from firstpaper.locale import _
 

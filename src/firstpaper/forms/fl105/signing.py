@@ -5,7 +5,7 @@ from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.forms.answer import Answer, blank, fill, sign
-from firstpaper.forms.fl100.told import nothing_to_mark, written
+from firstpaper.forms.saying import nothing_to_mark, written
 from firstpaper.locale import _
 
 

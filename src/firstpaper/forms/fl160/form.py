@@ -8,20 +8,18 @@ from firstpaper.forms.answer import Answer, blank, fill, mark, sign, write
 from firstpaper.forms.caption_box import caption
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.fl100.told import nothing_to_mark, written
 from firstpaper.forms.fl160 import COMMUNITY, CONTINUATION, FORM, SEPARATE
-from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, listed, runs_over, told_of
+from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, is_used, listed, runs_over, told_of
 from firstpaper.forms.listed_things import doubts, taken_in
-from firstpaper.forms.when import lists_community_property_on_fl_160, lists_separate_property_on_fl_160
+from firstpaper.forms.saying import nothing_to_mark, written
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 
-def property_declarations(case: Case, on: date) -> tuple[FilledForm, ...]:
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
     """A copy for each class of property that the petition sends to this form."""
     edition = edition_for(FORM, on)
-    uses = [SEPARATE] if lists_separate_property_on_fl_160(case, on) else []
-    uses += [COMMUNITY] if lists_community_property_on_fl_160(case, on) else []
+    uses = (use for use in (SEPARATE, COMMUNITY) if is_used(case, use))
     return tuple(filled(edition, tuple(_answers(case, use, on)), use=_named(use)) for use in uses)
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
+from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, DebtKind, SeparateHow
 from firstpaper.facts.schedule import Asset
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl160 import COMMUNITY, FORM, SEPARATE
@@ -56,6 +56,13 @@ TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
     CommunityKind.DEBTS: tuple(DEBT_LINES),
 }
 PLEAS = {SEPARATE: Plea.CONFIRM, COMMUNITY: Plea.DETERMINE}
+
+
+def is_used(case: Case, use: str) -> bool:
+    """Whether the petition sends its list of that class of property to this form."""
+    if use == SEPARATE:
+        return known(case.property.separate_how) is SeparateHow.FL_160
+    return known(case.property.community_how) is CommunityHow.FL_160
 
 
 def listed(case: Case, use: str, on: date) -> dict[int, tuple[str, ...]]:

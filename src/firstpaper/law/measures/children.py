@@ -13,6 +13,8 @@ from firstpaper.facts.children import Child
 from firstpaper.facts.choices import CustodyTo, Declaration, Family, Parentage, VisitsTo
 from firstpaper.law.figure import figure
 
+NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
+
 
 @dataclass(frozen=True, slots=True)
 class ListedChild:
@@ -75,6 +77,26 @@ def has_minor_children(case: Case, on: date) -> bool:
 def unborn(case: Case) -> bool:
     """Whether the filer told of a child of both who is not yet born."""
     return Family.UNBORN_TOGETHER in (known(case.children.family) or ())
+
+
+def concerns_children(case: Case, on: date) -> bool | None:
+    """Whether there is a child, born or not, to decide about; None while that is not known."""
+    if listed_children(case, on) or not_described(case) or unborn(case):
+        return True
+    return False if _names_no_minor(case) else None
+
+
+def not_described(case: Case) -> int:
+    """How many minor children of both were told of, but not described."""
+    if Family.MINOR_TOGETHER not in (known(case.children.family) or ()):
+        return 0
+    return max(0, (known(case.children.how_many) or 1) - len(described(case)))
+
+
+def _names_no_minor(case: Case) -> bool:
+    """Whether the answer on the children leaves no minor child of both but those described."""
+    family = known(case.children.family)
+    return family is not None and (Family.MINOR_TOGETHER in family or set(family) <= NEVER_LISTED)
 
 
 def _belongs(child: Child, on: date) -> bool:

@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from firstpaper.counting import days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Lives
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.needed import FormNeeded, Goes
-from firstpaper.forms.service_forms import service_forms
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import case_number, is_filed
@@ -26,7 +26,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         yield from _kit(brief)
     if not _may_yet_file_together(brief):
         later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
-        for form in service_forms(brief.case, brief.on):
+        for form in filled_forms(brief.case, brief.on, Filing.SERVICE):
             yield of_form(form, later)
 
 

@@ -1,4 +1,4 @@
-"""The custody declaration: form FL-105, and an added page FL-105(A) for each child it has no room for."""
+"""FL-105, the custody declaration, and an added page FL-105(A) for each child it has no room for."""
 
 from collections.abc import Iterator
 from datetime import date
@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.forms.answer import Answer
 from firstpaper.forms.caption_box import only_names
-from firstpaper.forms.edition import NoEditionError, edition_for
+from firstpaper.forms.edition import edition_for, is_known
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.fl105 import ADDED_PAGE, FORM, cases, children, party, signing
 from firstpaper.forms.fl105.homes import printed_rows
@@ -17,14 +17,14 @@ from firstpaper.locale import _
 PARTS = (party, children, cases, signing)
 
 
-def declaration(case: Case, on: date) -> tuple[FilledForm, ...]:
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
     """The form and its added pages, where the filer wants to fill them in now and a child is described."""
     return tuple(_each(case, on)) if wanted(case, on) else ()
 
 
 def wanted(case: Case, on: date) -> bool:
     """Whether the filer wants it now, for a child who is listed on a day for which we know the sheet."""
-    return known(case.uccjea.now) is True and bool(listed_children(case, on)) and _known_edition(on)
+    return known(case.uccjea.now) is True and bool(listed_children(case, on)) and is_known(FORM, on)
 
 
 def attachment_pages(case: Case, on: date) -> tuple[Attachment, ...]:
@@ -33,14 +33,6 @@ def attachment_pages(case: Case, on: date) -> tuple[Attachment, ...]:
         return ()
     page = children.attachment_page(case, on)
     return (*((page,) if page else ()), *cases.attachment_pages(case, on))
-
-
-def _known_edition(on: date) -> bool:
-    try:
-        edition_for(FORM, on)
-    except NoEditionError:
-        return False
-    return True
 
 
 def _each(case: Case, on: date) -> Iterator[FilledForm]:

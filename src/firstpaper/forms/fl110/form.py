@@ -11,15 +11,14 @@ from firstpaper.forms.answer import Answer, blank
 from firstpaper.forms.caption_box import court, filer
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.fl100.caption import case_number
-from firstpaper.forms.fl100.told import written
+from firstpaper.forms.saying import case_number, written
 from firstpaper.locale import _
 
 FORM = "FL-110"
 ISSUED = "Code Civ. Proc. 412.20(a)"
 
 
-def summons(case: Case, on: date) -> tuple[FilledForm, ...]:
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
     """The summons for a petition filed on the day `on`."""
     return (filled(edition_for(FORM, on), tuple(_answers(case))),)
 

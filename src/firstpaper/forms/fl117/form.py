@@ -6,18 +6,30 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.forms.answer import Answer, blank, sign, write
-from firstpaper.forms.fl100.told import nothing_to_mark, on_the_sheet, written
-from firstpaper.forms.service_forms.papers import caption, papers
+from firstpaper.forms.edition import edition_for, is_known
+from firstpaper.forms.filled import FilledForm, filled
+from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, written
+from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import method
+from firstpaper.law.measures.service import Serving, method, serving
 from firstpaper.locale import _
 
+FORM = "FL-117"
 LAW = "Code Civ. Proc. 415.30"
+BY_MAIL = (None, ServiceMethod.ACKNOWLEDGMENT)
 
 
-def answers(case: Case, on: date) -> Iterator[Answer]:
-    """Every item. You prepare two copies; somebody else signs and mails them."""
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The form, while the papers may still go by mail. You prepare two copies; somebody else mails them."""
+    case_now = of_this_service(case)
+    by_mail = serving(case, on) is Serving.SERVE and method(case_now) in BY_MAIL
+    if not by_mail or not is_known(FORM, on):
+        return ()
+    return (filled(edition_for(FORM, on), tuple(_answers(case_now, on))),)
+
+
+def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield from caption(case)
     other_side = _("The other side, named just as on the petition.")
     yield written(case, "to", "respondent.name", other_side)

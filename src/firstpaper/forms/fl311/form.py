@@ -10,11 +10,11 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodySheet
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import only_names
+from firstpaper.forms.custody_wishes import FORMS, Wishes, asked_for, wishes_of
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.fl100.custody import FORMS, Wishes, asked_for, wishes_of
-from firstpaper.forms.fl100.told import on_the_sheet
 from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.saying import on_the_sheet
 from firstpaper.law.measures.children import ListedChild
 from firstpaper.locale import _
 
@@ -27,7 +27,7 @@ PARTS = {
 }
 
 
-def custody_application(case: Case, on: date) -> tuple[FilledForm, ...]:
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
     """The sheet, where the filer chose to put it behind item 6."""
     wishes = wishes_of(case, on)
     if CustodySheet.FL_311 not in (known(case.custody.sheets) or ()) or not wishes.concerned:

@@ -1,7 +1,7 @@
-"""One petition for both: FL-700, the joint petition, and FL-710, the joint summons (Fam. Code 2330, 2342.5).
+"""FL-700, one petition for both (Fam. Code 2330, 2342.5).
 
-Nobody here has seen the numbers of either sheet. What stands on them is what the statute asks for: who the
-two are, the marriage, the children, and the list of issues that both mean to settle by agreement.
+Nobody here has seen the numbers of the sheet. What stands on it is what the statute asks for: who the two
+are, the marriage, the children, and the list of issues that both mean to settle by agreement.
 """
 
 from collections.abc import Iterator
@@ -11,11 +11,11 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import of_the_other_side
 from firstpaper.facts.choices import Kind, Union
 from firstpaper.forms.answer import Answer, blank, fill, mark, mark_if, sign, write
-from firstpaper.forms.caption_box import court, filer, one_line
+from firstpaper.forms.caption_box import both_petitioners, court, filer, one_line
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.fl100.children import concerns_children
-from firstpaper.forms.fl100.told import (
+from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.forms.saying import (
     chosen,
     married,
     nothing_to_mark,
@@ -24,31 +24,27 @@ from firstpaper.forms.fl100.told import (
     unions_of,
     written_day,
 )
-from firstpaper.forms.open_answers import flagged, still_open
-from firstpaper.law.measures.children import listed_children, unborn
+from firstpaper.law.measures.children import concerns_children, listed_children, unborn
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.locale import _
 
-PETITION, SUMMONS = "FL-700", "FL-710"
+FORM = "FL-700"
 CONTENTS, ISSUES = "Fam. Code 2330(c)", "Fam. Code 2330(c)(3)"
 ALWAYS = ("grounds", "separated_on", "support", "separate", "community")
 WITH_CHILDREN = ("custody", "child_support")
 OF_CHOICE = ("former_name", "fees")
 
 
-def joint_forms(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The two forms for a joint filing on the day `on`. Whether it is open to the two is for the rules."""
-    return (
-        filled(edition_for(PETITION, on), tuple(_petition(case, on))),
-        filled(edition_for(SUMMONS, on), tuple(_summons(case))),
-    )
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The joint petition for a filing on the day `on`. Whether it is open to the two is for the rules."""
+    return (filled(edition_for(FORM, on), tuple(_answers(case, on))),)
 
 
-def _petition(case: Case, on: date) -> Iterator[Answer]:
+def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield filer(case, "caption.first")
     yield _second(case)
     yield court(case, "caption.court")
-    yield _both(case, "caption.names")
+    yield both_petitioners(case)
     yield blank("caption.case_number", _("The court gives the number when you file."), _("common practice"))
     yield from _kind(case)
     yield from _union(case)
@@ -67,19 +63,6 @@ def _second(case: Case) -> Answer:
     own = _("The second of you checks this. It must be an address where court mail is safe.")
     answer = write(concept, lines, own, "Fam. Code 2342.5(a)(1)")
     return answer if mailing else flagged(case, answer, "respondent.mailing")
-
-
-def _both(case: Case, concept: str) -> Answer:
-    first, second = known(case.petitioner.name), known(case.respondent.name)
-    if not first or not second:
-        return still_open(case, concept, "petitioner.name" if not first else "respondent.name")
-    later = _("On later forms the first of you is the petitioner, and the second is the respondent.")
-    return write(
-        concept,
-        f"Petitioner 1: {first}\nPetitioner 2: {second}",
-        later,
-        "Cal. Rules of Court, rule 5.16(a)(2)",
-    )
 
 
 def _kind(case: Case) -> Iterator[Answer]:
@@ -187,12 +170,3 @@ def _signing() -> Iterator[Answer]:
     yield sign(
         "signing.second", _("The second of you signs, freely and by hand. Nobody signs for the other.")
     )
-
-
-def _summons(case: Case) -> Iterator[Answer]:
-    yield _both(case, "caption.names")
-    yield court(case, "caption.court")
-    yield blank("caption.case_number", _("The court gives the number when you file."), _("common practice"))
-    yield blank("issued", _("The clerk dates it, signs it and stamps it."), "Cal. Rules of Court, rule 5.50")
-    orders = _("Read them both. They bind each of you from the day you file.")
-    yield blank("orders", orders, "Fam. Code 2342.5(a)(2)")

@@ -6,12 +6,15 @@ from datetime import date
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.forms.answer import Answer, blank, mark, sign, write
-from firstpaper.forms.fl100.told import nothing_to_mark, on_the_sheet
-from firstpaper.forms.service_forms.papers import caption, papers
+from firstpaper.forms.edition import edition_for, is_known
+from firstpaper.forms.filled import FilledForm, filled
+from firstpaper.forms.saying import nothing_to_mark, on_the_sheet
+from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import method
+from firstpaper.law.measures.service import Serving, method, serving
 from firstpaper.locale import _
 
+FORM = "FL-115"
 BOXES = {
     "personal": ServiceMethod.PERSONAL,
     "substituted": ServiceMethod.SUBSTITUTED,
@@ -26,8 +29,14 @@ LAW = {
 }
 
 
-def answers(case: Case, on: date) -> Iterator[Answer]:
-    """Every item, with what was recorded of the service filled in."""
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The form, while service is still to be proved, with what was recorded of the service filled in."""
+    if serving(case, on) is Serving.NOTHING or not is_known(FORM, on):
+        return ()
+    return (filled(edition_for(FORM, on), tuple(_answers(of_this_service(case), on))),)
+
+
+def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield from caption(case)
     yield from papers(case, on)
     yield blank("address", _servers())

@@ -1,19 +1,34 @@
-"""The boxes that both forms share: the top, and which papers the other side gets."""
+"""What FL-115, which proves service, and FL-117, which the other side can sign instead, have in common.
+
+They are no part of the first filing. The filer prepares the top and the list of papers; the rest belongs to
+the person who serves, or to the one who gets the papers (Code Civ. Proc. 414.10, 415.30, 417.10).
+"""
 
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
 
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CommunityHow, SeparateHow
+from firstpaper.facts import Case
+from firstpaper.facts.record import Service
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.caption_box import NUMBER, court, filer, names
+from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
+from firstpaper.forms.fl160.things import is_used
 from firstpaper.forms.open_answers import still_open
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import case_number
+from firstpaper.law.measures.service import serves_again
 from firstpaper.locale import _
 
 DISCLOSURE = ("papers.fl140", "papers.fl142", "papers.fl150", "papers.fl155")
+
+
+def of_this_service(case: Case) -> Case:
+    """The case without the record of an earlier service, where an amended petition has to be served."""
+    if not serves_again(case):
+        return case
+    record = case.record.model_copy(update={"service": Service.nothing()})
+    return case.model_copy(update={"record": record})
 
 
 def caption(case: Case) -> Iterator[Answer]:
@@ -38,7 +53,7 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
     yield blank("papers.parentage", not_yours)
     yield blank("papers.custody", not_yours)
     children = has_minor_children(case, on)
-    list_160 = _uses_fl_160(case)
+    list_160 = any(is_used(case, use) for use in (SEPARATE, COMMUNITY))
     more = _("You have more forms in the envelope. The boxes below name them.")
     if children or list_160:
         yield mark("papers.more", more)
@@ -50,11 +65,6 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
     yield _only_if_added("papers.fl300")
     local = _("Only for more papers, such as forms of your own court. Then name them here.")
     yield blank("papers.other", local)
-
-
-def _uses_fl_160(case: Case) -> bool:
-    separate = known(case.property.separate_how) is SeparateHow.FL_160
-    return separate or known(case.property.community_how) is CommunityHow.FL_160
 
 
 def _if_in(concept: str, there: bool, because: str) -> Answer:

@@ -11,20 +11,18 @@ from enum import StrEnum
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Benefit
 from firstpaper.facts.money import in_dollars
-from firstpaper.forms.answer import Answer, blank, fill, mark, sign, write
-from firstpaper.forms.caption_box import court, filer
+from firstpaper.forms.answer import Answer, blank, fill, mark, sign
+from firstpaper.forms.caption_box import with_case_name
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.fl100.caption import case_number
-from firstpaper.forms.fl100.told import nothing_to_mark, written
 from firstpaper.forms.open_answers import still_open
-from firstpaper.forms.pages import short_title
+from firstpaper.forms.saying import nothing_to_mark, written
 from firstpaper.forms.when import wants_fee_waiver
 from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures.fee_waiver import IncomeLimit, income_limit
 from firstpaper.locale import _
 
-FORM, ORDER = "FW-001", "FW-003"
+FORM = "FW-001"
 LAW = "Gov. Code 68632"
 FEWEST = ("changes", "income", "household")
 REST = ("property", "expenses", "more")
@@ -41,14 +39,11 @@ class Reason(StrEnum):
     UNCLEAR = "unclear"
 
 
-def fee_waiver(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The request, and the order that the judge signs, where the filer wants to ask."""
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The request, where the filer wants to ask."""
     if not wants_fee_waiver(case, on):
         return ()
-    return (
-        filled(edition_for(FORM, on), tuple(_request(case, on)), private=True),
-        filled(edition_for(ORDER, on), tuple(_order(case)), private=True),
-    )
+    return (filled(edition_for(FORM, on), tuple(_answers(case, on)), private=True),)
 
 
 def reason(case: Case, on: date) -> Reason:
@@ -74,9 +69,9 @@ def limit_for(case: Case, on: date) -> IncomeLimit | None:
         return None
 
 
-def _request(case: Case, on: date) -> Iterator[Answer]:
+def _answers(case: Case, on: date) -> Iterator[Answer]:
     why = reason(case, on)
-    yield from _head(case)
+    yield from with_case_name(case)
     yield fill("job", _("Your job, and your employer's name and address. If you have none, write: none."))
     yield blank("lawyer", _("This is for lawyers. You file for yourself."))
     yield mark("fees.superior", _("Your case is in the superior court."), "Cal. Rules of Court, rule 3.51")
@@ -87,13 +82,6 @@ def _request(case: Case, on: date) -> Iterator[Answer]:
     yield fill("asked_before", _("Mark it only if you asked in this case in the last six months."))
     yield from _signing(case)
     yield from _second_page(case, why)
-
-
-def _head(case: Case) -> Iterator[Answer]:
-    yield filer(case, "filer")
-    yield court(case, "court")
-    yield case_number(case, "case_number")
-    yield write("case_name", short_title(case), _("The short name of your case."), _("common practice"))
 
 
 def _benefits(case: Case, why: Reason) -> Iterator[Answer]:
@@ -191,10 +179,3 @@ def _of_second_page() -> dict[str, str]:
 def _missing(case: Case) -> str:
     keys = ("waiver.benefits", "waiver.household", "waiver.income", "waiver.short_of_needs")
     return next((key for key in keys if known(case.fact(key)) is None), "waiver.income")
-
-
-def _order(case: Case) -> Iterator[Answer]:
-    """The top of the order; the judge does the rest (Cal. Rules of Court, rule 3.52(2))."""
-    yield from _head(case)
-    yield blank("lawyer", _("This is for lawyers. You file for yourself."))
-    yield blank("order", _("Leave all of it to the judge."), "Cal. Rules of Court, rule 3.52(2)")

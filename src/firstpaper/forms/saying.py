@@ -1,12 +1,10 @@
-"""Reading the facts that several parts of the petition use, and writing them on the sheet."""
+"""What every form says alike: facts that several of them read, and how an answer to one item is put."""
 
 from datetime import date
 
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, NullityFiler, Union
 from firstpaper.forms.answer import Answer, blank, mark_if, write
-from firstpaper.forms.edition import Item, edition_for
-from firstpaper.forms.fl100 import FORM
 from firstpaper.forms.open_answers import still_open
 from firstpaper.locale import _
 
@@ -57,11 +55,6 @@ def on_the_sheet(day: date) -> str:
     return f"{day:%m/%d}/{day.year:04d}"
 
 
-def space(concept: str, on: date) -> Item:
-    """The space that the edition for a filing on that day gives a concept."""
-    return edition_for(FORM, on).item(concept)
-
-
 def written(
     case: Case, concept: str, key: str, because: str, authority: str = "", *, nothing: str = ""
 ) -> Answer:
@@ -104,3 +97,13 @@ def not_asked() -> str:
 def nothing_to_mark() -> str:
     """What is said of printed text without a box."""
     return _("This is printed text. There is nothing to mark.")
+
+
+def case_number(case: Case, concept: str) -> Answer:
+    """The number the court gave the case; empty on a first filing."""
+    amended = known(case.matter.amended)
+    if amended is None:
+        return still_open(case, concept, "matter.amended")
+    if not amended:
+        return blank(concept, _("The court gives the number when you file."), _("common practice"))
+    return written(case, concept, "matter.case_number", _("The number the court gave this case."))

@@ -1,12 +1,12 @@
-"""The petition, form FL-100: every answer placed on the edition that a filing day calls for."""
+"""FL-100, the petition: its parts in printed order."""
 
 from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.forms.answer import Answer, ItemAnswer
+from firstpaper.forms.answer import Answer
 from firstpaper.forms.edition import edition_for
-from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.fl100 import (
     FORM,
     caption,
@@ -23,7 +23,6 @@ from firstpaper.forms.fl100 import (
     signing,
     statistics,
 )
-from firstpaper.forms.placing import placed
 
 PARTS = (
     caption,
@@ -42,17 +41,9 @@ PARTS = (
 )
 
 
-def petition(case: Case, on: date) -> tuple[ItemAnswer, ...]:
-    """What to do with every item of FL-100 for a filing on the day `on`, in printed order.
-
-    `case` holds standing facts. Raises NoEditionError where no edition is known for the day.
-    """
-    return placed(edition_for(FORM, on), tuple(_answers(case, on)))
-
-
-def petition_form(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The petition as a form to fill in."""
-    return (FilledForm(edition_for(FORM, on), petition(case, on)),)
+def form(case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The petition for a filing on the day `on`. Raises NoEditionError where no edition is known for it."""
+    return (filled(edition_for(FORM, on), tuple(_answers(case, on))),)
 
 
 def _answers(case: Case, on: date) -> Iterator[Answer]:

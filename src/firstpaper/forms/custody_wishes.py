@@ -1,0 +1,109 @@
+"""What the filer asks for about custody and visits, worked out once for every form that says it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import CustodySheet, CustodyTo, VisitsTo
+from firstpaper.law.measures.children import ListedChild, concerns_children, listed_children, unborn
+
+LINES: dict[str, tuple[StrEnum, ...]] = {
+    "legal": (CustodyTo.PETITIONER, CustodyTo.RESPONDENT, CustodyTo.JOINT, CustodyTo.OTHER),
+    "physical": (CustodyTo.PETITIONER, CustodyTo.RESPONDENT, CustodyTo.JOINT, CustodyTo.OTHER),
+    "visits": (VisitsTo.PETITIONER, VisitsTo.RESPONDENT, VisitsTo.OTHER),
+}
+FORMS = {
+    CustodySheet.FL_311: "FL-311",
+    CustodySheet.FL_312: "FL-312",
+    CustodySheet.FL_341_C: "FL-341(C)",
+    CustodySheet.FL_341_D: "FL-341(D)",
+    CustodySheet.FL_341_E: "FL-341(E)",
+}
+FILED_WORDS = {
+    "petitioner": "Petitioner",
+    "respondent": "Respondent",
+    "joint": "Petitioner and Respondent jointly",
+    "other": "Other, as stated on this page",
+    "not_asked": "No request",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """What the filer asks for on one line of item 6.
+
+    `choice` is None where an answer is missing; then `missing` is its key. `differs` says that it is
+    not the same for every child, which the sheet calls "Other".
+    """
+
+    choice: StrEnum | None = None
+    differs: bool = False
+    missing: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """Everything asked for in item 6, worked out once.
+
+    `concerned` is whether there is a child to decide about, None while that is not known.
+    """
+
+    concerned: bool | None
+    children: tuple[ListedChild, ...]
+    lines: Mapping[str, Wish]
+
+    @property
+    def differ(self) -> bool:
+        """Whether some line is not the same for every child."""
+        return any(wish.differs for wish in self.lines.values())
+
+    def other_asked(self) -> bool:
+        """Whether something else than the printed choices is asked for, for one child or for all."""
+        by_child = (told_for(child, line) for child in self.children for line in LINES if self.differ)
+        together = (wish.choice for wish in self.lines.values() if not wish.differs)
+        return "other" in (*by_child, *together)
+
+
+def wishes_of(case: Case, on: date) -> Wishes:
+    """What is asked for, for all children together or child by child where they differ."""
+    children = listed_children(case, on)
+    by_child = known(case.custody.alike) is False
+    return Wishes(
+        concerns_children(case, on),
+        children,
+        {line: _by_child(case, line, children) if by_child else _together(case, line) for line in LINES},
+    )
+
+
+def asked_for(child: ListedChild, wishes: Wishes, line: str) -> str:
+    """Who is to have what that line is about, for one child, as it is filed; empty where that is not told."""
+    wish = wishes.lines[line]
+    choice = told_for(child, line) if wish.differs else wish.choice
+    return FILED_WORDS[choice] if choice else ""
+
+
+def told_for(child: ListedChild, line: str) -> StrEnum | None:
+    """What is asked for one child on one line; sharing the time evenly needs no visits."""
+    choice: StrEnum | None = getattr(child, line)
+    if line == "visits" and choice is None and child.physical is CustodyTo.JOINT:
+        return VisitsTo.NOT_ASKED
+    return choice
+
+
+def _together(case: Case, line: str) -> Wish:
+    choice = getattr(case.custody, line)
+    if line == "visits" and choice is None and known(case.custody.physical) is CustodyTo.JOINT:
+        return Wish(VisitsTo.NOT_ASKED)
+    return Wish(known(choice), missing="" if known(choice) else f"custody.{line}")
+
+
+def _by_child(case: Case, line: str, children: tuple[ListedChild, ...]) -> Wish:
+    told = {child.key: told_for(child, line) for child in children}
+    missing = next((f"{key}.{line}" for key, choice in told.items() if choice is None), "")
+    if missing or not told:
+        return Wish(missing=missing or "child.1.name")
+    if len(set(told.values())) == 1 and not unborn(case):
+        return Wish(next(iter(told.values())))
+    return Wish(VisitsTo.OTHER if line == "visits" else CustodyTo.OTHER, differs=True)

@@ -1,0 +1,1 @@
+"""FL-110, the summons."""

@@ -1,0 +1,1 @@
+"""FL-115, the proof of service."""

@@ -1,0 +1,1 @@
+"""FL-117, the notice and acknowledgment of receipt."""

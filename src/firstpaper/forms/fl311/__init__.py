@@ -1,0 +1,1 @@
+"""FL-311, the custody sheet behind item 6."""

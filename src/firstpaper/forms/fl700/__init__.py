@@ -1,0 +1,1 @@
+"""FL-700, the joint petition."""

@@ -1,0 +1,1 @@
+"""FL-710, the joint summons."""

@@ -1,0 +1,1 @@
+"""FW-001, the request to waive court fees."""

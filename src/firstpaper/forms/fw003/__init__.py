@@ -1,0 +1,1 @@
+"""FW-003, the order on court fees."""
