@@ -24,7 +24,7 @@ from tests.forms.any_case import any_case, filing_days
 from tests.words.reading import barred_words, grade
 
 ON = date(2026, 12, 1)
-DATA = [path.read_text("utf-8") for path in Path(when.__file__).parent.glob("*.yaml")]
+DATA = [path.read_text("utf-8") for path in Path(when.__file__).parent.rglob("*.yaml")]
 
 
 def case(**facts: Any) -> Case:
