@@ -30,6 +30,8 @@ FINDING = [
 CHANGE = ["on", "rule", "title", "says", "heavier", "lighter", "before", "after"]
 ITEM = [
     "form",
+    "use",
+    "private",
     "edition",
     "page",
     "part",
@@ -41,6 +43,7 @@ ITEM = [
     "because",
     "authority",
     "continues",
+    "cells",
 ]
 WORKS: dict[str, tuple[list[str], list[str]]] = {
     "ask": (["ask", "home.case"], ["answered", "applicable", "open_questions", "passed"]),
@@ -204,6 +207,21 @@ def test_what_changes_soon_has_its_names(run: Run, tmp_path: Path) -> None:
         change["rule"] for change in changes
     }
     assert all("2026-11-25" < change["on"] <= "2027-01-24" for change in changes)
+
+
+@pytest.mark.parametrize("words", [["--form", "fl 110"], ["--all"]])
+def test_every_form_is_given_the_same_way(run: Run, words: list[str]) -> None:
+    items = run("items", "home.case", *words, "--on", ON, "--json").envelope["data"]["items"]
+    assert all(list(item) == ITEM for item in items)
+    assert "FL-110" in {item["form"] for item in items}
+    court = next(item for item in items if (item["form"], item["concept"]) == ("FL-110", "court"))
+    assert list(court["cells"][0]) == ["county", "street", "city_zip", "branch"]
+
+
+def test_a_form_that_is_not_known_or_not_used_says_so(run: Run) -> None:
+    for form, code in (("XX-9", "no_such_form"), ("FL-311", "form_not_used")):
+        ran = run("items", "home.case", "--form", form, "--on", ON, "--json")
+        assert [error["code"] for error in ran.envelope["errors"]] == [code]
 
 
 def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) -> None:

@@ -49,7 +49,7 @@ for _command, _help in (
     (change, _("Change one answer, or go through a topic again.")),
     (enter, _("Take in answers from a file of facts.")),
     (check, _("See what stands in the way of a filing, and what to do about it.")),
-    (items, _("See what to mark and write in each item of the FL-100.")),
+    (items, _("See what to mark and write in each item of a form.")),
     (packet, _("Draft the packet of papers as a PDF.")),
     (schedule, _("List what you own and owe, one thing at a time.")),
     (money, _("Draft private pages on what you own and owe and on support.")),

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+Cells = tuple[tuple[str, ...], ...]
+
 
 class Action(StrEnum):
     """What the filer does with an item. `FILL` is left to the filer: no question asks for it."""
@@ -21,7 +23,8 @@ class Answer:
     `value` is the exact text to write, in English, the language of the court; empty for a mark, a
     signature or a blank. `because` says why in the reader's language. `continues` names the sheet
     that takes what does not fit, such as "Attachment 4b". `open_key` is the key of a fact that is
-    still missing: what is told so far stands, and nothing is guessed.
+    still missing: what is told so far stands, and nothing is guessed. `cells` are the same words in
+    pieces, row by row, where the sheet has columns for them; the edition names the columns.
     """
 
     concept: str
@@ -31,6 +34,7 @@ class Answer:
     authority: str = ""
     continues: str = ""
     open_key: str = ""
+    cells: Cells = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +45,7 @@ class ItemAnswer:
     it is on paper (a statement is printed text with nothing to mark), `note` a doubt about the sheet
     itself, and `confirmed` whether a person has found the item on the official sheet. `item` is empty and
     `page` None where nobody has seen them yet; `was` is then the number on the edition before, as a hint.
+    `cells` are the words of `value` in pieces, and `columns` the names of the pieces.
     """
 
     form: str
@@ -60,6 +65,13 @@ class ItemAnswer:
     note: str = ""
     was: str = ""
     confirmed: bool = False
+    columns: tuple[str, ...] = ()
+    cells: Cells = ()
+
+    @property
+    def rows(self) -> tuple[dict[str, str], ...]:
+        """Its cells row by row, by the name of the column; empty where it is one piece."""
+        return tuple(dict(zip(self.columns, row, strict=True)) for row in self.cells)
 
 
 def mark(concept: str, because: str, authority: str = "", *, continues: str = "") -> Answer:
@@ -67,9 +79,17 @@ def mark(concept: str, because: str, authority: str = "", *, continues: str = ""
     return Answer(concept, Action.MARK, "", because, authority, continues)
 
 
-def write(concept: str, value: str, because: str = "", authority: str = "", *, continues: str = "") -> Answer:
+def write(
+    concept: str,
+    value: str,
+    because: str = "",
+    authority: str = "",
+    *,
+    continues: str = "",
+    cells: Cells = (),
+) -> Answer:
     """Write exactly this."""
-    return Answer(concept, Action.WRITE, value, because, authority, continues)
+    return Answer(concept, Action.WRITE, value, because, authority, continues, cells=cells)
 
 
 def blank(concept: str, because: str = "", authority: str = "") -> Answer:

@@ -35,7 +35,15 @@ def filer(case: Case, concept: str = FILER) -> Answer:
         known(told.email) or "",
         "Self-represented",
     )
-    return _written(case, concept, lines, "petitioner.name", "petitioner.mailing")
+    address = for_the_court(case)
+    cells = (
+        known(told.name) or "",
+        *((address.street, address.city, address.state, address.zip) if address else ("",) * 4),
+        known(told.phone) or "",
+        known(told.email) or "",
+        "Self-represented",
+    )
+    return _written(case, concept, lines, cells, "petitioner.name", "petitioner.mailing")
 
 
 def court(case: Case, concept: str = COURT) -> Answer:
@@ -46,7 +54,13 @@ def court(case: Case, concept: str = COURT) -> Answer:
         *_address(known(case.court.address)),
         known(case.court.branch) or "",
     )
-    return _written(case, concept, lines, "court.county", "court.address")
+    address = known(case.court.address)
+    cells = (
+        county or "",
+        *((address.street, f"{address.city} {address.zip}".strip()) if address else ("", "")),
+        known(case.court.branch) or "",
+    )
+    return _written(case, concept, lines, cells, "court.county", "court.address")
 
 
 def names(case: Case, concept: str = NAMES) -> Answer:
@@ -56,15 +70,19 @@ def names(case: Case, concept: str = NAMES) -> Answer:
         f"Petitioner: {petitioner}" if petitioner else "",
         f"Respondent: {respondent}" if respondent else "",
     )
-    return _written(case, concept, lines, "petitioner.name", "respondent.name")
+    cells = (petitioner or "", respondent or "")
+    return _written(case, concept, lines, cells, "petitioner.name", "respondent.name")
 
 
-def _written(case: Case, concept: str, lines: tuple[str, ...], *needed: str) -> Answer:
+def _written(
+    case: Case, concept: str, lines: tuple[str, ...], cells: tuple[str, ...], *needed: str
+) -> Answer:
     missing = next((key for key in needed if known(case.fact(key)) is None), "")
     told = "\n".join(line for line in lines if line)
     if missing == needed[0] or not told:
         return still_open(case, concept, missing or needed[0])
-    answer = write(concept, told, _("The same words as at the top of FL-100."), _("common practice"))
+    same = _("The same words as at the top of FL-100.")
+    answer = write(concept, told, same, _("common practice"), cells=(cells,))
     return flagged(case, answer, missing) if missing else answer
 
 
@@ -100,4 +118,4 @@ def both_petitioners(case: Case, concept: str = NAMES) -> Answer:
         return still_open(case, concept, "petitioner.name" if not first else "respondent.name")
     later = _("On later forms the first of you is the petitioner, and the second is the respondent.")
     told = f"Petitioner 1: {first}\nPetitioner 2: {second}"
-    return write(concept, told, later, "Cal. Rules of Court, rule 5.16(a)(2)")
+    return write(concept, told, later, "Cal. Rules of Court, rule 5.16(a)(2)", cells=((first, second),))

@@ -6,7 +6,7 @@ new file; code speaks of concepts alone. A file is checked whole when it is read
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from functools import cache
@@ -34,6 +34,7 @@ MONTHS = (
     "December",
 )
 EDITIONS = Path(__file__).parent / "editions"
+COLUMNS = Path(__file__).with_name("columns.yaml")
 
 
 class NoEditionError(LookupError):
@@ -60,7 +61,9 @@ class Item:
     `fits` is how many characters go on one line (None: no limit worth naming), `lines` how many lines
     there are; both are estimates on the small side. `row` counts from 1 where the item stands in a
     printed table, and is 0 elsewhere. `confirmed` says that a person found the item on
-    the official sheet. `note` warns of a doubt about the sheet itself.
+    the official sheet. `note` warns of a doubt about the sheet itself. `columns` are the pieces that it is
+    written in, by name, with what each is called; empty where it is one piece. `times` is how many rows
+    of them are printed, as far as we know.
     """
 
     concept: str
@@ -75,6 +78,8 @@ class Item:
     lines: int = 1
     note: str = ""
     row: int = 0
+    times: int = 1
+    columns: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def words(self) -> str:
@@ -137,7 +142,9 @@ class Edition:
     def words(self) -> tuple[str, ...]:
         """Everything in the file that a person sees, for translators."""
         around = (self.title, self.where, self.caution, self.watch.why if self.watch else "")
-        of_items = (text for item in self.items for text in (item.part, item.label, item.note))
+        of_items = (
+            text for item in self.items for text in (item.part, item.label, item.note, *item.columns.values())
+        )
         return tuple(text for text in dict.fromkeys((*around, *of_items)) if text)
 
     def item(self, concept: str) -> Item:
@@ -224,7 +231,8 @@ def _items(place: Place, parts: list[Any]) -> Iterator[Item]:
             inside = here.into(position)
             for each in _repeated(inside, inside.mapping(item)):
                 kind = _kind(inside, each.pop("kind", None))
-                yield built(Item, inside, {**each, **around}, kind=kind)
+                columns = _columns(inside.into("columns"), each.pop("columns", None))
+                yield built(Item, inside, {**each, **around}, kind=kind, columns=columns)
 
 
 def _repeated(place: Place, shape: dict[str, Any]) -> Iterator[dict[str, Any]]:
@@ -249,6 +257,19 @@ def _watch(place: Place, shape: object) -> Watch | None:
         return None
     told = place.mapping(shape)
     return built(Watch, place, {"since" if key == "from" else key: value for key, value in told.items()})
+
+
+def _columns(place: Place, shape: object) -> Mapping[str, str]:
+    """The pieces of an item: a set that several forms share, by its name, or the edition's own."""
+    if shape is None:
+        return MappingProxyType({})
+    told = place.mapping(_shared_columns().get(shape, shape) if isinstance(shape, str) else shape)
+    return MappingProxyType({str(name): str(words) for name, words in told.items()})
+
+
+@cache
+def _shared_columns() -> dict[str, Any]:
+    return read_file(COLUMNS)
 
 
 def _kind(place: Place, shape: object) -> ItemKind:

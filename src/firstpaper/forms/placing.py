@@ -15,16 +15,24 @@ class MisplacedError(ValueError):
 def placed(edition: Edition, answers: tuple[Answer, ...]) -> tuple[ItemAnswer, ...]:
     """The answers on the items of the edition; MisplacedError names what is missing, unknown or double."""
     by_concept = {answer.concept: answer for answer in answers}
-    _refuse_misplaced(edition, Counter(answer.concept for answer in answers))
+    _refuse_misplaced(edition, answers)
     return tuple(_on_item(edition, item, by_concept[item.concept]) for item in edition.items)
 
 
-def _refuse_misplaced(edition: Edition, answered: Counter[str]) -> None:
+def _fits_columns(edition: Edition, answer: Answer) -> bool:
+    """Whether its rows have a cell for each column of the item, where the edition has it."""
+    columns = next((len(item.columns) for item in edition.items if item.concept == answer.concept), None)
+    return columns is None or all(len(row) == columns for row in answer.cells)
+
+
+def _refuse_misplaced(edition: Edition, answers: tuple[Answer, ...]) -> None:
+    answered = Counter(answer.concept for answer in answers)
     printed = {item.concept for item in edition.items}
     problems = {
         "not answered": printed - answered.keys(),
         "not on this edition": answered.keys() - printed,
         "answered twice": {concept for concept, times in answered.items() if times > 1},
+        "not in the columns": {answer.concept for answer in answers if not _fits_columns(edition, answer)},
     }
     told = [f"{problem}: {', '.join(sorted(concepts))}" for problem, concepts in problems.items() if concepts]
     if told:
@@ -51,6 +59,8 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
         kind=item.kind,
         note=_(item.note),
         confirmed=item.confirmed,
+        columns=tuple(item.columns),
+        cells=answer.cells,
     )
 
 

@@ -120,6 +120,11 @@ def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
     )
 
 
+def forms_of(brief: Brief) -> tuple[FilledForm, ...]:
+    """Every form of the case: those of the petition, those about service, and those of filing together."""
+    return (*brief.filled, *filled_forms(brief.case, brief.on, Filing.SERVICE), *brief.joint)
+
+
 def _earlier(facts: Case, on: date) -> Earlier:
     behind = (page for page in attachments(facts, on) if page.form == PETITION)
     return Earlier(_items(filled_forms(facts, on), PETITION), tuple(behind))

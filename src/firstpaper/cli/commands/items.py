@@ -1,45 +1,105 @@
-"""`firstpaper items`: what goes in each item of the petition, form FL-100."""
+"""`firstpaper items`: what goes in each item of a form."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
+from datetime import date
 from itertools import groupby
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Annotated
+
+import typer
 
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
+from firstpaper.errors import UserError
 from firstpaper.locale import _
 
 if TYPE_CHECKING:
-    from firstpaper.forms import ItemAnswer
+    from firstpaper.facts import Case
+    from firstpaper.forms import FilledForm, ItemAnswer
+
+FormOption = Annotated[
+    str | None,
+    typer.Option("--form", metavar="FORM", help=_("Another form, as FL-105. Without it: FL-100.")),
+]
+AllOption = Annotated[bool, typer.Option("--all", help=_("Every form that this case uses."))]
+
+
+class NoSuchForm(UserError):
+    """We do not fill in a form called {name}. Those that we know are {known}.
+
+    Type its number as it stands on the form, like this: --form FL-105
+    """
+
+    code = "no_such_form"
+
+
+class FormNotUsed(UserError):
+    """This case does not use form {form}, as far as it has been told. So there is nothing to show.
+
+    See which forms it uses with: firstpaper items --all. To use this one, change the answers about it.
+    """
+
+    code = "form_not_used"
 
 
 def items(
     case: HomeArgument = HOME,
+    form: FormOption = None,
+    every: AllOption = False,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """Show what to mark and write in each item of the petition (FL-100)."""
-    deliver("items", as_json, lambda terminal: _items(case, on, Passphrases(terminal, passphrase_from)))
+    """Show what to mark and write in each item of a form: the petition (FL-100), or another."""
+    wanted = None if every else form or "FL-100"
+    deliver(
+        "items", as_json, lambda terminal: _items(case, wanted, on, Passphrases(terminal, passphrase_from))
+    )
 
 
-def _items(path: Path, on: str | None, passphrases: Passphrases) -> Result:
+def _items(path: Path, wanted: str | None, on: str | None, passphrases: Passphrases) -> Result:
     from firstpaper.cli.law_day import law_as_of
-    from firstpaper.forms.fl100.form import form
     from firstpaper.intake import standing
 
     day = filing_day(on)
+    number = None if wanted is None else _number(wanted)
     case = standing(case_at(path, passphrases))
     with law_as_of(day):
-        answers = form(case, day)[0].items
-    return Result(data={"on": day, "items": [_data(one) for one in answers]}, text=_text(answers))
+        forms = filled_in(case, day, number)
+    if number and not forms:
+        raise FormNotUsed(form=number)
+    return Result(
+        data={"on": day, "items": [_data(form, one) for form in forms for one in form.items]},
+        text="\n\n\n".join(_text(form) for form in forms),
+    )
 
 
-def _data(one: "ItemAnswer") -> dict[str, object]:
+def _number(wanted: str) -> str:
+    """The number of a form as we write it, from however it was typed."""
+    from firstpaper.forms.edition import slug
+    from firstpaper.forms.filing import every_form
+
+    found = next((name for name in every_form() if slug(name) == slug(wanted)), None)
+    if found is None:
+        raise NoSuchForm(name=wanted, known=", ".join(every_form()))
+    return found
+
+
+def filled_in(case: "Case", day: date, number: str | None) -> tuple["FilledForm", ...]:
+    """The copies of one form that a case uses; without a number those of every form."""
+    from firstpaper.forms.filing import maker
+    from firstpaper.packet.brief import brief, forms_of
+
+    return forms_of(brief(case, day)) if number is None else maker(number)(case, day)
+
+
+def _data(form: "FilledForm", one: "ItemAnswer") -> dict[str, object]:
     return {
         "form": one.form,
+        "use": form.use,
+        "private": form.private,
         "edition": one.edition,
         "page": one.page,
         "part": one.part,
@@ -51,23 +111,28 @@ def _data(one: "ItemAnswer") -> dict[str, object]:
         "because": one.because,
         "authority": one.authority,
         "continues": one.continues,
+        "cells": list(one.rows),
     }
 
 
-def _text(answers: Sequence["ItemAnswer"]) -> str:
-    first = answers[0]
-    head = _("Form {form}, edition {edition}. Check that your blank form shows this edition.").format(
-        form=first.form, edition=first.edition
-    )
-    parts = groupby(answers, key=lambda one: (one.page, one.part))
-    return "\n\n".join([head, *("\n".join(_part(page, part, group)) for (page, part), group in parts)])
+def _text(form: "FilledForm") -> str:
+    named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
+    parts = groupby(form.items, key=lambda one: (one.page, one.part))
+    return "\n\n".join([_head(form, named), *("\n".join(_part(*key, group)) for key, group in parts)])
 
 
-def _part(page: int, part: str, answers: Iterable["ItemAnswer"]) -> Iterator[str]:
+def _head(form: "FilledForm", named: str) -> str:
+    if not form.edition.printed:
+        return _("Form {form}. We do not know its edition: go by the words.").format(form=named)
+    words = _("Form {form}, edition {edition}. Check that your blank form shows this edition.")
+    return words.format(form=named, edition=form.edition.printed)
+
+
+def _part(page: int | None, part: str, answers: Iterable["ItemAnswer"]) -> Iterator[str]:
     """One part of the form: what to do with each of its items, and why."""
-    yield _("Page {page}. {part}").format(page=page, part=part)
+    yield _("Page {page}. {part}").format(page=page, part=part) if page else part
     for one in answers:
-        number = f"{one.item} " if one.item[0].isdigit() else ""
+        number = f"{one.item} " if one.item[:1].isdigit() else ""
         yield f"  - {number}{one.label}"
         because = [words for words in (one.because, one.note) if words]
         if one.action == "write":

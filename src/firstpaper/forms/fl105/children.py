@@ -144,11 +144,12 @@ def _private(case: Case, child: ListedChild, concept: str, on: date) -> Answer:
 def _people(case: Case) -> Iterator[Answer]:
     """The people the children lived with: the two spouses, then the others, with the address of each."""
     concept, told = "people", known(case.uccjea.people)
-    lines = tuple(_person_lines(case))
-    if not lines:
+    cells = tuple(_person_rows(case))
+    if not cells:
         yield still_open(case, concept, "petitioner.name" if told is not None else "uccjea.people")
         return
-    answer = write(concept, "\n".join(lines), _beside_the_names(case))
+    lines = "\n".join(", ".join(filter(None, row)) for row in cells)
+    answer = write(concept, lines, _beside_the_names(case), cells=cells)
     yield flagged(case, answer, "uccjea.people") if told is None else answer
 
 
@@ -161,13 +162,13 @@ def _beside_the_names(case: Case) -> str:
     return _("Write beside each name where that person lives today. A box for mail is no home.")
 
 
-def _person_lines(case: Case) -> Iterator[str]:
+def _person_rows(case: Case) -> Iterator[tuple[str, str, str]]:
     homes = ((case.petitioner, home_of_the_filer(case)), (case.respondent, home_of_the_other_side(case)))
     for spouse, home in homes:
         if name := known(spouse.name):
-            yield ", ".join((name, "parent", *((one_line(home),) if home else ())))
+            yield name, "parent", one_line(home) if home else ""
     for person in known(case.uccjea.people) or ():
-        yield ", ".join(filter(None, (person.name, person.relation, home_of_a_person(case, person))))
+        yield person.name, person.relation, home_of_a_person(case, person) or ""
 
 
 def _more_homes(case: Case, on: date) -> Answer:

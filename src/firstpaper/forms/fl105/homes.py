@@ -28,10 +28,22 @@ FILER = re.compile(r"(?:me|myself)\b", re.IGNORECASE)
 class Row:
     """One row: the exact words of its columns, and whether the place and people are kept private."""
 
-    days: str
+    since: str
+    until: str
     place: str
     people: str
     private: bool
+    relation: str = ""
+
+    @property
+    def days(self) -> str:
+        """Since when and until when."""
+        return f"{self.since} - {self.until}"
+
+    @property
+    def cells(self) -> tuple[tuple[str, ...], ...]:
+        """The row in the columns of the sheet."""
+        return ((self.since, self.until, self.place, self.people, self.relation),)
 
     @property
     def words(self) -> str:
@@ -109,12 +121,26 @@ def _newness(home: Home) -> tuple[bool, date, date]:
 def _row(case: Case, child: ListedChild, home: Home) -> Row:
     private = must_stay_private(case, home)
     until = _day(home.end) if home.end else "present"
+    people = _people(case, home.with_whom, private)
     return Row(
-        days=f"{_day(home.start)} - {until}",
+        since=_day(home.start),
+        until=until,
         place=home.state if private else _place(case, child, home),
-        people=_people(case, home.with_whom, private),
+        people=people,
         private=private,
+        relation=_relation(case, people),
     )
+
+
+def _relation(case: Case, people: str) -> str:
+    """What the people of a home are to the child, as far as told; empty where somebody was not described."""
+    spouses = [name for name in (known(case.petitioner.name), known(case.respondent.name)) if name]
+    if people in spouses:
+        return "parent"
+    if len(spouses) == 2 and people == " and ".join(spouses):
+        return "parents"
+    told = known(case.uccjea.people) or ()
+    return next((one.relation for one in told if one.name.casefold() == people.casefold()), "")
 
 
 def _place(case: Case, child: ListedChild, home: Home) -> str:
@@ -141,8 +167,8 @@ def _day(day: Day) -> str:
 
 def _written(case: Case, child: ListedChild, concept: str, row: Row, *, newest: bool) -> Answer:
     if row.private:
-        return write(concept, row.words, _private_words(row), LAW)
-    answer = write(concept, row.words, _words(newest), LAW if newest else "")
+        return write(concept, row.words, _private_words(row), LAW, cells=row.cells)
+    answer = write(concept, row.words, _words(newest), LAW if newest else "", cells=row.cells)
     if not row.people:
         return flagged(case, answer, f"child.{_source(case, child)}.homes")
     asks_for_it = newest and row.days.endswith("present") and not keeps_addresses_off(case)

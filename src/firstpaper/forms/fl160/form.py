@@ -9,7 +9,7 @@ from firstpaper.forms.caption_box import caption
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.fl160 import COMMUNITY, CONTINUATION, FORM, SEPARATE
-from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, is_used, listed, runs_over, told_of
+from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, Entry, is_used, listed, runs_over, told_of
 from firstpaper.forms.listed_things import doubts, taken_in
 from firstpaper.forms.saying import nothing_to_mark, written
 from firstpaper.law.words import spaced
@@ -59,11 +59,13 @@ def _headings(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield blank("columns.debts", f"{debts} {later}", _("common practice"))
 
 
-def _line(number: int, words: tuple[str, ...], use: str, told: frozenset[int]) -> Answer:
+def _line(number: int, entries: tuple[Entry, ...], use: str, told: frozenset[int]) -> Answer:
     concept = f"line.{number}"
-    if words:
+    if entries:
+        words = "\n".join(one.words for one in entries)
+        cells = tuple((one.what, one.confirm_to) for one in entries)
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(concept, "\n".join(words), last_four, "Cal. Rules of Court, rule 1.201(a)")
+        return write(concept, words, last_four, "Cal. Rules of Court, rule 1.201(a)", cells=cells)
     if use == SEPARATE:
         return fill(concept, _("If one of you alone owns or owes such a thing: write what it is, and whose."))
     if number in told:

@@ -4,6 +4,7 @@ What is written is in English, the language of the court.
 """
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
@@ -12,7 +13,7 @@ from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, Deb
 from firstpaper.facts.schedule import Asset
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl160 import COMMUNITY, FORM, SEPARATE
-from firstpaper.forms.listed_things import Listed, listed_things
+from firstpaper.forms.listed_things import listed_things
 from firstpaper.law.measures.character import Plea
 
 LINES: dict[StrEnum, int] = {
@@ -58,6 +59,20 @@ TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
 PLEAS = {SEPARATE: Plea.CONFIRM, COMMUNITY: Plea.DETERMINE}
 
 
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One thing: what it is, and for separate property to whom to confirm it, in which column."""
+
+    what: str
+    confirm_to: str = ""
+    column: str = ""
+
+    @property
+    def words(self) -> str:
+        """Both in one, as it is told."""
+        return f"{self.what} (column {self.column}: {self.confirm_to})" if self.column else self.what
+
+
 def is_used(case: Case, use: str) -> bool:
     """Whether the petition sends its list of that class of property to this form."""
     if use == SEPARATE:
@@ -65,20 +80,20 @@ def is_used(case: Case, use: str) -> bool:
     return known(case.property.community_how) is CommunityHow.FL_160
 
 
-def listed(case: Case, use: str, on: date) -> dict[int, tuple[str, ...]]:
-    """The words of each line that has any, for one use of the sheet."""
-    found: dict[int, list[str]] = {}
-    for line, words in _each(case, use, on):
-        found.setdefault(line, []).append(words)
-    return {line: tuple(words) for line, words in found.items()}
+def listed(case: Case, use: str, on: date) -> dict[int, tuple[Entry, ...]]:
+    """What stands on each line that has anything, for one use of the sheet."""
+    found: dict[int, list[Entry]] = {}
+    for line, entry in _each(case, use, on):
+        found.setdefault(line, []).append(entry)
+    return {line: tuple(entries) for line, entries in found.items()}
 
 
 def runs_over(case: Case, use: str, on: date) -> bool:
     """Whether some list is longer than its line on the sheet."""
     edition = edition_for(FORM, on)
     return any(
-        not edition.item(f"line.{line}").holds("\n".join(words))
-        for line, words in listed(case, use, on).items()
+        not edition.item(f"line.{line}").holds("\n".join(one.words for one in entries))
+        for line, entries in listed(case, use, on).items()
     )
 
 
@@ -88,14 +103,8 @@ def told_of(case: Case) -> frozenset[int]:
     return frozenset(line for kind in kinds for line in TOLD_OF[kind])
 
 
-def _each(case: Case, use: str, on: date) -> Iterator[tuple[int, str]]:
+def _each(case: Case, use: str, on: date) -> Iterator[tuple[int, Entry]]:
     for one in listed_things(case, PLEAS[use], on):
-        kind = known(one.thing.kind)
-        other = OTHER_ASSETS if isinstance(one.thing, Asset) else OTHER_DEBTS
-        words = f"{one.filed}{_confirmed_to(one)}" if use == SEPARATE else one.filed
-        yield LINES[kind] if kind else other, words
-
-
-def _confirmed_to(one: Listed) -> str:
-    """Whom to confirm it to, in the last column."""
-    return f" (column {'F' if isinstance(one.thing, Asset) else 'D'}: {one.owner})"
+        kind, asset = known(one.thing.kind), isinstance(one.thing, Asset)
+        entry = Entry(one.filed, one.owner, "F" if asset else "D") if use == SEPARATE else Entry(one.filed)
+        yield LINES[kind] if kind else OTHER_ASSETS if asset else OTHER_DEBTS, entry

@@ -53,17 +53,18 @@ def _custody(case: Case, wishes: Wishes) -> Answer:
     missing = next((wish.missing for wish in wishes.lines.values() if wish.missing), "")
     if missing:
         return still_open(case, concept, missing)
-    rows = "\n".join(_row(child, wishes) for child in wishes.children)
-    if not rows:
+    cells = tuple(_row(child, wishes) for child in wishes.children)
+    if not cells:
         return still_open(case, concept, "child.1.name")
-    return write(concept, rows, _("It must say the same as item 6 of the petition."), "Fam. Code 3002-3007")
+    rows = "\n".join("; ".join(filter(None, row)) for row in cells)
+    same = _("It must say the same as item 6 of the petition.")
+    return write(concept, rows, same, "Fam. Code 3002-3007", cells=cells)
 
 
-def _row(child: ListedChild, wishes: Wishes) -> str:
+def _row(child: ListedChild, wishes: Wishes) -> tuple[str, ...]:
     """Child, birth date, legal custody to, physical custody to."""
     born = on_the_sheet(child.born.sure) if child.born and child.born.sure else ""
-    custody = (asked_for(child, wishes, line) for line in ("legal", "physical"))
-    return "; ".join(filter(None, (child.name or "", born, *custody)))
+    return (child.name or "", born, *(asked_for(child, wishes, line) for line in ("legal", "physical")))
 
 
 def _supervised(case: Case) -> Answer:

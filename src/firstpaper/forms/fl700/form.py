@@ -61,7 +61,9 @@ def _second(case: Case) -> Answer:
         return still_open(case, concept, "respondent.name")
     lines = "\n".join((name, *((one_line(mailing),) if mailing else ()), "Self-represented"))
     own = _("The second of you checks this. It must be an address where court mail is safe.")
-    answer = write(concept, lines, own, "Fam. Code 2342.5(a)(1)")
+    address = (mailing.street, mailing.city, mailing.state, mailing.zip) if mailing else ("",) * 4
+    cells = ((name, *address, "Self-represented"),)
+    answer = write(concept, lines, own, "Fam. Code 2342.5(a)(1)", cells=cells)
     return answer if mailing else flagged(case, answer, "respondent.mailing")
 
 
@@ -130,17 +132,16 @@ def _children(case: Case, on: date) -> Iterator[Answer]:
 
 
 def _rows(case: Case, on: date) -> Answer:
-    rows = [
-        "; ".join(
-            (
-                child.name or "",
-                on_the_sheet(child.born.sure) if child.born and child.born.sure else "",
-                "" if child.age is None else str(child.age),
-            )
+    cells = tuple(
+        (
+            child.name or "",
+            on_the_sheet(child.born.sure) if child.born and child.born.sure else "",
+            "" if child.age is None else str(child.age),
         )
         for child in listed_children(case, on)
-    ]
-    answer = write("children.rows", "\n".join(rows), _("Name, birth date and age of each child."), CONTENTS)
+    )
+    told, why = "\n".join("; ".join(row) for row in cells), _("Name, birth date and age of each child.")
+    answer = write("children.rows", told, why, CONTENTS, cells=cells)
     missing = next(
         (child for child in listed_children(case, on) if not child.name or child.age is None), None
     )
