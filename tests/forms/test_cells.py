@@ -6,10 +6,10 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 
+from firstpaper.data_files import DataFileError
 from firstpaper.facts import Case
 from firstpaper.forms import Filing, filled_forms
 from firstpaper.forms.answer import Action, ItemAnswer, write
-from firstpaper.forms.data_files import DataFileError
 from firstpaper.forms.edition import all_editions, edition_for
 from firstpaper.forms.filing import FOLDER, every_form, maker, plan
 from firstpaper.forms.placing import MisplacedError, placed

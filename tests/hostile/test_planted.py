@@ -15,8 +15,7 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.facts.addresses import is_post_box, keeps_addresses_off
 from firstpaper.forms.attachments import attachments
-from firstpaper.forms.filled_forms import filled_forms
-from firstpaper.forms.joint import joint_forms
+from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.intake import standing
 from firstpaper.packet import build
 from firstpaper.packet.money import money_pages
@@ -111,7 +110,7 @@ def test_nobody_swears_to_live_in_a_box_for_mail(line: str, box: bool) -> None:
 def written(case: Case, on: date) -> Iterator[tuple[str, str]]:
     """Each item of each form, with all that is said of it; then the pages behind them."""
     facts = standing(case)
-    forms = (*filled_forms(facts, on), *joint_forms(facts, on))
+    forms = (*filled_forms(facts, on), *filled_forms(facts, on, Filing.JOINT))
     yield from ((item.concept, str(asdict(item))) for form in forms for item in form.items)
     yield from (("page", str(asdict(page))) for page in attachments(facts, on))
 

@@ -12,8 +12,8 @@ from functools import cache
 from importlib import import_module
 from pathlib import Path
 
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.facts import Case
-from firstpaper.forms.data_files import Place, built, read_file
 from firstpaper.forms.edition import slug
 from firstpaper.forms.filled import FilledForm
 
