@@ -88,10 +88,19 @@ def in_code() -> Iterator[tuple[str, str]]:
     for path in SOURCE.rglob("*.py"):
         tree = ast.parse(path.read_text("utf-8"))
         prose = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
+        named = {id(each) for node in ast.walk(tree) for each in _cites(node)}
         texts = (node for node in ast.walk(tree) if isinstance(node, ast.Constant) and id(node) not in prose)
         for node in texts:
-            if isinstance(node.value, str) and OF_A_CODE.match(node.value):
+            if isinstance(node.value, str) and (id(node) in named or OF_A_CODE.match(node.value)):
                 yield f"{path.name}:{node.lineno}", node.value
+
+
+def _cites(node: ast.AST) -> Iterator[ast.AST]:
+    """What is given as a citation by the place it stands in: `cite=...`, and the rows of the tables."""
+    if isinstance(node, ast.keyword) and node.arg == "cite":
+        yield from ast.walk(node.value)
+    if isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.func.attr == "row":
+        yield from node.args
 
 
 def in_data() -> Iterator[tuple[str, str]]:
@@ -157,7 +166,6 @@ ADDRESS_CODES = {
     "Civ. Code": "CIV",
     "Pen. Code": "PEN",
     "Lab. Code": "LAB",
-    "Mil. & Vet. Code": "MVC",
     "Rev. & Tax. Code": "RTC",
 }
 

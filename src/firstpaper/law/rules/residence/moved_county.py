@@ -49,7 +49,7 @@ def moved_county(case: Case, on: date) -> tuple[Found, ...]:
     way.
 
     The other view: use the old county. People who help with these papers often tell a newcomer to
-    file where they lived before (common practice, no source). A wrong county can be waived if
+    file where they lived before (common practice). A wrong county can be waived if
     nobody asks to move the case (Code Civ. Proc. 396b). But the three months are also a condition
     of the judgment (Fam. Code 2320(a)), and nobody can waive that by staying silent. So ask the
     court's self-help center or a lawyer before you do it.
