@@ -90,8 +90,8 @@ def test_everything_of_a_case_is_found_and_goes(path: Path) -> None:
 def test_the_rest_of_a_killed_save_goes_too(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     begun(path)
     with monkeypatch.context() as patched:
-        patched.setattr("pathlib.Path.replace", lambda *_: None)
-        patched.setattr("pathlib.Path.unlink", lambda *_, **__: None)
+        patched.setattr("os.replace", lambda *_, **__: None)
+        patched.setattr("os.unlink", lambda *_, **__: None)
         save(path, b"half")
     assert len(belongings(path)) == 3
     assert all(map(remove, belongings(path)))
@@ -130,5 +130,5 @@ def test_what_cannot_be_removed_is_told(path: Path, monkeypatch: pytest.MonkeyPa
         raise PermissionError
 
     with monkeypatch.context() as patched:
-        patched.setattr("pathlib.Path.unlink", refused)
+        patched.setattr("os.unlink", refused)
         assert not remove(path)

@@ -1,5 +1,6 @@
 """The lock: one writer at a time, and a crash locks nobody out."""
 
+import errno
 import json
 import os
 import platform
@@ -11,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from firstpaper.casefile import Lock
-from firstpaper.casefile.errors import CaseFileInUse, DiskFull, FolderMissing, LockLost
+from firstpaper.casefile.errors import CaseFileInUse, DiskFull, FolderMissing, LockLost, StrangeLock
 
 
 @pytest.fixture
@@ -76,11 +77,61 @@ def test_a_writer_on_another_computer_is_never_taken_for_dead(path: Path) -> Non
     assert json.loads(Lock(path).file.read_text()) == other
 
 
-@pytest.mark.parametrize("content", ["", "gibberish", "[]", '{"process": 1}', "null"])
+@pytest.mark.parametrize("content", ["", '{"proc', '{"process": 1}', '{"process": []}'])
 def test_a_lock_nobody_can_read_is_taken_over(path: Path, content: str) -> None:
     Lock(path).file.write_text(content)
     with Lock(path) as lock:
         assert lock.recovered
+
+
+@pytest.mark.parametrize("content", ["Dear diary", "[]", "null", '{"process"' + " " * 2000])
+def test_a_text_of_ones_own_under_that_name_is_left_alone(path: Path, content: str) -> None:
+    Lock(path).file.write_text(content)
+    with pytest.raises(StrangeLock, match="left alone"), Lock(path):
+        pass
+    assert Lock(path).file.read_text() == content
+
+
+@pytest.mark.parametrize("kind", ["link", "dangling", "second name", "pipe", "folder"])
+def test_what_leads_elsewhere_under_that_name_is_left_alone(path: Path, tmp_path: Path, kind: str) -> None:
+    diary, lock = tmp_path / "diary.txt", Lock(path).file
+    diary.write_text("")
+    {
+        "link": lambda: lock.symlink_to(diary),
+        "dangling": lambda: lock.symlink_to(tmp_path / "new.txt"),
+        "second name": lambda: lock.hardlink_to(diary),
+        "pipe": lambda: os.mkfifo(lock),
+        "folder": lock.mkdir,
+    }[kind]()
+    with pytest.raises(StrangeLock), Lock(path):
+        pass
+    assert diary.read_text() == ""
+    assert os.path.lexists(lock)  # noqa: PTH
+    assert not (tmp_path / "new.txt").exists()
+
+
+@pytest.mark.skipif(os.name != "posix" or os.geteuid() != 0, reason="needs another account")
+def test_a_lock_of_another_account_is_left_alone(path: Path) -> None:
+    lock = Lock(path).file
+    lock.write_text("")
+    os.chown(lock, 12345, 12345)
+    with pytest.raises(StrangeLock, match="another account"), Lock(path):
+        pass
+
+
+@pytest.mark.parametrize("number", [errno.EPERM, errno.EIO, errno.EACCES, errno.EBADF, errno.ENOLCK])
+def test_a_folder_that_knows_no_locks_is_said_and_worked_in(
+    path: Path, monkeypatch: pytest.MonkeyPatch, number: int
+) -> None:
+    def no_locks(*_args: object) -> None:
+        raise OSError(number, os.strerror(number))
+
+    monkeypatch.setattr("fcntl.flock", no_locks)
+    with Lock(path) as lock:
+        assert lock.alone
+        with pytest.raises(CaseFileInUse), Lock(path):
+            pass
+    assert not lock.file.exists()
 
 
 def test_a_writer_whose_lock_was_taken_stops_before_saving_and_leaves_the_new_lock(path: Path) -> None:

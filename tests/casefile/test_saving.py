@@ -35,7 +35,7 @@ def failing(number: int):
     return fail
 
 
-@pytest.mark.parametrize("step", ["os.open", "os.fdopen", "os.fsync", "pathlib.Path.replace"])
+@pytest.mark.parametrize("step", ["os.open", "os.fdopen", "os.fsync", "os.replace"])
 @pytest.mark.parametrize(
     ("number", "told"),
     [
@@ -61,26 +61,26 @@ def test_a_failure_at_any_step_leaves_the_old_file_and_no_rest(
 def test_an_interruption_before_the_last_step_leaves_the_old_file(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def interrupted(*_args: object) -> None:
+    def interrupted(*_args: object, **_kwargs: object) -> None:
         raise KeyboardInterrupt
 
     with monkeypatch.context() as patched:
-        patched.setattr("pathlib.Path.replace", interrupted)
+        patched.setattr("os.replace", interrupted)
         with pytest.raises(KeyboardInterrupt):
             save(path, b"new")
     assert path.read_bytes() == OLD
     assert names(path.parent) == ["home.case"]
 
 
-def test_a_folder_that_cannot_be_synced_does_not_spoil_the_save(
+def test_a_folder_whose_list_may_not_be_read_does_not_spoil_the_save(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     real = os.open
 
-    def no_folders(name: str | Path, flags: int, mode: int = 0o777) -> int:
-        if Path(name).is_dir():
+    def no_folders(name: str | Path, flags: int, mode: int = 0o777, **folder: int) -> int:
+        if Path(name).is_dir() and not flags & os.O_PATH:
             raise PermissionError(errno.EACCES, "no")
-        return real(name, flags, mode)
+        return real(name, flags, mode, **folder)
 
     monkeypatch.setattr("os.open", no_folders)
     save(path, b"new")
@@ -91,18 +91,18 @@ def test_the_data_reaches_the_disk_before_it_takes_the_name_and_the_folder_after
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     steps: list[str] = []
-    fsync, replace = os.fsync, Path.replace
+    fsync, replace = os.fsync, os.replace
 
     def noted_fsync(handle: int) -> None:
         steps.append("folder" if Path(f"/proc/self/fd/{handle}").is_dir() else "file")
         fsync(handle)
 
-    def noted_replace(self: Path, target: Path) -> Path:
+    def noted_replace(*names: str, **folders: int) -> None:
         steps.append("replace")
-        return replace(self, target)
+        replace(*names, **folders)
 
     monkeypatch.setattr("os.fsync", noted_fsync)
-    monkeypatch.setattr("pathlib.Path.replace", noted_replace)
+    monkeypatch.setattr("os.replace", noted_replace)
     save(path, b"new")
     assert steps == ["file", "replace", "folder"]
 
@@ -160,7 +160,7 @@ def _temporary_prefix(path: Path) -> str:
     """The start of the temporary name, seen from outside: by making the last step fail."""
     seen: list[str] = []
     patch = pytest.MonkeyPatch()
-    patch.setattr("pathlib.Path.replace", lambda self, _target: seen.append(self.name))
+    patch.setattr("os.replace", lambda name, _target, **_: seen.append(name))
     save(path, b"x")
     patch.undo()
     return seen[0].rpartition("-")[0] + "-"

@@ -2,9 +2,11 @@
 
 import json
 from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, Self
+from secrets import token_hex
+from typing import Any, NamedTuple, Self
 
 from pydantic import ValidationError
 
@@ -21,18 +23,40 @@ LONGEST_LIST = 2000
 MOST_VALUES = 50_000
 """How deep a case file may be, and how much may stand in one list and in all: a stranger may have made it."""
 
+_LONGEST_WORD, _MOST_SAVES = 64, 10**12
 _PARTS = frozenset({MARK, "facts", "passed"})
+
+
+class Mark(NamedTuple):
+    """What a sealed file says of itself, inside the seal: a random word for the case, and which save it is.
+
+    By the two, another household's file and an older save are known for what they are.
+    """
+
+    word: str
+    save: int
+
+    @classmethod
+    def new(cls) -> Self:
+        """The mark of a case that is sealed for the first time."""
+        return cls(token_hex(8), 0)
+
+    @property
+    def next(self) -> Self:
+        """The mark of the save after this one."""
+        return self._replace(save=self.save + 1)
 
 
 @dataclass(frozen=True, slots=True)
 class CaseFile:
-    """The saved facts of one household, and the questions put off for later.
+    """The saved facts of one household, and the questions put off for later. `mark` is told in a sealed file.
 
     Every answer is kept, also those whose question no longer applies: changing back brings them back.
     """
 
     case: Case = field(default_factory=Case.nothing)
     passed: tuple[str, ...] = ()
+    mark: Mark | None = field(default=None, compare=False)
 
     @classmethod
     def load(cls, path: Path, passphrases: Iterable[str] = ()) -> Self:
@@ -49,7 +73,7 @@ class CaseFile:
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
-            return cls(Case.told(document["facts"]), _passed(document))
+            return cls(Case.told(document["facts"]), _passed(document), _mark(document))
         except ValidationError as error:
             keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
             reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
@@ -63,8 +87,9 @@ class CaseFile:
 
     def to_json(self) -> str:
         """The document as it is written: same facts, same text."""
+        mark = self.mark._asdict() if self.mark else {}
         document = {
-            MARK: {"schema": SCHEMA, "saved_by": __version__},
+            MARK: {"schema": SCHEMA, "saved_by": __version__, **mark},
             "facts": self.case.model_dump(mode="json", exclude_unset=True),
             "passed": list(self.passed),
         }
@@ -123,6 +148,21 @@ def _passed(document: dict[str, Any]) -> tuple[str, ...]:
     if not isinstance(passed, list):
         raise TypeError
     return tuple(key for key in passed if isinstance(key, str) and _known(key))
+
+
+def _mark(document: dict[str, Any]) -> Mark | None:
+    told = document[MARK]
+    word, save = told.get("word"), told.get("save")
+    if not isinstance(word, str) or not isinstance(save, int) or not 0 <= save < _MOST_SAVES:
+        return None
+    return Mark(word[:_LONGEST_WORD], save)
+
+
+def mark_of(content: bytes) -> Mark | None:
+    """What the document of a sealed file says of itself; None where it says nothing, or is none."""
+    with suppress(ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return _mark(json.loads(content))
+    return None
 
 
 def _known(key: str) -> bool:

@@ -9,9 +9,9 @@ import os
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
-from typing import BinaryIO
 
-_AT_A_TIME = 1 << 20
+from firstpaper.casefile.folder import Folder, overwrite
+from firstpaper.casefile.saving import nameless
 
 
 def wipe(path: Path) -> None:
@@ -19,14 +19,8 @@ def wipe(path: Path) -> None:
 
     Raises OSError where the file cannot be removed. A file that cannot be overwritten is still removed.
     """
-    if not path.is_symlink():
-        with suppress(OSError), path.open("r+b") as file:
-            if os.fstat(file.fileno()).st_nlink == 1:
-                _overwrite(file)
-    nameless = path.with_name(f".case-{os.urandom(8).hex()}")
-    with suppress(OSError):
-        path = path.rename(nameless)
-    path.unlink()
+    with Folder(path.parent) as folder:
+        folder.wipe(path.name, nameless(path.name))
 
 
 @contextmanager
@@ -35,24 +29,18 @@ def wiping_what_is_replaced(path: Path) -> Iterator[None]:
 
     Nothing is overwritten where the block fails, or where the old bytes still have a name somewhere.
     """
-    try:
-        old = path.open("r+b") if os.name == "posix" else None
-    except OSError:
-        old = None
+    old = _opened(path) if os.name == "posix" else None
     try:
         yield
-        if old and os.fstat(old.fileno()).st_nlink == 0:
+        if old is not None and os.fstat(old).st_nlink == 0:
             with suppress(OSError):
-                _overwrite(old)
+                overwrite(old)
     finally:
-        if old:
-            old.close()
+        if old is not None:
+            os.close(old)
 
 
-def _overwrite(file: BinaryIO) -> None:
-    left = os.fstat(file.fileno()).st_size
-    file.seek(0)
-    while left > 0:
-        left -= file.write(bytes(min(left, _AT_A_TIME)))
-    file.flush()
-    os.fsync(file.fileno())
+def _opened(path: Path) -> int | None:
+    with suppress(OSError), Folder(path.parent) as folder:
+        return folder.open_own(path.name, os.O_RDWR)
+    return None

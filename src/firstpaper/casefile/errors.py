@@ -172,6 +172,41 @@ class CaseFileInUse(UserError):
     code = "case_file_in_use"
 
 
+class StrangeLock(UserError):
+    """Something that is not ours lies where Firstpaper marks a case file as open: {lock}
+
+    It is a link, a text, or a file of another account. It was left alone, because writing to it could
+    destroy something. Nothing was changed. Look at what it is. If nobody needs it, delete it and try again.
+    If you did not put it there, somebody else can write to this folder: keep your case file in a folder of
+    your own.
+    """
+
+    code = "strange_lock"
+
+
+class CopiesStay(UserError):
+    """The copies of older saves in {folder} could not be removed, so {path} was left as it was.
+
+    They would have stayed there as they are, beside a file with another lock. Close the programs that have
+    them open, make sure that this account may write to that folder, or delete the folder yourself, and try
+    again.
+    """
+
+    code = "copies_stay"
+
+
+class ChangedMeanwhile(UserError):
+    """{path} was changed or removed by another program while you were at work. Nothing was overwritten.
+
+    What you had here, with your last answer, is kept beside it as {mine}. Look at both. To go on with the
+    other one, type the command again. To go on with yours, type:
+
+    firstpaper ask {mine}
+    """
+
+    code = "changed_meanwhile"
+
+
 class LockLost(UserError):
     """Another window took over the case file {path}, so this one stopped before saving.
 

@@ -5,6 +5,11 @@ and it is let go with the process, however that ends. So a lock file left behind
 living one without guessing. What is written in the file names the process and the computer: for the message,
 for writers on other computers that share the folder, and for systems without such a lock. It says nothing
 about the people in the case.
+
+Somebody else may be able to write to the same folder, and may have put a link or a pipe there under the name
+of the lock file. So only a plain file of our own is written to, and only one that is empty or a lock. (A lock
+library was tried for this, filelock 4.3. It follows no link, but it takes a pipe, a text and a file with a
+second name for its lock, and it cannot say who has it or whether the last one crashed.)
 """
 
 import errno
@@ -17,8 +22,9 @@ from pathlib import Path
 from types import TracebackType
 from typing import NamedTuple, Self
 
-from firstpaper.casefile.errors import CaseFileInUse, FolderMissing, LockLost
-from firstpaper.casefile.saving import OWNER_ONLY, explained, real
+from firstpaper.casefile.errors import CaseFileInUse, FolderMissing, LockLost, StrangeLock
+from firstpaper.casefile.folder import Folder, StrangeFile
+from firstpaper.casefile.saving import explained, real
 
 try:
     import fcntl
@@ -28,7 +34,10 @@ except ImportError:  # Windows
 _BEING_WRITTEN = 0.05
 """Seconds that another process may need to write its name into a new lock file."""
 
-_NO_SUCH_LOCK = frozenset({errno.ENOLCK, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS})
+_HELD = frozenset({errno.EWOULDBLOCK, errno.EAGAIN})
+"""What the system says of a lock that somebody else has. Anything else is said of locks as such."""
+
+_BEGINS, _LONGEST = b'{"process"', 1000
 
 
 class Holder(NamedTuple):
@@ -55,14 +64,15 @@ class Holder(NamedTuple):
 class Lock:
     """The lock of one case file, held inside a `with` block.
 
-    Raises CaseFileInUse where another writer has it. A lock left by a crash is taken over, and
-    `recovered` says so.
+    Raises CaseFileInUse where another writer has it, StrangeLock where something else has its name. A lock
+    left by a crash is taken over, and `recovered` says so. `alone` says that the folder knows no locks, so
+    that the lock file is all that keeps two writers apart.
     """
 
     def __init__(self, path: Path) -> None:
         self.path = path
         self.file = _lock_file(path)
-        self.recovered = False
+        self.recovered = self.alone = False
         self._holder = Holder.here()
         self._handle: int | None = None
 
@@ -75,8 +85,7 @@ class Lock:
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
         if self.ours:
-            with suppress(OSError):
-                self.file.unlink(missing_ok=True)
+            self._remove()
         self._close()
 
     @property
@@ -96,6 +105,7 @@ class Lock:
         created = self._open()
         try:
             locked = _locked(self._handle)
+            self.alone = locked is None and fcntl is not None
             if locked is False:
                 raise self._in_use(_read(self.file) or _read_again(self.file) or self._holder)
             if locked and not _is_the_same(self._handle, self.file):
@@ -113,15 +123,21 @@ class Lock:
 
     def _open(self) -> bool:
         """Open the lock file; whether it was not there before."""
-        flags = os.O_RDWR | os.O_CREAT
         try:
-            with suppress(FileExistsError):
-                self._handle = os.open(self.file, flags | os.O_EXCL, OWNER_ONLY)
-                return True
-            self._handle = os.open(self.file, flags, OWNER_ONLY)
+            with Folder(self.file.parent) as folder:
+                self._handle, created = folder.open_or_create(self.file.name)
+        except FileNotFoundError as error:
+            if self.file.parent.is_dir():  # the writer before removed it just now
+                return self._open()
+            raise explained(error, self.path) from error
+        except StrangeFile as error:
+            raise StrangeLock(path=self.path, lock=self.file) from error
         except OSError as error:
             raise explained(error, self.path) from error
-        return False
+        if not created and not _is_a_lock(self._handle):
+            self._close()
+            raise StrangeLock(path=self.path, lock=self.file)
+        return created
 
     def _refuse_a_living_writer(self, *, certainly_gone_here: bool) -> None:
         """Take over what a crash left; a writer on another computer is never taken for dead."""
@@ -140,8 +156,12 @@ class Lock:
             with os.fdopen(os.dup(self._handle), "w", encoding="utf-8") as file:
                 json.dump(self._holder._asdict(), file)
         except OSError as error:
-            self.file.unlink(missing_ok=True)
+            self._remove()
             raise explained(error, self.path) from error
+
+    def _remove(self) -> None:
+        with suppress(OSError), Folder(self.file.parent) as folder:
+            folder.remove(self.file.name)
 
     def _close(self) -> None:
         if self._handle is not None:
@@ -164,21 +184,29 @@ def _locked(handle: int | None) -> bool | None:
     try:
         fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
     except OSError as error:
-        return None if error.errno in _NO_SUCH_LOCK else False
+        return False if error.errno in _HELD else None
     return True
 
 
 def _is_the_same(handle: int | None, file: Path) -> bool:
     """Whether an open file still has its name: the writer before may have removed it meanwhile."""
     with suppress(FileNotFoundError):
-        return handle is not None and os.path.samestat(os.fstat(handle), file.stat())
+        return handle is not None and os.path.samestat(os.fstat(handle), file.lstat())
     return False
+
+
+def _is_a_lock(handle: int) -> bool:
+    """Whether an open file is empty or holds what a lock file of ours does, also one cut short."""
+    held = os.read(handle, _LONGEST + 1)
+    os.lseek(handle, 0, os.SEEK_SET)
+    return len(held) <= _LONGEST and (held.startswith(_BEGINS) or _BEGINS.startswith(held))
 
 
 def _read(file: Path) -> Holder | None:
     """Who is written in a lock file; None where there is none, or none that can be read."""
     try:
-        return Holder(**json.loads(file.read_text(encoding="utf-8")))
+        with Folder(file.parent) as folder:
+            return Holder(**json.loads(folder.read(file.name, _LONGEST)))
     except (OSError, ValueError, TypeError):
         return None
 

@@ -1,5 +1,8 @@
 """Bytes of a file that may be anything: bounded, and looked at before they are taken for a case file."""
 
+import errno
+import os
+import stat
 from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,6 +18,9 @@ SEALED = b'{"sealed":'
 
 LARGEST = 10_000_000
 """Bytes. A household's answers take a few thousand; more than this is some other file."""
+
+_NO_FILE = frozenset({errno.ENXIO, errno.EOPNOTSUPP})
+"""What the system says where a socket is opened."""
 
 _OPENING = 200
 """Bytes in which a case file has said what it is."""
@@ -38,18 +44,27 @@ def is_sealed(data: bytes) -> bool:
 def read_case_file(path: Path) -> bytes:
     """The bytes of the case file at `path`, plain or sealed. Raises a UserError where it is none."""
     try:
-        if path.exists() and not path.is_file():
-            raise NotACaseFile(path=path)
-        with path.open("rb") as file:
+        with open(path, "rb", opener=_without_waiting) as file:
+            if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
+                raise NotACaseFile(path=path)
             opening = file.read(_OPENING)
             data = opening + file.read(LARGEST) if _begins_as_ours(opening) else b""
     except FileNotFoundError as error:
         raise CaseFileMissing(path=path) from error
+    except IsADirectoryError as error:
+        raise NotACaseFile(path=path) from error
     except OSError as error:
+        if error.errno in _NO_FILE:
+            raise NotACaseFile(path=path) from error
         raise CaseFileUnreadable(path=path, reason=error.strerror or type(error).__name__) from error
     if not data or len(data) > LARGEST:
         raise NotACaseFile(path=path)
     return data
+
+
+def _without_waiting(path: str, flags: int) -> int:
+    """Open a file so that a pipe of that name cannot keep us waiting."""
+    return os.open(path, flags | getattr(os, "O_NONBLOCK", 0))
 
 
 def _begins_as_ours(opening: bytes) -> bool:

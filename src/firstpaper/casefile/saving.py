@@ -7,13 +7,17 @@ takes the place of the old one, in one step. Files are readable by their owner a
 import errno
 import os
 import zlib
-from contextlib import suppress
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from functools import partial
 from pathlib import Path
 
 from firstpaper.casefile.errors import DiskFull, FolderMissing, FolderReadOnly, SaveFailed
+from firstpaper.casefile.folder import Folder
 from firstpaper.errors import UserError
 
-OWNER_ONLY = 0o600
+ASIDE, MINE = ".damaged", ".yours"
+"""Ends the name of a damaged file kept aside, and of what was not saved over another program's change."""
 
 _NO_ROOM = frozenset({errno.ENOSPC, errno.EDQUOT, errno.EFBIG})
 _NOT_ALLOWED = frozenset({errno.EACCES, errno.EPERM, errno.EROFS})
@@ -22,31 +26,44 @@ _GONE = frozenset({errno.ENOENT, errno.ENOTDIR, errno.ESTALE})
 
 def save(path: Path, data: bytes) -> None:
     """Replace the file at `path` by `data`, or leave it exactly as it was and raise a UserError."""
+    with replacement(path, data) as take_its_place:
+        take_its_place()
+
+
+@contextmanager
+def replacement(path: Path, data: bytes) -> Iterator[Callable[[], None]]:
+    """New content for the file at `path`, on the disk already. What is yielded puts it in its place.
+
+    Where the block ends before, nothing of it stays, and the file is as it was.
+    """
     target = real(path)
-    temporary = target.with_name(_prefix(target) + os.urandom(8).hex())
+    temporary = nameless(target.name)
     try:
-        _write_to_disk(temporary, data)
-        temporary.replace(target)
-        _sync_folder(target.parent)
+        with Folder(target.parent) as folder:
+            try:
+                folder.create(temporary, data)
+                yield partial(_take_the_place, folder, target.name, temporary)
+            finally:
+                with suppress(OSError):
+                    folder.wipe(temporary, temporary)
     except OSError as error:
         raise explained(error, path) from error
-    finally:
-        with suppress(OSError):
-            temporary.unlink(missing_ok=True)
 
 
 def sweep(path: Path) -> None:
-    """Remove what a killed save of this file left behind. Files of other cases are not touched."""
-    with suppress(OSError):
+    """Wipe what a killed save or a killed removal left behind. Files of other cases are not touched."""
+    with suppress(OSError, UserError), Folder(real(path).parent) as folder:
         for left in rests(path):
-            left.unlink(missing_ok=True)
+            with suppress(OSError):
+                folder.wipe(left.name, left.name)
 
 
 def rests(path: Path) -> list[Path]:
-    """What a killed save of this file left behind."""
+    """What a killed save of this file, or a killed removal of what belongs to it, left behind."""
     target = real(path)
+    starts = tuple(_prefix(target.name + ending) for ending in ("", ASIDE, MINE))
     with suppress(OSError):
-        return sorted(target.parent.glob(_prefix(target) + "*"))
+        return sorted(one for one in target.parent.glob(".case-*") if one.name.startswith(starts))
     return []
 
 
@@ -58,27 +75,18 @@ def real(path: Path) -> Path:
         raise FolderMissing(folder=path.parent) from error
 
 
-def _prefix(target: Path) -> str:
-    """Start of the temporary names of one file: short, and without the file's own name in it."""
-    return f".case-{zlib.crc32(os.fsencode(target.name)):08x}-"
+def nameless(name: str) -> str:
+    """A fresh temporary name for a file: known again as its rest, and without the name in it."""
+    return _prefix(name) + os.urandom(8).hex()
 
 
-def _write_to_disk(path: Path, data: bytes) -> None:
-    handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, OWNER_ONLY)
-    with os.fdopen(handle, "wb") as file:
-        file.write(data)
-        file.flush()
-        os.fsync(file.fileno())
+def _prefix(name: str) -> str:
+    return f".case-{zlib.crc32(os.fsencode(name)):08x}-"
 
 
-def _sync_folder(folder: Path) -> None:
-    """Make the new name itself reach the disk. Some systems have no way to ask for that."""
-    with suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
+def _take_the_place(folder: Folder, name: str, temporary: str) -> None:
+    folder.replace(name, by=temporary)
+    folder.to_disk()
 
 
 def explained(error: OSError, path: Path) -> UserError:
@@ -90,4 +98,4 @@ def explained(error: OSError, path: Path) -> UserError:
         return FolderReadOnly(folder=folder)
     if error.errno in _GONE:
         return FolderMissing(folder=folder)
-    return SaveFailed(path=path, reason=error.strerror or type(error).__name__)
+    return SaveFailed(path=path, reason=error.strerror or str(error) or type(error).__name__)

@@ -33,17 +33,18 @@ def erase(case: CaseArgument, yes: YesOption = False, as_json: JsonOption = Fals
 
 def _erase(terminal: Terminal, path: Path, yes: bool) -> Result:
     from firstpaper.casefile import Lock
-    from firstpaper.casefile.belongings import belongings, remove
+    from firstpaper.casefile.belongings import belongings, finish_removing, remove_all
     from firstpaper.casefile.errors import CaseFileMissing
     from firstpaper.cli.output import drafts_beside
 
     with Lock(path):
+        finish_removing(path)
         found = [*belongings(path), *drafts_beside(path)]
         if not found:
             raise CaseFileMissing(path=path)
         if not yes and not _confirmed(terminal, found):
             return Result(data={"removed": [], "left": []}, text=_("Nothing was removed."))
-        left = [one for one in found if not remove(one)]
+        left = remove_all(path, found)
     removed = [one for one in found if one not in left]
     return Result(
         data={"removed": list(map(str, removed)), "left": list(map(str, left))},
