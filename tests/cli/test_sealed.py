@@ -3,16 +3,20 @@
 import json
 import os
 import sys
+import termios
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import TextIO
 
 import pexpect
 import pypdfium2
 import pytest
 
 from firstpaper.casefile import CaseFile, OpenCase
-from firstpaper.casefile.reading import is_sealed
+from firstpaper.casefile.reading import SEALED, is_sealed
 from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.cli import early
+from firstpaper.cli.early import hide_what_is_typed, show_again
 from firstpaper.facts import Case
 from firstpaper.facts.choices import Danger, SafeHere
 from tests.cli.every_command import WITHOUT_PASSPHRASE, names, opening, options, set_out
@@ -124,10 +128,28 @@ def test_sealing_asks_twice_and_shows_nothing_of_it(at: Begin, home: Path) -> No
     sitting.child.sendline(PASSPHRASE)
     assert sitting.end() == 0
     said = flat(sitting.heard)
-    assert "home.case is locked now, and so are its copies" in said
+    assert "home.case is locked now." in said
+    assert "Its copies are locked too." in said
     assert PASSPHRASE not in said
     assert CaseFile.load(home, [PASSPHRASE]).case.petitioner.name == "Dana Marie Okafor"
     assert b"Okafor" not in answers_on_disk(home.parent)
+
+
+def test_what_lies_open_beside_a_locked_file_is_named_and_erased_if_wanted(at: Begin, home: Path) -> None:
+    damaged, draft = home.with_name("home.case.damaged"), home.with_name("home.pdf")
+    damaged.write_text("half of it, with every answer")
+    draft.write_bytes(b"%PDF-1.7 Okafor")
+    sitting = at("seal", "home.case")
+    sitting.wait(NEW)
+    sitting.type(PASSPHRASE, then=AGAIN)
+    said = sitting.type(PASSPHRASE, then="just Enter to keep them: ")
+    assert "home.case.damaged" in said
+    assert "home.pdf" in said
+    sitting.child.sendline("erase")
+    assert sitting.end() == 0
+    assert "What lay open beside it was removed." in flat(sitting.heard)
+    assert not damaged.exists()
+    assert not draft.exists()
 
 
 def test_a_name_from_the_case_makes_a_weak_passphrase(at: Begin, home: Path) -> None:
@@ -387,3 +409,25 @@ def test_an_empty_case_can_be_sealed(run: Run, tmp_path: Path) -> None:
     CaseFile(Case()).save(tmp_path / "home.case")
     (tmp_path / "words").write_text(PASSPHRASE)
     assert run("seal", "home.case", "--passphrase-from", "words").exit == 0
+
+
+def test_what_is_typed_before_the_prompt_of_a_locked_file_does_not_show(
+    home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert early.SEALED == SEALED
+    ours, theirs = os.openpty()
+    plain = home.read_bytes()
+    with os.fdopen(ours, "rb"), os.fdopen(theirs, "r") as terminal:
+        monkeypatch.setattr("sys.stdin", terminal)
+        monkeypatch.chdir(home.parent.parent)
+        hide_what_is_typed(["check", str(home)])
+        assert shows(terminal), "an open file asks for nothing"
+        home.write_bytes(Seal.new(PASSPHRASE, Cost(8 * 1024, 1, 1)).close(plain))
+        hide_what_is_typed(["check", str(home)])
+        assert not shows(terminal)
+        show_again()
+        assert shows(terminal)
+
+
+def shows(terminal: TextIO) -> bool:
+    return bool(termios.tcgetattr(terminal.fileno())[3] & termios.ECHO)

@@ -136,8 +136,9 @@ def test_an_empty_list_gives_a_table_to_fill_in() -> None:
 
 # --- there and back ------------------------------------------------------------------------------------
 
+PARTED = ("a;=1", "a; =1", "a;'=1", ";-", ";;@x;+", "=1;=2", "a;b")
 ODD = st.sampled_from(
-    ["none", "don't know", "= 5", "=1+1", "'=1", "''", "'Tis", "+", "-3", "@x", "no", "0", "＝1"]
+    ["none", "don't know", "= 5", "=1+1", "'=1", "''", "'Tis", "+", "-3", "@x", "no", "0", "＝1", *PARTED]
 )
 WORDS = st.one_of(ODD, st.text(min_size=1, max_size=40))
 BY_KIND: dict[AnswerKind, st.SearchStrategy[Any]] = {
@@ -213,6 +214,14 @@ def test_whatever_is_in_the_file_gives_facts_or_problems(text: str) -> None:
         case, problems = facts_from_table(whole, TODAY)
         assert problems or case is not None
         assert not problems or case == Case.nothing()
+
+
+@pytest.mark.parametrize("words", ["a;=cmd|x", "a; +1", "=1;=2", "a;b;@x"])
+def test_no_cell_runs_in_a_spreadsheet_that_parts_cells_at_a_semicolon(words: str) -> None:
+    case = with_told(Case(), "asset.1.words", words)
+    cell = cells_of(table_of(case, "asset"))[1][2]
+    assert not [part for part in cell.split(";") if part.lstrip(" ").startswith(("=", "+", "-", "@"))]
+    assert read(table_of(case, "asset")).asset[0].words == words
 
 
 def test_a_formula_is_kept_as_the_words_it_is() -> None:

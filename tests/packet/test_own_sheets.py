@@ -159,3 +159,17 @@ def test_what_is_obeyed_or_hidden_is_left_out(plain: Case) -> None:
     text = "\ufeff<h1>a\u202eb\x1b[2J</h1>\r\n<p>c\u200bd\x00</p>\r"
     shown = str(own_sheet("letter.html", text, build(plain, ON).brief).values["filled"])
     assert shown == "<h1>ab[2J</h1>\n<p>cd</p>\n" or shown == "<h1>ab[2J</h1>\n<p>cd</p>"
+
+
+@pytest.mark.parametrize(
+    "box", ["<tick/>", "<tick />", "<tick marked/>", "<tick marked />", '<tick marked=""/>']
+)
+def test_a_box_in_any_spelling_is_a_box_on_paper_and_on_a_screen(plain: Case, box: str) -> None:
+    text = f'<h1>Ours</h1>\n<p>{box} One</p>\n<p>Name <line /> and <line width="30" /></p>'
+    html = build(plain, ON, own={"ours.html": text}).html()
+    ours = html[html.index("Ours</h2>") :].partition("</article>")[0]
+    assert "<tick" not in ours
+    assert "<line" not in ours
+    assert ('class="tick marked"' in ours) == ("marked" in box)
+    assert ours.count('class="line"') == 2
+    assert 'style="width: 30%"' in ours

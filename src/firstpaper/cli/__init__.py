@@ -7,9 +7,19 @@ next question come at once.
 import gc
 import sys
 
+_WITHOUT_WORDS = (
+    "Firstpaper cannot speak when Python is started with -OO or with PYTHONOPTIMIZE=2, because its messages "
+    "are left out then. Nothing was changed. Start it without that."
+)
+
 
 def main() -> None:
     """Run the command line."""
+    if not __doc__:  # the words for people are docstrings, and -OO leaves them out
+        raise SystemExit(_WITHOUT_WORDS)
+    from firstpaper.cli.early import hide_what_is_typed
+
+    hide_what_is_typed(sys.argv[1:])
     gc.disable()  # a command is over before collecting garbage would pay
     from firstpaper.cli.app import app
     from firstpaper.cli.pausing import in_front

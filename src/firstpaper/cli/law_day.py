@@ -8,6 +8,7 @@ from firstpaper.counting import spell_date
 from firstpaper.errors import UserError
 from firstpaper.forms.edition import NoEditionError
 from firstpaper.law.figure_file import FigureNotInForce
+from firstpaper.locale import _
 
 
 class NoLawForDay(UserError):
@@ -18,6 +19,13 @@ class NoLawForDay(UserError):
     """
 
     code = "no_law_for_day"
+
+
+def no_law_for(missing: LookupError) -> NoLawForDay | None:
+    """What to say to a person of a figure or an edition that is missing; None for any other fault."""
+    if not isinstance(missing, FigureNotInForce | NoEditionError):
+        return None
+    return NoLawForDay(day=_("that day"), reason=missing)
 
 
 @contextmanager

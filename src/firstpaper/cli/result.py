@@ -17,6 +17,7 @@ from typing import NoReturn
 
 import typer
 
+from firstpaper.cli.clock import clock_words, today
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.locale import _
@@ -53,6 +54,8 @@ def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> 
     if hasattr(signal, "SIGHUP"):
         signal.signal(signal.SIGHUP, _end)
     terminal = Terminal()
+    if words := clock_words(today()):
+        terminal.say(words)
     result = _ran(terminal, work)
     try:
         if as_json:
@@ -85,6 +88,11 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
     except (KeyboardInterrupt, InputEnded, Left):
         terminal.say("", _("Stopped."))
         return Result(exit=Exit.INTERRUPTED)
+    except LookupError as error:
+        from firstpaper.cli.law_day import no_law_for
+
+        told = no_law_for(error)
+        return Result(errors=(told or ProgramFault(fault=_fault(error)),), exit=Exit.COULD_NOT_RUN)
     except Exception as error:  # a fault of ours must reach a person as words, with nothing of theirs in it
         return Result(errors=(ProgramFault(fault=_fault(error)),), exit=Exit.COULD_NOT_RUN)
 

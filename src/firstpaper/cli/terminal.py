@@ -17,6 +17,7 @@ from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from typing import ClassVar
 
+from firstpaper.cli.early import show_again
 from firstpaper.intake.commands import Command, command_of
 from firstpaper.locale import _
 
@@ -172,12 +173,13 @@ class Terminal:
     def _read(self, prompt: str) -> str:
         self._rows = 0
         sys.stdout.flush()
+        show_again()
         try:
             if self._line_editing:
                 return input(prompt)[:LONGEST_LINE]
             sys.stderr.write(prompt)
             sys.stderr.flush()
-            line = input()[:LONGEST_LINE].removesuffix("\r")
+            line = _bounded_line().removesuffix("\r")
             if not self.interactive:
                 self._line("")
             return line
@@ -222,6 +224,17 @@ class Terminal:
 def _good_cut(lines: list[str], room: int) -> int:
     """How many of the lines to show first: up to an empty one, where the lower half of the room has one."""
     return next((at for at in range(room, room // 2, -1) if not lines[at - 1].strip()), max(room, 0))
+
+
+def _bounded_line() -> str:
+    """One line of the input, as much of it as is kept. Raises EOFError where there is nothing more."""
+    line = sys.stdin.readline(LONGEST_LINE)
+    if not line:
+        raise EOFError
+    more = line
+    while len(more) == LONGEST_LINE and not more.endswith("\n"):  # the rest of it is read and let go
+        more = sys.stdin.readline(LONGEST_LINE)
+    return line.removesuffix("\n")
 
 
 def _replace_missing_streams() -> None:

@@ -15,6 +15,8 @@ from pydantic import AfterValidator, BeforeValidator
 LONGEST_NAME = 300
 LONGEST_LINE = 500
 LONGEST_PARAGRAPH = 5000
+_LONGEST_TYPED = 100_000
+"""More than this is not even looked at."""
 
 _TERMINAL_ESCAPE = re.compile(r"\x1b(?:\][^\x07\x1b]*(?:\x07|\x1b\\)?|[\[(][0-?]*[ -/]*[@-~]?|[@-Z\\^_])?")
 _BETWEEN = r"(?:[^\S\n]|[-./_\u2010-\u2015\u2212]){1,3}"
@@ -31,6 +33,8 @@ def clean(value: object) -> object:
     """Text without terminal escapes, control, invisible or direction-changing characters."""
     if not isinstance(value, str):
         return value
+    if len(value) > _LONGEST_TYPED:
+        raise ValueError(f"too_long:{LONGEST_PARAGRAPH}")
     text = _TERMINAL_ESCAPE.sub("", value.replace("\r\n", "\n").replace("\r", "\n"))
     kept = (c for c in text if c in "\n\t" or c in _JOINERS or unicodedata.category(c) not in _NEVER)
     return unicodedata.normalize("NFC", "".join(kept)).replace("\t", " ").strip()

@@ -32,6 +32,8 @@ from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
 MOST_BYTES = 1_000_000
+MOST_LINES = 300
+"""How much may stand in one list: more homes, people or papers than anybody has."""
 _TEXT = (AnswerKind.TEXT, AnswerKind.PARAGRAPH)
 _ONE_A_LINE = (AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.CONTRIBUTIONS)
 
@@ -169,6 +171,8 @@ class _FactFile:
     def _value(self, asked: Asked, node: Node) -> Any:
         if isinstance(node, Scalar):
             return self._scalar(asked, node)
+        if isinstance(node, Listed) and len(node.items) > MOST_LINES:
+            raise AnswerRefused(_("There is room for {most} here.").format(most=MOST_LINES))
         if isinstance(node, Listed):
             return tuple(self._one_of_many(asked, item) for item in node.items)
         if asked.kind is AnswerKind.ADDRESS:

@@ -5,7 +5,7 @@ column is named for a fact. A cell holds what would be typed at its question. An
 and a row without a number is a new one.
 
 A cell that a spreadsheet would run as a formula gets an apostrophe in front on the way out, which is taken
-off again on the way in.
+off again on the way in. Some spreadsheets part cells at a semicolon, so what follows one is treated alike.
 """
 
 import csv
@@ -30,7 +30,9 @@ from firstpaper.locale import _
 BEGINS = "\ufeff"
 """How a table begins that is written here: the mark by which a spreadsheet knows the letters as UTF-8."""
 
-_FORMULA = re.compile(r"'*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]")
+_FORMULA = r"'*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]"
+_TO_GUARD = re.compile(rf"(^|;[^\S\t\r\n]*)(?={_FORMULA})")
+_GUARDED = re.compile(rf"(^|;[^\S\t\r\n]*)'(?={_FORMULA})")
 
 
 class _Cell(NamedTuple):
@@ -189,11 +191,11 @@ def _keys(group: str, number: int) -> tuple[str, ...]:
 
 
 def _harmless(cell: str) -> str:
-    return f"'{cell}" if _FORMULA.match(cell) else cell
+    return _TO_GUARD.sub(r"\1'", cell)
 
 
 def _as_typed(cell: str) -> str:
-    return cell[1:] if cell.startswith("'") and _FORMULA.match(cell) else cell
+    return _GUARDED.sub(r"\1", cell)
 
 
 # --- a fact as it would be typed ------------------------------------------------------------------------

@@ -177,7 +177,7 @@ def _strange(filled: str) -> Iterator[str]:
 
     A browser and our reader could see different ends of a comment; a picture must come with its sheet.
     """
-    for sign in ("<!", "<?", "<figure"):
+    for sign in ("<!", "<?", "<figure", "<done", "<page "):
         if sign in filled:
             yield _("It has {sign} in it.").format(sign=sign)
 

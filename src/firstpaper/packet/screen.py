@@ -11,7 +11,9 @@ from firstpaper.packet.pictures.svg import svg
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
 
-SHORT_LINE = re.compile(r'<line width="(\d+)"/>')
+SIGN = re.compile(r'<(tick|line)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*/?>')
+"""A box or a line in every spelling that the sheet markup knows, so that none is lost on a screen."""
+WIDTH = re.compile(r'\bwidth="(\d+)"')
 DONE = re.compile(r'<done for="([^"]*)"/>')
 PAPER_PAGE = re.compile(r' <small>[^<]*<page sheet="\d+"/>[^<]*</small>')
 """Where a sheet starts on paper; on a screen the list at the top leads there."""
@@ -32,13 +34,8 @@ def screen(title: str, sheets: Iterable[Sheet]) -> str:
 
 def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:
     """The sheet markup as standard HTML. Values are escaped, so these tags are the template's own."""
-    box = f'<input type="checkbox" aria-label="{escape(_("tick when done"))}">'
-    marked = f'<span class="tick marked" role="img" aria-label="{escape(_("marked box"))}"></span>'
-    line = f'<span class="line" role="img" aria-label="{escape(_("line to write on"))}"></span>'
-    for tag, shown in (("<tick/>", box), ("<tick marked/>", marked), ("<line/>", line)):
-        markup = markup.replace(tag, shown)
+    markup = SIGN.sub(_sign, markup)
     markup = PAPER_PAGE.sub("", DONE.sub(_done, markup))
-    markup = SHORT_LINE.sub(lambda found: line.replace(">", f' style="width: {found[1]}%">', 1), markup)
     for name, drawings in pictured.items():
         markup = markup.replace(f'<figure name="{name}"/>', f"<figure>{''.join(map(svg, drawings))}</figure>")
     return _lower_headings(markup)
@@ -47,6 +44,17 @@ def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:
 def _done(found: re.Match[str]) -> str:
     """A box to tick when an item is copied. What the template put in is escaped already."""
     return f'<input type="checkbox" aria-label="{escape(_("copied:"))} {found[1]}">'
+
+
+def _sign(found: re.Match[str]) -> str:
+    tag, attributes = found[1], found[2]
+    if tag == "tick" and "marked" in attributes:
+        return f'<span class="tick marked" role="img" aria-label="{escape(_("marked box"))}"></span>'
+    if tag == "tick":
+        return f'<input type="checkbox" aria-label="{escape(_("tick when done"))}">'
+    short = WIDTH.search(attributes)
+    style = f' style="width: {short[1]}%"' if short else ""
+    return f'<span class="line" role="img" aria-label="{escape(_("line to write on"))}"{style}></span>'
 
 
 def _lower_headings(markup: str) -> str:

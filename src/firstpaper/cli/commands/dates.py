@@ -29,8 +29,15 @@ IcsOption = Annotated[
     typer.Option("--ics", metavar="FILE.ics", help=_("Also make a calendar file, to import or to print.")),
 ]
 PlainTitlesOption = Annotated[
-    bool,
-    typer.Option("--plain-titles", help=_('In the calendar file, call every date just "Reminder".')),
+    bool | None,
+    typer.Option(
+        "--plain-titles/--full-titles",
+        help=_(
+            'In the calendar file, call every date just "Reminder", or by its name. Without either: Reminder '
+            "where you told of danger or of a shared computer."
+        ),
+        show_default=False,
+    ),
 ]
 DayOption = Annotated[
     str | None,
@@ -54,7 +61,7 @@ class NothingForCalendar(UserError):
 def dates(
     case: HomeArgument = HOME,
     ics: IcsOption = None,
-    plain_titles: PlainTitlesOption = False,
+    plain_titles: PlainTitlesOption = None,
     pictures: PicturesOption = False,
     on: DayOption = None,
     passphrase_from: PassphraseOption = None,
@@ -63,10 +70,13 @@ def dates(
     """Show every date of the case, with how it is counted."""
 
     def work(terminal: Terminal) -> Result:
+        from firstpaper.cli.offering import risky
+
         passphrases = Passphrases(terminal, passphrase_from)
         day = filing_day(on)
         facts = _tied_to_calendar(case, passphrases) if ics else case_at(case, passphrases)
-        return _dates(facts, day, Wanted(ics, plain_titles, pictures))
+        plain = risky(facts) if plain_titles is None else plain_titles
+        return _dates(facts, day, Wanted(ics, plain, pictures))
 
     deliver("dates", as_json, work)
 
@@ -133,15 +143,16 @@ def _make_calendar(case: "Case", found: "Agenda", path: Path, *, plain_titles: b
             "on a phone or a computer that others use."
         ),
     ]
-    if not plain_titles:
-        lines.append(_titles_note(careful=risky(case)))
+    lines.append(_titles_note(plain=plain_titles, careful=risky(case)))
     lines.append(
         _("Put it in a calendar of its own. If dates change, make it anew and import it there again.")
     )
     return " ".join(lines)
 
 
-def _titles_note(*, careful: bool) -> str:
+def _titles_note(*, plain: bool, careful: bool) -> str:
+    if plain:
+        return _("Each date in it is just called Reminder.")
     if careful:
         return _(
             "You told us that somebody must not find out. Add --plain-titles: then each date is called "

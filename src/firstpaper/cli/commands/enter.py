@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.hints import command
+from firstpaper.cli.left_open import not_locked, offer_to_erase
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.plain_text import plain_text
@@ -74,12 +75,14 @@ def enter(
     """Take in answers from a YAML file of facts, or from a table (CSV) of things or debts."""
 
     def work(terminal: Terminal) -> Result:
-        return _enter(case, facts, filing_day(on), seal, Passphrases(terminal, passphrase_from))
+        return _enter(terminal, case, facts, filing_day(on), seal, Passphrases(terminal, passphrase_from))
 
     deliver("enter", as_json, work)
 
 
-def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphrases) -> Result:
+def _enter(
+    terminal: Terminal, path: Path, facts: Path, day: date, seal: bool, passphrases: Passphrases
+) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.listed_words import left_out, left_out_text
     from firstpaper.cli.offering import risky
@@ -103,6 +106,8 @@ def _enter(path: Path, facts: Path, day: date, seal: bool, passphrases: Passphra
     if risky(case) and not opened.sealed:
         words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
         lines.append(words.format(command=command("seal", path)))
+    if opened.sealed and (stays := offer_to_erase(terminal, [facts])):
+        lines.append(not_locked(stays))
     if aside:
         lines.append(
             _("These answers do not fit this kind of case and are set aside: {keys}").format(

@@ -5,9 +5,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.clock import today
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.options import JsonOption
+from firstpaper.cli.options import JsonOption, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -155,7 +154,7 @@ def _put_sheets(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> 
     from firstpaper.cli.output import PDF, write_output
     from firstpaper.packet.blank import blank_sheets
 
-    write_output(path, blank_sheets(topics, room, today()), PDF)
+    write_output(path, blank_sheets(topics, room, filing_day(None)), PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."
     )
@@ -168,6 +167,6 @@ def _put_facts(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> s
 
     if path.exists() and (not path.is_file() or path.stat().st_size):
         raise FactsThere(path=path)
-    save(path, blank_facts(topics, room, today()).encode())
+    save(path, blank_facts(topics, room, filing_day(None)).encode())
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
     return to_type(words, "enter", "home.case", path)

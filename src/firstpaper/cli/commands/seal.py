@@ -1,12 +1,14 @@
 """`firstpaper seal`: lock the case file with a passphrase, or give it another one."""
 
+from collections.abc import Sequence
 from pathlib import Path
 
+from firstpaper.cli.left_open import is_copy, left_open, not_locked, offer_to_erase
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 
 def seal(
@@ -22,22 +24,37 @@ def _seal(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
     with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
         if opened.sealed:
             terminal.say(_("This file is locked already. You can give it another passphrase."))
+        if opened.tidied:
+            terminal.say(tidied_words(opened.tidied))
         chosen = passphrases.choose(opened.case)
         if chosen:
             opened.seal_with(new_seal(chosen))
         sealed = opened.sealed
-    text = _said(path) if chosen else _("Nothing was changed.")
-    return Result(data={"sealed": sealed}, text=text)
+    found = left_open(path) if sealed else []
+    stays = offer_to_erase(terminal, found)
+    return Result(
+        data={"sealed": sealed, "open": [str(one) for one in stays]},
+        text=_said(path, stays, found) if chosen else _("Nothing was changed."),
+    )
 
 
-def _said(path: Path) -> str:
-    from firstpaper.cli.output import drafts_beside
+def tidied_words(count: int) -> str:
+    """What to say of copies that lay open, or with another lock, beside a locked file."""
+    return _n(
+        "{count} copy beside it did not open with its passphrase. It was wiped.",
+        "{count} copies beside it did not open with its passphrase. They were wiped.",
+        count,
+    ).format(count=count)
 
-    locked = _("{path} is locked now, and so are its copies. Every command will ask for the passphrase.")
-    lines = [locked.format(path=path)]
-    if drafts := drafts_beside(path):
-        names = "\n".join(f"  - {one}" for one in drafts)
-        lines.append(_("These papers were drafted before, and they are not locked:") + "\n" + names)
+
+def _said(path: Path, stays: Sequence[Path], found: Sequence[Path]) -> str:
+    lines = [_("{path} is locked now. Every command will ask for the passphrase.").format(path=path)]
+    if not any(is_copy(one) for one in stays):
+        lines[0] += " " + _("Its copies are locked too.")
+    if stays:
+        lines.append(not_locked(stays))
+    elif found:
+        lines.append(_("What lay open beside it was removed."))
     lines.append(
         _(
             "What was saved before in the open may still be found on the disk by somebody who knows how. No "

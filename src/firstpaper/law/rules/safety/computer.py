@@ -58,9 +58,8 @@ def computer(case: Case, on: date) -> Found | None:
 
 def _do(dangers: tuple[Danger, ...] | None) -> str:
     keep = _(
-        'Keep the file on a memory stick, or lock it with "firstpaper seal". To remove it, use '
-        '"firstpaper erase" and empty the trash. Nothing is certain to leave no trace. A library or the '
-        "self-help center is safer."
+        "Keep papers where only you go, and think of who can see the screen and the printer. Nothing is "
+        "certain to leave no trace. A library or the self-help center is safer."
     )
     if dangers:
         return _("{keep} If wiping things could be noticed, ask the hotline first.").format(keep=keep)
