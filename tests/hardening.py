@@ -28,12 +28,15 @@ from tests.hostile.flips import QUICK, flipped_everywhere, forged_everywhere, se
 from tests.hostile.hammering import hammered
 from tests.hostile.kills import killed_again_and_again
 from tests.hostile.mangling import mangled, mangled_document
+from tests.hostile.steps import killed_at_every_step
 from tests.hostile.targets import HERE, TARGETS, TODAY, fed
 
 Figures = Mapping[str, object]
 SEED = 20261130
 
 KILLS = 1000
+STEPS = 10_000
+"""More than there are steps: the full run ends with the last step of the last command."""
 HAMMERING_SECONDS = 60
 MANGLED = 10_000
 DRAFTED = 500
@@ -60,6 +63,11 @@ def kills(share: float) -> Iterator[tuple[str, Figures]]:
         with _folder() as folder:
             what = "sealed interviews killed" if sealed else "plain interviews killed"
             yield what, killed_again_and_again(folder, times, Random(SEED), sealed=sealed)
+
+
+def steps(share: float) -> Iterator[tuple[str, Figures]]:
+    """Every command killed at every system call by which it changes a file."""
+    yield "commands killed at each step", killed_at_every_step(max(50, int(STEPS * share))).told()
 
 
 def disk(share: float) -> Iterator[tuple[str, Figures]]:
@@ -128,6 +136,7 @@ def fuzzing(share: float) -> Iterator[tuple[str, Figures]]:
 
 PARTS: dict[str, Callable[[float], Iterator[tuple[str, Figures]]]] = {
     "kills": kills,
+    "steps": steps,
     "disks": disk,
     "hammering": hammering,
     "flips": flips,

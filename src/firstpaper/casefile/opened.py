@@ -22,7 +22,7 @@ from firstpaper.casefile.errors import (
 )
 from firstpaper.casefile.lock import Lock
 from firstpaper.casefile.reading import content_of, is_sealed, read_case_file
-from firstpaper.casefile.saving import explained, real, replacement, save, sweep
+from firstpaper.casefile.saving import explained, real, replacement, rests, save, sweep
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.locale import _
@@ -43,7 +43,7 @@ def load_with_seal(path: Path, passphrases: Iterable[str] = ()) -> "tuple[CaseFi
         content, seal = content_of(path, passphrases)
         file = CaseFile.parsed(path, content)
         _check_against_its_copies(path, file, seal)
-    if seal and strays(path, file, seal):
+    if seal and (rests(path) or strays(path, file, seal)):
         with suppress(UserError), Lock(path):  # where somebody is at work with it, theirs is to do
             tidied(path, file, seal)
     return file, seal
@@ -89,6 +89,7 @@ class OpenCase:
         try:
             finish_removing(self.path)
             sweep(self.path)
+            self._copies.sweep()
             with _pointing_to_copies(self.path):
                 self._load()
         except BaseException:
