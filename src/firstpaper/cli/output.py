@@ -59,6 +59,8 @@ def _begins(path: Path, begins: bytes) -> bool:
 
 
 def _refuse_other_files(path: Path, begins: bytes) -> None:
+    if path.is_symlink():  # what it leads to is not ours to replace
+        raise NotOurOutput(path=path)
     if not path.exists():
         return
     if not path.is_file():
