@@ -22,7 +22,7 @@ from firstpaper.facts.record import CalendarId
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.facts.text import LastFour
 from firstpaper.law.authority import Certainty
-from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.finding import Found, Outcome, Weight, safety_first
 from firstpaper.law.register import Check, Rule, all_rules, findings
 
 TODAY = date(2026, 11, 25)
@@ -98,10 +98,10 @@ def test_nothing_one_or_several_findings_are_stamped_with_their_rule() -> None:
     assert light.certainty is Certainty.UNCONFIRMED
 
 
-def test_findings_come_heaviest_first() -> None:
+def test_findings_come_heaviest_first_after_those_of_safety() -> None:
     case = FULL.with_fact("dates.married_on", "1999-06-14").with_fact("dates.registered_on", "2040")
 
-    weights = [finding.weight for finding in findings(case, TODAY)]
+    weights = [finding.weight for finding in findings(case, TODAY) if not safety_first(finding)]
 
     assert weights == sorted(weights, key=lambda weight: weight.order)
     assert weights[0] is Weight.STOP
@@ -237,13 +237,12 @@ def test_the_same_case_and_day_give_the_same_findings(case: Case, on: date) -> N
     assert findings(case, on) == findings(case, on)
 
 
-def test_of_equal_weight_safety_is_heard_first() -> None:
-    facts = {"safety": {"dangers": ["afraid"]}, "children": {"family": ["minor_together"], "how_many": 1}}
+def test_safety_is_heard_before_what_stops_the_filing() -> None:
+    facts = {"safety": {"dangers": ["afraid"]}, "dates": {"married_on": "2040-01-01"}}
     found = findings(Case.model_validate(facts), TODAY)
-    advice = [one.id for one in found if one.weight is Weight.GET_ADVICE]
-    safety = [identity.startswith("safety.") for identity in advice]
-    assert True in safety
-    assert False in safety
+    assert Weight.STOP in {one.weight for one in found}
+    safety = [safety_first(one) for one in found]
+    assert safety[0]
     assert safety == sorted(safety, reverse=True)
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
-from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.finding import Finding, Weight, safety_first
 from firstpaper.locale import _
 
 
@@ -18,11 +18,15 @@ def weight_words(weight: Weight) -> str:
 
 
 def findings_text(findings: Sequence[Finding]) -> str:
-    """Findings grouped by weight, heaviest first, each with what to do."""
-    groups = groupby(findings, key=lambda one: one.weight)
+    """Findings under headings, safety first and then by weight, each with what to do."""
+    groups = groupby(findings, key=_heading)
     return "\n\n".join(
-        "\n\n".join([weight_words(weight), *(finding_text(one) for one in group)]) for weight, group in groups
+        "\n\n".join([heading, *(finding_text(one) for one in group)]) for heading, group in groups
     )
+
+
+def _heading(one: Finding) -> str:
+    return _("YOUR SAFETY FIRST") if safety_first(one) else weight_words(one.weight)
 
 
 def finding_text(one: Finding) -> str:

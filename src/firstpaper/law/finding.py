@@ -77,6 +77,11 @@ class Finding:
     not_modelled: str
 
 
+def safety_first(one: Finding) -> bool:
+    """Whether a finding is about somebody's safety and calls for something, so it stands before all."""
+    return one.id.startswith("safety.") and one.weight is not Weight.GOOD_TO_KNOW
+
+
 WAIT_UNTIL = "wait_until"
 """The name of the date of a finding that says to wait until a day, without stopping the filing flatly."""
 

@@ -14,7 +14,7 @@ from pathlib import Path
 
 from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty, weakest
-from firstpaper.law.finding import Finding, Found, Outcome, Weight
+from firstpaper.law.finding import Finding, Found, Outcome, Weight, safety_first
 from firstpaper.law.source import Cited, cited
 from firstpaper.locale import _
 
@@ -178,9 +178,9 @@ def _load(identity: str) -> None:
     import_module(f"firstpaper.law.rules.{identity}")
 
 
-def _heaviest_first(finding: Finding) -> tuple[int, bool]:
-    """By weight; among equals, safety comes first."""
-    return finding.weight.order, not finding.id.startswith("safety.")
+def _heaviest_first(finding: Finding) -> tuple[bool, int]:
+    """Safety before everything, also before what stops a filing; then by weight."""
+    return not safety_first(finding), finding.weight.order
 
 
 def _each(rules: Iterable[Rule], case: Case, on: date) -> Iterator[Finding]:

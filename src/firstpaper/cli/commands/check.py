@@ -74,8 +74,8 @@ def _stop_line(count: int, *, waiting: bool) -> str:
     if not count:
         return _("Nothing here stops a filing. Still read every point below.")
     return _n(
-        "{count} thing stops a filing for now. It comes first below.",
-        "{count} things stop a filing for now. They come first below.",
+        "{count} thing stops a filing for now. It stands under STOP below.",
+        "{count} things stop a filing for now. They stand under STOP below.",
         count,
     ).format(count=count)
 

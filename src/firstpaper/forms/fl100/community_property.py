@@ -5,12 +5,13 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CommunityHow, CommunityKind
+from firstpaper.facts.choices import CommunityHow, CommunityKind, GoodFaith, Kind
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import listed_things, not_typed, taken_in, typed
-from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.forms.saying import kind_of
 from firstpaper.law.measures.character import Code, Plea, asset_characters, debt_characters
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
@@ -39,7 +40,7 @@ FILED_KINDS = {
     CommunityKind.PETS: "pets",
 }
 NOT_YET_KNOWN = (
-    "All community and quasi-community property and debts. Petitioner does not yet know their full extent "
+    "All {class_} property and debts. Petitioner does not yet know their full extent "
     "and will state it as it becomes known."
 )
 
@@ -66,7 +67,7 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
     if not text or space(PLACES.rows, on).holds(text):
         return None
     asks = "Petitioner asks the court to determine the rights of both parties to the following:"
-    title = "Community and quasi-community property"
+    title = f"{_class(case).capitalize()} property"
     if known(case.property.community_how) is CommunityHow.LIST:
         rows = tuple((item,) for item in _items(case, on))
         return attachment(case, "10b", title, (asks,), columns=("Item",), rows=rows)
@@ -79,20 +80,33 @@ def _not_none() -> str:
 
 def _determine(case: Case, how: CommunityHow, on: date) -> str:
     asks = _("You ask the judge to decide who gets what. You propose no shares here.")
-    return spaced((asks, taken_in(case, on) if how in (CommunityHow.LIST, CommunityHow.FL_160) else ""))
+    taken = taken_in(case, on) if how in (CommunityHow.LIST, CommunityHow.FL_160) else ""
+    return spaced((asks, taken, _only_for_a_believer(case)))
+
+
+def _only_for_a_believer(case: Case) -> str:
+    if kind_of(case) is not Kind.NULLITY:
+        return ""
+    if known(case.grounds.good_faith) in (GoodFaith.NEITHER, GoodFaith.RESPONDENT):
+        return _(
+            "In a nullity only a spouse who believed in the marriage can ask. By your answers you did not."
+        )
+    return _("In a nullity the court divides it only for a spouse who believed in the marriage and asks.")
 
 
 def _none(case: Case, on: date) -> Iterator[Answer]:
-    """10a as the filer chose; flagged where the filer also named things owned or owed together."""
-    forgotten = _("You said that there is none. What is forgotten here stays owned by both of you.")
-    answer = mark(NONE, forgotten, LAW)
-    if known(case.property.community_kinds) or _listed(case, on):
-        look = _(
-            "But you also named things you own or owe together. Look again before you swear to this line."
+    """10a as the filer chose; open where they also named things owned or owed together, which 10b takes."""
+    if not _text(case, on):
+        yield mark(
+            NONE, _("You said that there is none. What is forgotten here stays owned by both of you."), LAW
         )
-        answer = replace(answer, because=look, open_key="property.community_how")
-    yield answer
-    yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
+        yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
+        return
+    look = _("You said that there is none, but you also named things you own or owe together. Look again.")
+    yield not_before_advice(NONE, look, "property.community_how")
+    named = _("This is what you named. Look again before you sign: only one of 10a and 10b can be right.")
+    yield replace(mark(DETERMINE, named, LAW), open_key="property.community_how")
+    yield from PLACES.marked(attachment_page(case, on), write(PLACES.rows, _text(case, on), named, LAW))
 
 
 def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
@@ -124,10 +138,19 @@ def _items(case: Case, on: date) -> tuple[str, ...]:
 def _text(case: Case, on: date) -> str:
     """What goes on the lines, as it is filed."""
     how = known(case.property.community_how)
-    if how is CommunityHow.LIST:
-        return "\n".join(_items(case, on))
-    if how is not CommunityHow.NOT_YET_KNOWN:
-        return ""
     told = known(case.property.community_kinds) or ()
     kinds = ", ".join(words for kind, words in FILED_KINDS.items() if kind in told)
-    return f"{NOT_YET_KNOWN}\nThey include: {kinds}." if kinds else NOT_YET_KNOWN
+    if how is CommunityHow.LIST:
+        return "\n".join(_items(case, on))
+    if how is CommunityHow.NONE:
+        listed = _items(case, on) if _listed(case, on) else ()
+        return "\n".join((*((f"{kinds[0].upper()}{kinds[1:]}.",) if kinds else ()), *listed))
+    if how is not CommunityHow.NOT_YET_KNOWN:
+        return ""
+    words = NOT_YET_KNOWN.format(class_=_class(case))
+    return f"{words}\nThey include: {kinds}." if kinds else words
+
+
+def _class(case: Case) -> str:
+    """What the law calls what is shared; in a nullity there was no community (Fam. Code 2251(a)(2))."""
+    return "quasi-marital" if kind_of(case) is Kind.NULLITY else "community and quasi-community"

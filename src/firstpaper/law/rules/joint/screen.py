@@ -48,8 +48,9 @@ def screen(case: Case, on: date) -> Found | None:
 
     How it ends. You agree on everything and ask for a judgment. Or, any time before the judgment, one of
     you changes course by filing an ordinary paper, without asking anybody. Then it goes on as an ordinary
-    case, with the same filing day, and the other has 30 days to answer. Asking the judge for an order has
-    the same effect.
+    case, with the same filing day, and the other has 30 days to answer. Nobody can ask
+    the judge for an order while the petition is a joint one: that ordinary paper has to be filed first, or
+    together with the request (Fam. Code 2342.5(e)). Without it the request is refused.
 
     An example. You two have agreed on the children and the house, and want to talk about the pension. You
     may file together. If you want a judge to decide about the pension, you may not.

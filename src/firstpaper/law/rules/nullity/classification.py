@@ -33,9 +33,13 @@ def classification(case: Case, on: date) -> Found | None:
     the wedding day. Most of them have a last day to file, and some are lost by staying on.
 
     The petition has one list for void grounds and one for voidable grounds. Marking a ground in the
-    wrong list, or in both, is a common mistake. Example: a husband had a wife whom he knew to be
+    wrong list is a common mistake. Two grounds, one from each list, can stand side by side: if the first
+    is not proved, the second may be. Example: a husband had a wife whom he knew to be
     alive. That is bigamy, in the void list. If his wife had been gone for years and he thought that
     she was dead, it is the voidable ground of an earlier spouse.
+
+    You may ask for a divorce in the same petition, in case the nullity is refused, if the petition shows
+    it (rule 5.60(b)). This program does not write that. Ask the self-help center how it is shown.
 
     A nullity changes property, support and inheritance. It may need a court hearing even if the other
     side never answers: the law lets a court decide on papers alone only in a divorce or a legal
@@ -94,5 +98,5 @@ def _says(case: Case) -> str:
             )
         )
     if void(case) and voidable(case):
-        says.append(_("You chose from both lists. That is rarely right."))
+        says.append(_("You chose from both lists. You can: the court then looks at one after the other."))
     return " ".join(says)

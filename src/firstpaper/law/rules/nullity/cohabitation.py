@@ -47,14 +47,15 @@ def _about(case: Case, ground: NullityGround) -> Found:
     name = ground_words(ground)
     if stayed:
         return Found(
-            Outcome.FOR_A_LAWYER,
-            Weight.GET_ADVICE,
-            _('The ground "{ground}" is lost if you two freely lived as spouses afterwards.').format(
-                ground=name
-            ),
+            Outcome.NOT_MET,
+            Weight.STOP,
             _(
-                "You told us that this happened. If somebody stayed out of fear, it may not have been free. "
-                "{help}"
+                'By your own answers the ground "{ground}" is lost: '
+                "you two freely lived as spouses afterwards."
+            ).format(ground=name),
+            _(
+                "Leave this ground out. A divorce or a legal separation is still open to you. If somebody "
+                "stayed out of fear, it was not free: change that answer, and get help. {help}"
             ).format(help=help_first()),
             facts=(key,),
         )

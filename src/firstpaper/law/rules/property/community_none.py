@@ -56,9 +56,12 @@ def community_none(case: Case, on: date) -> Found | None:
     if kinds:
         return Found(
             Outcome.NOT_MET,
-            Weight.STOP,
-            _("The petition would say that there is no community property, but you told us of some."),
-            _("Look at both answers again. If you are not sure of the full list, you can say so instead."),
+            Weight.LOOK_AGAIN,
+            _("You say that there is no community property, but you told us of some. Both cannot be true."),
+            _(
+                "Look at both answers again. Until then item 10a stays open, and 10b shows what you named. "
+                "If you are not sure of the full list, you can say so instead."
+            ),
             facts=(HOW, KINDS),
             values={"property.kinds": [str(kind) for kind in kinds]},
         )
