@@ -19,7 +19,7 @@ from typer.testing import CliRunner, Result
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
 from firstpaper.intake.events import events
-from firstpaper.law.measures.agenda import agenda
+from firstpaper.law.agenda import agenda
 from tests.cli.person import written
 
 LATE = "2031-12-31"

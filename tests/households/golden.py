@@ -18,7 +18,7 @@ from firstpaper.cli.agenda_words import agenda_text
 from firstpaper.cli.recording import named_event, with_details
 from firstpaper.facts import Case
 from firstpaper.intake import facts_from
-from firstpaper.law.measures.agenda import agenda
+from firstpaper.law.agenda import agenda
 from firstpaper.packet import Stage, build
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.pictures.words import text_of

@@ -10,8 +10,7 @@ from icalendar import Calendar
 
 from firstpaper.cli.output import CALENDAR
 from firstpaper.facts import Case
-from firstpaper.law.measures.agenda import Agenda, agenda
-from firstpaper.law.measures.deadlines import _LAW
+from firstpaper.law.agenda import Agenda, agenda
 from firstpaper.packet import calendar as written
 from firstpaper.packet.calendar import LONGEST_LINE, calendar
 
@@ -166,10 +165,6 @@ def test_it_is_private_and_takes_no_time() -> None:
     for event in read(agenda(case(**SERVED), ON)).values():
         assert event["CLASS"] == "PRIVATE"
         assert event["TRANSP"] == "TRANSPARENT"
-
-
-def test_every_date_there_is_has_a_neutral_name() -> None:
-    assert set(written._names()) == set(_LAW)
 
 
 # --- the lines (RFC 5545, 3.1 and 3.3.11) -----------------------------------------------------------------

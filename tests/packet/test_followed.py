@@ -9,7 +9,7 @@ import pytest
 from icalendar import Calendar
 from pypdf import PdfReader
 
-from firstpaper.law.measures.agenda import agenda
+from firstpaper.law.agenda import agenda
 from firstpaper.packet import Packet, Stage, build
 from firstpaper.packet.calendar import calendar
 from firstpaper.packet.drawing import drawn

@@ -7,8 +7,8 @@ from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.intake import Asked, Topic, echo
 from firstpaper.intake.events import events, happened_already, in_short, recorded
-from firstpaper.law.measures.agenda import Agenda, Entry, Later, State
-from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning
+from firstpaper.law.agenda import Agenda, Entry, Later, State
+from firstpaper.law.deadline import Actor, Deadline, Meaning
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
@@ -201,6 +201,7 @@ def deadline_data(deadline: Deadline) -> dict[str, object]:
     """The days, the counting and the authority of one date."""
     return {
         "key": deadline.key,
+        "part": deadline.dated.part or None,
         "title": deadline.title,
         "meaning": deadline.meaning,
         "target": deadline.target,

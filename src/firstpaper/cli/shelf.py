@@ -1,6 +1,6 @@
 """How each case file of a folder stands, worked out without writing anything anywhere."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -13,12 +13,11 @@ from firstpaper.cli.output import drafts_beside
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.facts import Case, known
 from firstpaper.intake import asked, standing
-from firstpaper.law.finding import Finding
-from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning, deadlines
+from firstpaper.law.deadline import Actor, Meaning
+from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.service import service_complete
 from firstpaper.law.register import findings
-from firstpaper.locale import _
 
 ENDING = ".case"
 SET_ASIDE = ".damaged"
@@ -39,7 +38,7 @@ class Stage(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Date:
-    """One day that matters in a case. `key` is that of the deadline, or the id of the rule that gave it."""
+    """One day that matters in a case, with the `key` of its kind."""
 
     day: date
     key: str
@@ -130,7 +129,7 @@ def _shelved(path: Path, case: Case, on: date) -> Shelved:
     found = () if filed else findings(case, on)
     count = None if filed else len(stops(found))
     left = sum(case.fact(one.key) is None for one in asked(case))
-    dates = sorted((*_rule_dates(found, on), *_deadlines(case, on)), key=lambda one: (one.day, one.key))
+    dates = sorted(_dates(case, on), key=lambda one: (one.day, one.key))
     ahead = [one for one in dates if one.day >= on]
     return Shelved(
         file=path.name,
@@ -177,43 +176,8 @@ def _is_drafted(path: Path) -> bool:
     return any(draft.stat().st_mtime >= saved for draft in drafts)
 
 
-def _deadlines(case: Case, on: date) -> Iterator[Date]:
-    """What was counted from recorded events; days that hang on a filing only planned are left out."""
+def _dates(case: Case, on: date) -> Iterator[Date]:
+    """The open dates of the case; days that hang on a filing only planned are left out."""
     for one in deadlines(case, on):
         if not one.planned:
-            yield Date(_day_ahead(one, on), one.key, one.title, one.who, one.meaning, one.missed(on))
-
-
-def _day_ahead(one: Deadline, on: date) -> date:
-    """The day to aim for; once it has passed, the court day that keeps the time open."""
-    return one.rolled if one.target < on <= one.rolled else one.target
-
-
-def _rule_dates(found: tuple[Finding, ...], on: date) -> Iterator[Date]:
-    """Days before the filing that findings name."""
-    for one in found:
-        if one.id not in _WATCHED:
-            continue
-        name, meaning = _WATCHED[one.id]
-        day = one.dates.get(name)
-        if day is None:
-            continue
-        last = one.dates.get(f"{name}_moved_to", day)
-        missed = meaning is Meaning.LAST_DAY and on > last
-        aim = last if day < on <= last else day
-        yield Date(aim, one.id, _titles()[one.id], Actor.PETITIONER, meaning, missed)
-
-
-_WATCHED = {
-    "residence.same_spouse": ("first_court_day", Meaning.FIRST_DAY),
-    "nullity.last_day": ("last_day", Meaning.LAST_DAY),
-    "children.declaration_windows": ("rescind_by", Meaning.LAST_DAY),
-}
-
-
-def _titles() -> Mapping[str, str]:
-    return {
-        "residence.same_spouse": _("First day to file, with enough time lived here"),
-        "nullity.last_day": _("Last day to ask for the nullity"),
-        "children.declaration_windows": _("Last day to take back a declaration of parentage"),
-    }
+            yield Date(one.day_ahead(on), one.key, one.title, one.who, one.meaning, one.missed(on))

@@ -166,12 +166,23 @@ def findings(case: Case, on: date, ids: Sequence[str] | None = None) -> tuple[Fi
     return tuple(sorted(_each(chosen, case, on), key=_heaviest_first))
 
 
+def is_rule(identity: str) -> bool:
+    """Whether there is a rule of that id."""
+    return identity in _DECLARED or _ROOT.joinpath(*identity.split(".")).with_suffix(".py").is_file()
+
+
+def rule_called(identity: str) -> Rule:
+    """The rule of that id; only its own file is loaded.
+
+    Raises ModuleNotFoundError where there is none.
+    """
+    if identity not in _DECLARED:
+        _load(identity)
+    return _DECLARED[identity]
+
+
 def _called(ids: Iterable[str]) -> Iterator[Rule]:
-    for identity in ids:
-        if identity not in _DECLARED and _ROOT.joinpath(*identity.split(".")).with_suffix(".py").is_file():
-            _load(identity)
-        if identity in _DECLARED:
-            yield _DECLARED[identity]
+    return (rule_called(identity) for identity in ids if is_rule(identity))
 
 
 def _load(identity: str) -> None:

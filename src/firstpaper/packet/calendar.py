@@ -10,8 +10,8 @@ from datetime import date
 from hashlib import sha256
 
 from firstpaper.counting import days_after, short_date
-from firstpaper.law.measures.agenda import Agenda, Entry, State
-from firstpaper.law.measures.deadlines import Deadline, Meaning
+from firstpaper.law.agenda import Agenda, Entry, State
+from firstpaper.law.deadline import Deadline, Meaning
 from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
 
@@ -49,7 +49,7 @@ def _event(one: Entry, found: Agenda, calendar_id: str, plain_titles: bool) -> I
     day = one.deadline.target
     title = _plain_title() if plain_titles else _title(one)
     yield "BEGIN:VEVENT"
-    yield f"UID:{_uid(calendar_id, one.deadline.key)}"
+    yield f"UID:{_uid(calendar_id, one.deadline.id)}"
     yield f"DTSTAMP:{found.on:%Y%m%d}T000000Z"
     yield f"SEQUENCE:{max(0, (found.on - FIRST_DAY_COUNTED).days)}"
     yield f"DTSTART;VALUE=DATE:{day:%Y%m%d}"
@@ -74,9 +74,9 @@ def _status(one: Entry) -> str:
     return "CONFIRMED" if sure else "TENTATIVE"
 
 
-def _uid(calendar_id: str, key: str) -> str:
+def _uid(calendar_id: str, name: str) -> str:
     """The name of an entry, the same in every file of the case. It gives away neither case nor date."""
-    return sha256(f"{calendar_id} {key}".encode()).hexdigest()[:32]
+    return sha256(f"{calendar_id} {name}".encode()).hexdigest()[:32]
 
 
 def _reminders(one: Entry) -> Iterable[str]:
@@ -90,7 +90,7 @@ def _plain_title() -> str:
 
 
 def _title(one: Entry) -> str:
-    name = _names()[one.deadline.key]
+    name = one.deadline.neutral
     if one.state is State.DONE:
         return _("Court papers, done: {name}").format(name=name)
     if one.state in (State.NOT_NEEDED, State.PASSED):
@@ -110,30 +110,6 @@ def _hangs_on(deadline: Deadline) -> str:
             day=short_date(deadline.rolled)
         )
     return _("This day hangs on the day of filing.") if deadline.planned else ""
-
-
-def _names() -> dict[str, str]:
-    """Neutral names of the dates: no person, no kind of case, nothing of what is in the papers."""
-    return {
-        "fees.waiver_deemed": _("answer about the fee due"),
-        "fees.waiver_denied": _("fee or new request due"),
-        "service.acknowledgment": _("signed form due back"),
-        "response.petition": _("answer due"),
-        "response.amended_petition": _("answer due"),
-        "response.revocation": _("answer due"),
-        "response.default_from": _("next step possible"),
-        "disclosure.petitioner": _("list due"),
-        "disclosure.respondent": _("list from the other side due"),
-        "disclosure.final": _("last list due"),
-        "waiting.earliest_end": _("waiting time over"),
-        "waiting.summary_credit": _("waiting time perhaps over"),
-        "dismissal.review": _("review by the court"),
-        "dismissal.unserved": _("hand over papers by now"),
-        "dismissal.serve_by": _("last day to hand over papers"),
-        "dismissal.prove_by": _("last day for the proof"),
-        "dismissal.untried": _("finish by now"),
-        "dismissal.finish_by": _("last day to finish"),
-    }
 
 
 def _escaped(text: str) -> str:

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import Case
 from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
-from firstpaper.law.measures.agenda import Agenda, State, agenda
-from firstpaper.law.measures.deadlines import deadlines
+from firstpaper.law.agenda import Agenda, State, agenda
+from firstpaper.law.deadline_register import deadlines
 from tests.forms.any_case import any_case, filing_days
 
 ON = date(2027, 1, 6)

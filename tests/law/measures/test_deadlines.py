@@ -6,6 +6,7 @@ What is left out of `expect` must not be there at all.
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date, time, timedelta
 from itertools import pairwise
 from pathlib import Path
@@ -18,9 +19,9 @@ from hypothesis import strategies as st
 
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
+from firstpaper.law.deadline import Actor, Deadline, Meaning
+from firstpaper.law.deadline_register import all_deadlines, deadlines
 from firstpaper.law.figure import FigureNotInForce, court_calendar
-from firstpaper.law.measures import deadlines as measure
-from firstpaper.law.measures.deadlines import Actor, Deadline, Meaning, deadlines
 from firstpaper.law.measures.disclosure import tax_returns_since
 from firstpaper.law.measures.due import due_at_court, months_after
 from firstpaper.law.measures.record import FAR_AHEAD_DAYS, happened
@@ -357,11 +358,10 @@ def test_a_number_that_no_known_law_sets_costs_only_its_own_dates(monkeypatch: p
     everything = {each.key for each in deadlines(case, on)}
 
     def without_a_number(_case: Case, _on: date) -> Any:
-        raise FigureNotInForce("not known", "service.acknowledgment_wait_days")
+        raise FigureNotInForce("not known", "disclosure.days")
 
-    monkeypatch.setattr(measure, "_service", without_a_number)
-    assert {each.key for each in deadlines(case, on)} == everything
-    monkeypatch.setattr(measure, "_disclosure", without_a_number)
+    without = replace(all_deadlines()["disclosure.petitioner"], count=without_a_number)
+    monkeypatch.setitem(all_deadlines(), "disclosure.petitioner", without)
     left = {each.key for each in deadlines(case, on)}
-    assert left == {key for key in everything if not key.startswith("disclosure.")}
+    assert left == everything - {"disclosure.petitioner"}
     assert left < everything

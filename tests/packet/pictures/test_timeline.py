@@ -111,8 +111,18 @@ def test_a_joint_petition_waits_from_its_filing() -> None:
     assert "The other side took part" not in found
 
 
-@pytest.mark.parametrize(("on", "fill"), [(date(2026, 11, 25), Fill.WHITE), (date(2026, 12, 1), Fill.BLACK)])
-def test_the_last_day_of_a_nullity_is_shown(on: date, fill: Fill) -> None:
+@pytest.mark.parametrize(
+    ("on", "stands", "fill"),
+    [
+        (date(2026, 11, 25), date(2026, 11, 26), Fill.WHITE),
+        (date(2026, 11, 26), date(2026, 11, 26), Fill.WHITE),
+        (date(2026, 11, 30), date(2026, 11, 30), Fill.WHITE),
+        (date(2026, 12, 1), date(2026, 11, 26), Fill.BLACK),
+    ],
+)
+def test_the_last_day_of_a_nullity_is_shown_and_is_not_gone_while_it_is_open(
+    on: date, stands: date, fill: Fill
+) -> None:
     # Fam. Code 2211(e): four years after a marriage of November 26, 2022 end on Thanksgiving Day 2026.
     force = {
         "matter.kind": "nullity",
@@ -122,7 +132,7 @@ def test_the_last_day_of_a_nullity_is_shown(on: date, fill: Fill) -> None:
         "dates.married_on": D("2022-11-26"),
     }
     found = rows(timeline(case(force), on))["Last day to file: force"]
-    assert found.marks == (Mark(date(2026, 11, 26), fill),)
+    assert found.marks == (Mark(stands, fill),)
     assert found.says == (
         "For the ground force, the last day to file is Thu, Nov 26, 2026 "
         "(court closed, so Mon, Nov 30, 2026)."

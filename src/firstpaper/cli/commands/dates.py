@@ -18,8 +18,8 @@ from firstpaper.locale import _
 
 if TYPE_CHECKING:
     from firstpaper.facts import Case
+    from firstpaper.law.agenda import Agenda
     from firstpaper.law.finding import Finding
-    from firstpaper.law.measures.agenda import Agenda
 
 
 CALENDAR_ID_LETTERS = 20
@@ -93,7 +93,7 @@ class Wanted:
 def _dates(told: "Case", day: date, wanted: Wanted) -> Result:
     from firstpaper.cli.agenda_words import agenda_text
     from firstpaper.intake import standing
-    from firstpaper.law.measures.agenda import agenda
+    from firstpaper.law.agenda import agenda
 
     case = standing(told)
     found = agenda(case, day)

@@ -18,8 +18,8 @@ from firstpaper.locale import _, _n
 if TYPE_CHECKING:
     from firstpaper.facts import Case
     from firstpaper.intake import Topic
+    from firstpaper.law.agenda import Entry
     from firstpaper.law.finding import Finding
-    from firstpaper.law.measures.agenda import Entry
 
 SOON_DAYS = 400
 """How far ahead the dates lie that are shown at once; the rest is for `firstpaper dates`."""
@@ -246,7 +246,7 @@ def _dates_text(before: "Case", after: "Case", on: date) -> Iterator[str]:
 def _new_dates(before: "Case", after: "Case", on: date) -> "list[Entry]":
     """The open dates that were not there before, or on another day."""
     from firstpaper.intake import standing
-    from firstpaper.law.measures.agenda import agenda
+    from firstpaper.law.agenda import agenda
 
     old = {
         one.deadline.key: (one.deadline.target, one.deadline.rolled, one.deadline.planned)

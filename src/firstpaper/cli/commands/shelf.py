@@ -166,7 +166,7 @@ def _counts(one: "Shelved") -> Iterator[str]:
 
 
 def _title(one: "Date") -> str:
-    from firstpaper.law.measures.deadlines import Actor
+    from firstpaper.law.deadline import Actor
 
     return _("{title} (the other side)").format(title=one.title) if one.who is Actor.RESPONDENT else one.title
 

@@ -23,12 +23,13 @@ _UNSEEN = (ServiceMethod.PUBLICATION, ServiceMethod.POSTING)
 class DisclosureDue:
     """By when one side serves its preliminary declaration of disclosure on the other.
 
-    `after_publication` tells that the shorter time after a response to a published or posted summons
-    runs. For the second petitioner of a joint petition the section names no day: counting from the
-    joint filing is our reading.
+    `since` is the day from which the time runs. `after_publication` tells that it is the shorter time
+    after a response to a published or posted summons. For the second petitioner of a joint petition the
+    section names no day: counting from the joint filing is our reading.
     """
 
     who: Who
+    since: date
     due: Due
     certainty: Certainty
     after_publication: bool
@@ -105,4 +106,4 @@ def tax_returns_since(served: date) -> date:
 
 def _owed(who: Who, start: date, law: FigureValue, *, after_publication: bool = False) -> DisclosureDue:
     counted = days_after(start, law.value)
-    return DisclosureDue(who, due_elsewhere(counted), law.certainty, after_publication)
+    return DisclosureDue(who, start, due_elsewhere(counted), law.certainty, after_publication)

@@ -4,9 +4,13 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting import days_after
-from firstpaper.facts import Case, Day
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import Declaration
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.children import ListedChild
 from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after
+
+SIGNED = frozenset({Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY})
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +23,19 @@ class DeclarationWindows:
 
     rescind_by: Due
     challenge_by: Due
+
+
+def windows_of(case: Case, child: ListedChild, on: date) -> DeclarationWindows | None:
+    """The windows of a child's declaration, by the law of the day `on`.
+
+    None where none was signed, where its day was not told, and where a parent was under 18 at the signing:
+    then other days hold.
+    """
+    signed = known(case.fact(f"{child.key}.declared_on"))
+    under_age = known(case.fact(f"{child.key}.declared_under_age"))
+    if child.declaration not in SIGNED or under_age or signed is None:
+        return None
+    return declaration_windows(case, signed, on)
 
 
 def declaration_windows(case: Case, signed: Day, on: date) -> DeclarationWindows:

@@ -8,13 +8,12 @@ from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union
 from firstpaper.law.authority import Certainty
+from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures import service, waiting
-from firstpaper.law.measures.deadlines import deadlines
 from firstpaper.law.measures.marriage import separation
-from firstpaper.law.measures.nullity import grounds, time_limit
 from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
-from firstpaper.law.words import ground_words, spell_day
+from firstpaper.law.words import spell_day
 from firstpaper.locale import _
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span, days_of, gone_and_ahead
 from firstpaper.packet.pictures.window import around, in_reach
@@ -54,10 +53,9 @@ def _each(case: Case, on: date, filed: date | None) -> Iterator[_Dated]:
     yield from _break(case)
     if filed is None:
         yield from _residence_met(case, on)
-        yield from _nullity_limits(case, on)
     yield _filing(on, filed)
     yield from _happened(case, on)
-    yield from _to_come(case, on, filed or on)
+    yield from _to_come(case, on)
     yield from _supposed_end(case, on)
 
 
@@ -108,18 +106,6 @@ def _residence_met(case: Case, on: date) -> Iterator[_Dated]:
         yield _mark(min(safe), _("Time lived here is long enough"), says, on)
 
 
-def _nullity_limits(case: Case, on: date) -> Iterator[_Dated]:
-    for ground in grounds(case):
-        limit = time_limit(case, ground, on)
-        if limit.last_day:
-            words = ground_words(ground)
-            title = _("Last day to file: {ground}").format(ground=words)
-            says = _("For the ground {ground}, the last day to file is {day}.").format(
-                ground=words, day="{day}"
-            )
-            yield _mark(limit.last_day, title, says, on, rolled=limit.rolled)
-
-
 def _filing(on: date, filed: date | None) -> _Dated:
     if filed:
         return _mark(filed, _("Petition filed"), _("The petition was filed on {day}."), on)
@@ -153,26 +139,16 @@ def _happened(case: Case, on: date) -> Iterator[_Dated]:
             yield _mark(happened_on, title, says, on)
 
 
-def _to_come(case: Case, on: date, filing: date) -> Iterator[_Dated]:
+def _to_come(case: Case, on: date) -> Iterator[_Dated]:
     """The dates still open, each with the time that runs until it."""
-    complete, running, words = service.service_complete(case, on), waiting.clock(case, on), _words_to_come()
-    starts = {
-        "disclosure.petitioner": filing,
-        "response.petition": complete.day if complete else None,
-        "waiting.earliest_end": running.start if running else None,
-    }
     for one in deadlines(case, on):
-        if one.key in words:
-            title, says = words[one.key]
-            start = starts.get(one.key)
-            spans = tuple(gone_and_ahead(start, one.target, on)) if start else ()
-            yield _mark(
-                one.target,
-                *_as_sure(title, says, one.certainty),
-                on,
-                rolled=one.rolled,
-                spans=spans,
-            )
+        if chart := one.chart:
+            since = one.dated.since
+            stands = one.day_ahead(on)
+            spans = tuple(gone_and_ahead(since, stands, on)) if since else ()
+            words = _as_sure(chart.title, chart.says, one.certainty)
+            fill = Fill.WHITE if one.ahead(on) else Fill.BLACK
+            yield _mark(one.target, *words, on, rolled=one.rolled, spans=spans, mark=Mark(stands, fill))
 
 
 def _as_sure(title: str, says: str, certainty: Certainty) -> tuple[str, str]:
@@ -180,46 +156,6 @@ def _as_sure(title: str, says: str, certainty: Certainty) -> tuple[str, str]:
     if certainty.confirmed:
         return title, says
     return _("{title} (not confirmed)").format(title=title), " ".join((says, _("That is not confirmed.")))
-
-
-def _words_to_come() -> dict[str, tuple[str, str]]:
-    """The dates to come that belong on the picture. The years in which a case can go stale do not."""
-    return {
-        "fees.waiver_deemed": (
-            _("Court acts on the fee waiver"),
-            _("The court acts on your fee waiver request by {day}."),
-        ),
-        "fees.waiver_denied": (
-            _("Fee or new request due"),
-            _("You pay the fee, ask again or ask for a hearing by {day}."),
-        ),
-        "service.acknowledgment": (
-            _("Signed form due back"),
-            _("The form that says the papers came is due back by {day}."),
-        ),
-        "response.petition": (_("Response due"), _("The other side has until {day} to respond.")),
-        "response.amended_petition": (
-            _("Answer to the amended petition due"),
-            _("The other side has until {day} to answer the amended petition."),
-        ),
-        "response.revocation": (
-            _("Answer after the revocation due"),
-            _("An amended paper is due by {day}, after the joint petition was revoked."),
-        ),
-        "response.default_from": (
-            _("A default can be asked for"),
-            _("From {day} on you can ask for a default."),
-        ),
-        "disclosure.petitioner": (_("Your disclosure due"), _("Your disclosure is due by {day}.")),
-        "disclosure.respondent": (
-            _("Their disclosure due"),
-            _("The other side's disclosure is due by {day}."),
-        ),
-        "waiting.earliest_end": (
-            _("Earliest end"),
-            _("The marriage or partnership cannot end before {day}."),
-        ),
-    }
 
 
 def _supposed_end(case: Case, on: date) -> Iterator[_Dated]:
@@ -242,12 +178,16 @@ def _mark(
     *,
     rolled: date | None = None,
     spans: tuple[Span, ...] = (),
+    mark: Mark | None = None,
 ) -> _Dated:
-    """One day with its words; `rolled` is the day a closed court moves it to."""
+    """One day with its words; `rolled` is the day a closed court moves it to.
+
+    The mark is black from its day on, unless another one is given.
+    """
     words = short_date(when)
     notes: tuple[str, ...] = (words,)
     if rolled and rolled != when:
         moved = _("court closed, so {day}").format(day=short_date(rolled))
         notes = (words, f"({moved})")
-    mark = Mark(when, Fill.BLACK if when <= today else Fill.WHITE)
-    return _Dated(when, Row(title, notes, says.format(day=" ".join(notes)), spans, (mark,)))
+    mark = mark or Mark(when, Fill.BLACK if when <= today else Fill.WHITE)
+    return _Dated(mark.day, Row(title, notes, says.format(day=" ".join(notes)), spans, (mark,)))

@@ -7,8 +7,8 @@ from itertools import groupby
 
 from firstpaper.counting import days_after, month_name, short_date
 from firstpaper.intake.events import events, in_short
-from firstpaper.law.measures.agenda import Agenda, Entry, State, agenda
-from firstpaper.law.measures.deadlines import Actor, Deadline
+from firstpaper.law.agenda import Agenda, Entry, State, agenda
+from firstpaper.law.deadline import Actor, Deadline
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _

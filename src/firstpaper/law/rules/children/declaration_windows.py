@@ -5,16 +5,13 @@ from datetime import date
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Declaration
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import ListedChild, listed_children
-from firstpaper.law.measures.parentage import declaration_windows as windows_of
+from firstpaper.law.measures.parentage import SIGNED, windows_of
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first
 from firstpaper.locale import _
-
-SIGNED = frozenset({Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY})
 
 
 @rule(
@@ -57,28 +54,26 @@ def _about(case: Case, child: ListedChild, on: date) -> Iterator[Found]:
     facts = (f"{child.key}.declaration", f"{child.key}.declared_on", f"{child.key}.declared_under_age")
     if known(case.fact(facts[2])):
         yield _under_age(name, facts, on)
-    elif signed := known(case.fact(facts[1])):
-        windows = windows_of(case, signed, on)
-        if on <= windows.challenge_by.rolled:
-            can_take_back = on <= windows.rescind_by.rolled
-            last = windows.rescind_by if can_take_back else windows.challenge_by
-            says = (
-                _("Each of you can still take back the declaration of parentage for {name}, until {day}.")
-                if can_take_back
-                else _(
-                    "The declaration of parentage for {name} can be fought for fraud, duress or a mistake, "
-                    "until {day} at least."
-                )
+    elif (windows := windows_of(case, child, on)) and on <= windows.challenge_by.rolled:
+        can_take_back = on <= windows.rescind_by.rolled
+        last = windows.rescind_by if can_take_back else windows.challenge_by
+        says = (
+            _("Each of you can still take back the declaration of parentage for {name}, until {day}.")
+            if can_take_back
+            else _(
+                "The declaration of parentage for {name} can be fought for fraud, duress or a mistake, "
+                "until {day} at least."
             )
-            yield Found(
-                Outcome.MET,
-                Weight.LOOK_AGAIN if can_take_back else Weight.GOOD_TO_KNOW,
-                says.format(name=name, day=spell_date(last.target)),
-                _("If there is any doubt who a parent is, see a lawyer before that day."),
-                facts=facts,
-                dates={"rescind_by": windows.rescind_by.target, "challenge_by": windows.challenge_by.target},
-                steps=last.steps,
-            )
+        )
+        yield Found(
+            Outcome.MET,
+            Weight.LOOK_AGAIN if can_take_back else Weight.GOOD_TO_KNOW,
+            says.format(name=name, day=spell_date(last.target)),
+            _("If there is any doubt who a parent is, see a lawyer before that day."),
+            facts=facts,
+            dates={"rescind_by": windows.rescind_by.target, "challenge_by": windows.challenge_by.target},
+            steps=last.steps,
+        )
 
 
 def _under_age(name: str, facts: tuple[str, ...], on: date) -> Found:

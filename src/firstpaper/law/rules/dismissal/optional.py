@@ -18,7 +18,7 @@ WARN_UNSERVED_MONTHS, WARN_UNTRIED_MONTHS = 18, 30
 
 @rule(
     "When a judge may dismiss a case that does not move",
-    cite=("Code Civ. Proc. 583.420", "Code Civ. Proc. 583.161"),
+    cite=("Code Civ. Proc. 583.420(a)(1)", "Code Civ. Proc. 583.420(a)(2)(A)", "Code Civ. Proc. 583.161"),
     since=date(2014, 1, 1),
     not_modelled="Courts that set two years instead of three by rule, and what a judge weighs.",
 )

@@ -4,7 +4,7 @@
 those that wait for something to happen first.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -12,9 +12,10 @@ from enum import StrEnum
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
 from firstpaper.facts.record import Service
+from firstpaper.law.deadline import Deadline, DeadlineKind, Event, Meaning
+from firstpaper.law.deadline_register import all_deadlines, deadlines
 from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures import fees, service
-from firstpaper.law.measures.deadlines import Deadline, Meaning, deadlines
 from firstpaper.law.measures.record import begins_on, filed_on, happened, joint, took_part
 from firstpaper.locale import _
 
@@ -86,9 +87,9 @@ class Agenda:
 def agenda(case: Case, on: date) -> Agenda:
     """The dates of a case as they stand on the day `on`."""
     filed = filed_on(case, on)
-    open_now = {one.key: one for one in deadlines(case, on)}
-    entries = [Entry(one, _state(one, on)) for one in open_now.values()]
-    entries += _ended(case, on, open_now)
+    open_now = deadlines(case, on)
+    entries = [Entry(one, _state(one, on)) for one in open_now]
+    entries += _ended(case, on, {one.id for one in open_now})
     entries += _waiver_by_silence(case, on)
     taken = {one.deadline.key for one in entries}
     later = {one.example.key: one for one in _later(case, on) if one.example.key not in taken}
@@ -111,41 +112,26 @@ def _state(one: Deadline, on: date) -> State:
 
 # --- what something has ended ----------------------------------------------------------------------
 
-SERVICE, PROOF = "record.service", "record.service.proof_filed_on"
-RESPONSE, APPEARED = "record.response_filed_on", "record.appeared_on"
-ORDER = "record.support_or_custody_order"
-NEEDS_NO_SERVICE = (RESPONSE, APPEARED, ORDER)
-
-_ENDED_BY: Mapping[str, tuple[str, tuple[str, ...]]] = {
-    "service.acknowledgment": ("record.service.acknowledgment_back_on", (RESPONSE, APPEARED)),
-    "response.petition": (RESPONSE, ()),
-    "response.amended_petition": (RESPONSE, ()),
-    "response.revocation": (RESPONSE, ()),
-    "response.default_from": ("record.default_asked_on", (RESPONSE, APPEARED)),
-    "disclosure.petitioner": ("record.disclosure_served_on", ()),
-    "disclosure.respondent": ("record.other_disclosure_served_on", ()),
-    "disclosure.final": ("record.final_disclosure", ()),
-    "dismissal.unserved": (SERVICE, NEEDS_NO_SERVICE),
-    "dismissal.serve_by": (SERVICE, NEEDS_NO_SERVICE),
-    "dismissal.prove_by": (PROOF, NEEDS_NO_SERVICE),
-    "dismissal.untried": ("", (ORDER,)),
-    "dismissal.finish_by": ("", (ORDER,)),
-}
-"""What ends each date: the fact that says it was done, and those that make it needless."""
+SERVICE = "record.service"
 
 
-def _ended(case: Case, on: date, open_now: Mapping[str, Deadline]) -> Iterator[Entry]:
+def _ended(case: Case, on: date, open_now: Set[str]) -> Iterator[Entry]:
     """The dates that would be open, had nothing been recorded that ends them."""
     seen = case.model_copy(update={"record": happened(case, on)})
-    for key, (doing, needless) in _ENDED_BY.items():
-        if key in open_now:
+    for kind in all_deadlines().values():
+        facts = [*kind.needless_by, *([kind.done_by] if kind.done_by else [])]
+        if not facts:
             continue
-        without = _supposing(case, dict.fromkeys(needless) | ({doing: None} if doing else {}))
-        would_be = {one.key: one for one in deadlines(without, on)}
-        if key in would_be:
-            done = bool(doing) and _was_done(seen, on, doing)
-            done_on = _done_on(seen, on, doing) if done else None
-            yield Entry(would_be[key], State.DONE if done else State.NOT_NEEDED, done_on)
+        for one in kind.counted(_supposing(case, dict.fromkeys(facts)), on):
+            if one.id not in open_now:
+                yield _how_it_ended(one, seen, on)
+
+
+def _how_it_ended(one: Deadline, seen: Case, on: date) -> Entry:
+    doing = one.kind.done_by
+    if doing and _was_done(seen, on, doing):
+        return Entry(one, State.DONE, _done_on(seen, on, doing))
+    return Entry(one, State.NOT_NEEDED)
 
 
 def _was_done(seen: Case, on: date, doing: str) -> bool:
@@ -169,8 +155,8 @@ def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
     except FigureNotInForce:
         return
     if counted and counted.day < on:
-        then = deadlines(case, counted.day)
-        yield from (Entry(one, State.PASSED) for one in then if one.key == "fees.waiver_deemed")
+        kind = all_deadlines()["fees.waiver_deemed"]
+        yield from (Entry(one, State.PASSED) for one in kind.counted(case, counted.day))
 
 
 # --- what waits for something to happen --------------------------------------------------------------
@@ -178,11 +164,11 @@ def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
 
 @dataclass(frozen=True, slots=True)
 class _Supposed:
-    """Something that may happen next: what is said of it, its facts, and the dates it would start."""
+    """Something that may happen next: what is said of it, and its facts."""
 
+    event: Event
     starts: str
     facts: Mapping[str, object]
-    keys: tuple[str, ...]
 
 
 def _later(case: Case, on: date) -> Iterator[Later]:
@@ -190,23 +176,29 @@ def _later(case: Case, on: date) -> Iterator[Later]:
         return
     filing = {} if filed_on(case, on) else {"record.filed_on": Day.of(on)}
     for one in (*_of_fees(case, on), *_of_service(case, on), *_of_answers(case, on)):
-        supposed = {each.key: each for each in deadlines(_supposing(case, {**filing, **one.facts}), on)}
-        yield from (Later(one.starts, supposed[key]) for key in one.keys if key in supposed)
+        supposed = _supposing(case, {**filing, **one.facts})
+        yield from (
+            Later(one.starts, each) for kind in _waiting_for(one.event) for each in kind.counted(supposed, on)
+        )
+
+
+def _waiting_for(event: Event) -> Iterator[DeadlineKind]:
+    return (kind for kind in all_deadlines().values() if kind.waits_for is event)
 
 
 def _of_fees(case: Case, on: date) -> Iterator[_Supposed]:
     today, fee = Day.of(on), known(case.record.fee)
     if fee is None and known(case.waiver.wanted):
         yield _Supposed(
+            Event.WAIVER_ASKED,
             _("once you ask for the fee waiver"),
             {"record.fee": FeeState.WAIVER_ASKED, "record.waiver_filed_on": today},
-            ("fees.waiver_deemed",),
         )
     if fee is FeeState.WAIVER_ASKED or (fee is None and known(case.waiver.wanted)):
         yield _Supposed(
+            Event.WAIVER_DENIED,
             _("if the fee waiver is denied"),
             {"record.fee": FeeState.WAIVER_DENIED, "record.waiver_denied_on": today},
-            ("fees.waiver_denied",),
         )
 
 
@@ -214,17 +206,15 @@ def _of_service(case: Case, on: date) -> Iterator[_Supposed]:
     if joint(case) or took_part(case, on) or service.service_complete(case, on) is not None:
         return
     today, how = Day.of(on), service.method(case)
-    started = ("response.petition", "response.default_from", "waiting.earliest_end")
     if how is None:
         by_hand = {_METHOD: ServiceMethod.PERSONAL, "record.service.served_on": today}
-        yield _Supposed(_("once the papers are served"), by_hand, started)
+        yield _Supposed(Event.SERVED, _("once the papers are served"), by_hand)
         mailed = {_METHOD: ServiceMethod.ACKNOWLEDGMENT, "record.service.mailed_on": today}
-        with_form = _("if mailed with form FL-117")
-        yield _Supposed(with_form, mailed, ("service.acknowledgment",))
+        yield _Supposed(Event.MAILED_WITH_FORM, _("if mailed with form FL-117"), mailed)
     elif known(case.fact(service.start_key(how))) is None:
         back = {"record.service.acknowledgment_back_on": today}
         facts = {service.start_key(how): today, **(back if how is ServiceMethod.ACKNOWLEDGMENT else {})}
-        yield _Supposed(_starts_with(how), facts, started)
+        yield _Supposed(Event.SERVED, _starts_with(how), facts)
 
 
 def _starts_with(how: ServiceMethod) -> str:
@@ -240,15 +230,13 @@ def _of_answers(case: Case, on: date) -> Iterator[_Supposed]:
     newer = known(record.revoked_on if joint(case) else record.amended_on)
     if newer is not None and known(record.amended_served_on) is None:
         yield _Supposed(
+            Event.AMENDED_SERVED,
             _("once the amended paper is served"),
             {"record.amended_served_on": today},
-            ("response.amended_petition", "response.revocation"),
         )
     if not joint(case) and known(record.response_filed_on) is None:
         yield _Supposed(
-            _("once the other side responds"),
-            {RESPONSE: today},
-            ("disclosure.petitioner", "disclosure.respondent"),
+            Event.RESPONSE, _("once the other side responds"), {"record.response_filed_on": today}
         )
 
 

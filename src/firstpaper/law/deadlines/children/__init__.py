@@ -1,0 +1,1 @@
+"""Last days that have to do with who a parent is."""

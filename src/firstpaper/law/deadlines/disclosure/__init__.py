@@ -1,0 +1,1 @@
+"""By when the declarations of disclosure are served."""

@@ -1,0 +1,1 @@
+"""The days after which a case ends, or can end, for delay."""

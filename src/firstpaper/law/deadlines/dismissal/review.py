@@ -1,0 +1,23 @@
+"""The next day by which the court looks at the case."""
+
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.law.deadline import Actor, Dated, Meaning
+from firstpaper.law.deadline_register import deadline
+from firstpaper.law.measures import dismissal
+
+
+@deadline(
+    "By about this day the court looks at how the case goes",
+    rule="dismissal.review",
+    who=Actor.COURT,
+    meaning=Meaning.COURT_DAY,
+    if_missed="Your court may call you in. Read its mail.",
+    neutral="review by the court",
+    hangs_on_filing=True,
+)
+def review(case: Case, on: date) -> Dated | None:
+    """Each 180 days from the filing."""
+    due = dismissal.next_review(case, on)
+    return Dated(due) if due else None

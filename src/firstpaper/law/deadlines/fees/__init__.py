@@ -1,0 +1,1 @@
+"""Dates that a request to waive the fee starts."""

@@ -1,0 +1,1 @@
+"""Until when a nullity can be asked for."""

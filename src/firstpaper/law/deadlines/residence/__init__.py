@@ -1,0 +1,1 @@
+"""From when on a divorce can be filed here."""

@@ -1,0 +1,1 @@
+"""Until when the other side can answer, and what opens after that."""

@@ -1,0 +1,1 @@
+"""Dates that mailing the papers starts."""

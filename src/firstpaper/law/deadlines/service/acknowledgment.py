@@ -1,0 +1,25 @@
+"""The day by which the form that says the papers came is to be sent back."""
+
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.law.deadline import Actor, Chart, Dated, Event
+from firstpaper.law.deadline_register import deadline
+from firstpaper.law.measures.service import acknowledgment_back_by
+
+
+@deadline(
+    "The form that says the papers came is signed and sent back",
+    rule="service.acknowledgment",
+    who=Actor.RESPONDENT,
+    if_missed="Nobody was served this way. Have the papers served in another way.",
+    neutral="signed form due back",
+    chart=Chart("Signed form due back", "The form that says the papers came is due back by {day}."),
+    done_by="record.service.acknowledgment_back_on",
+    needless_by=("record.response_filed_on", "record.appeared_on"),
+    waits_for=Event.MAILED_WITH_FORM,
+)
+def acknowledgment(case: Case, on: date) -> Dated | None:
+    """Twenty days from the mailing."""
+    back = acknowledgment_back_by(case, on)
+    return Dated(back) if back else None

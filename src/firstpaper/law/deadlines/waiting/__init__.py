@@ -1,0 +1,1 @@
+"""From when on a marriage or partnership can end."""
