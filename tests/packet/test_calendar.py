@@ -57,9 +57,9 @@ def test_the_day_the_law_moves_it_to_is_in_the_description() -> None:
 
 
 def test_a_day_that_hangs_on_law_we_have_not_confirmed_is_tentative_and_says_so() -> None:
-    """Days of posting: Cal. Rules of Court, rule 5.72, from memory. By hand: Code Civ. Proc. 415.10."""
-    posted = {"filed_on": "2026-12-01", "service": {"method": "posting", "first_posted_on": "2026-12-02"}}
-    unsure = by_title(agenda(case(**posted), ON))["Court papers: answer due"]
+    """Fam. Code 2104(f) names no day for the second petitioner. By hand: Code Civ. Proc. 415.10."""
+    together = {"filed_on": "2026-12-01", "joint": True}
+    unsure = by_title(agenda(case(**together), ON))["Court papers: list from the other side due"]
     assert unsure["STATUS"] == "TENTATIVE"
     assert "Not confirmed in the law" in str(unsure["DESCRIPTION"])
     sure = by_title(agenda(case(**SERVED), ON))["Court papers: answer due"]

@@ -99,14 +99,10 @@ def test_a_day_that_has_passed_says_what_follows() -> None:
 
 
 def test_a_day_that_hangs_on_law_we_have_not_confirmed_says_so() -> None:
-    """Days of posting: Cal. Rules of Court, rule 5.72, from memory."""
-    posted = {
-        "record.filed_on": "2026-12-01",
-        "record.service.method": "posting",
-        "record.service.first_posted_on": "2026-12-02",
-    }
-    (words,) = read(sheet(posted, date(2026, 12, 6)))
-    assert "serve a response. (the other side) Not confirmed in the law: ask the self-help center." in words
+    """Fam. Code 2104(f) names no day for the second petitioner of a joint petition."""
+    together = {"record.filed_on": "2026-12-01", "record.joint": True}
+    (words,) = read(sheet(together, date(2026, 12, 6)))
+    assert "on you. (the other side) Not confirmed in the law: ask the self-help center." in words
     (words,) = read(sheet(SERVED, date(2026, 12, 6)))
     assert "Not confirmed" not in words
 

@@ -251,6 +251,13 @@ class FeeState(StrEnum):
     WAIVER_DENIED = "waiver_denied"
 
 
+class WaiverDenial(StrEnum):
+    """Why the court denied a fee waiver: it says so on form FW-003."""
+
+    INCOMPLETE = "incomplete"
+    NOT_ELIGIBLE = "not_eligible"
+
+
 class ServiceMethod(StrEnum):
     """How the summons and petition are served (Cal. Rules of Court, rule 5.68(a))."""
 

@@ -5,7 +5,15 @@ from typing import Annotated
 
 from pydantic import Field
 
-from firstpaper.facts.choices import FeeState, FinalDisclosure, LaterService, MailGoes, ServiceMethod, Who
+from firstpaper.facts.choices import (
+    FeeState,
+    FinalDisclosure,
+    LaterService,
+    MailGoes,
+    ServiceMethod,
+    WaiverDenial,
+    Who,
+)
 from firstpaper.facts.day import Day
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
@@ -82,6 +90,7 @@ class Record(Facts):
     fee: Told[FeeState] = None
     waiver_filed_on: Told[Day] = None
     waiver_denied_on: Told[Day] = None
+    waiver_denied_why: Told[WaiverDenial] = None
     service: Service = Service.nothing()
     response_filed_on: Told[Day] = None
     appeared_on: Told[Day] = None

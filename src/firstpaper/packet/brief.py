@@ -14,6 +14,7 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.needed import FormNeeded, forms_needed
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.law.finding import Finding, Outcome, Weight, waits
+from firstpaper.law.measures.record import day
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
 from firstpaper.locale import _
@@ -21,10 +22,15 @@ from firstpaper.locale import _
 
 @dataclass(frozen=True, slots=True)
 class Earlier:
-    """The petition that an amended one replaces, as it would read on the day of the new one."""
+    """The petition that an amended one replaces, as it was filed.
+
+    It is worked out for its own filing day. `filed_on` is None where that was not recorded: then it is
+    worked out for the day of the new one.
+    """
 
     items: tuple[ItemAnswer, ...]
     attachments: tuple[Attachment, ...]
+    filed_on: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,8 +132,11 @@ def forms_of(brief: Brief) -> tuple[FilledForm, ...]:
 
 
 def _earlier(facts: Case, on: date) -> Earlier:
-    behind = (page for page in attachments(facts, on) if page.form == PETITION)
-    return Earlier(_items(filled_forms(facts, on), PETITION), tuple(behind))
+    recorded = facts.record.amended_on if known(facts.matter.amended) else facts.record.filed_on
+    filed = day(recorded)
+    then = filed or on
+    behind = (page for page in attachments(facts, then) if page.form == PETITION)
+    return Earlier(_items(filled_forms(facts, then), PETITION), tuple(behind), filed)
 
 
 def _items(forms: tuple[FilledForm, ...], number: str) -> tuple[ItemAnswer, ...]:

@@ -95,7 +95,7 @@ METHODS = st.sampled_from(
         (ServiceMethod.ACKNOWLEDGMENT, "acknowledged_on"),
         (ServiceMethod.OUT_OF_STATE_MAIL, "mailed_on"),
         (ServiceMethod.PUBLICATION, "first_published_on"),
-        (ServiceMethod.POSTING, "first_posted_on"),
+        (ServiceMethod.POSTING, "complete_on"),
         (ServiceMethod.COURT_DIRECTED, "complete_on"),
         (ServiceMethod.ABROAD, "complete_on"),
     ]

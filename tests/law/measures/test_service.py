@@ -12,6 +12,7 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import figure
 from firstpaper.law.measures.service import certainty, new_text_begins, proof_texts
 
 NEW_YEAR = date(2027, 1, 1)
@@ -56,6 +57,6 @@ def test_a_method_without_its_day_is_no_less_sure_than_the_law() -> None:
     on = date(2026, 11, 25)
     assert certainty(served(None, None), on) is Certainty.STATUTE
     assert certainty(served(None), on) is Certainty.STATUTE
-    posted = {"method": ServiceMethod.POSTING, "first_posted_on": "2026-06-01"}
-    case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": posted}})
-    assert certainty(case, on) is Certainty.UNCONFIRMED
+    printed = {"method": ServiceMethod.PUBLICATION, "first_published_on": "2026-06-01"}
+    case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": printed}})
+    assert certainty(case, on) is figure("service.complete_days.publication", on).certainty

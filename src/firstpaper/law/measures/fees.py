@@ -26,7 +26,7 @@ def waiver_deemed(case: Case, on: date) -> Counted | None:
 
 
 def after_denial(case: Case, on: date) -> Due | None:
-    """The last day to pay, ask again or ask for a hearing after a waiver was denied (rule 5.43(a))."""
+    """The last day to act after a waiver was denied (rule 5.43(a))."""
     if known(case.record.fee) is not FeeState.WAIVER_DENIED:
         return None
     denied = day(happened(case, on).waiver_denied_on)

@@ -43,7 +43,6 @@ _STARTS = {
     ServiceMethod.ACKNOWLEDGMENT: "acknowledged_on",
     ServiceMethod.OUT_OF_STATE_MAIL: "mailed_on",
     ServiceMethod.PUBLICATION: "first_published_on",
-    ServiceMethod.POSTING: "first_posted_on",
 }
 
 
@@ -255,7 +254,6 @@ def _begun(how: ServiceMethod) -> str:
         ServiceMethod.ACKNOWLEDGMENT: _("the form was signed, and then sent back"),
         ServiceMethod.OUT_OF_STATE_MAIL: _("the papers were mailed; this day is not counted"),
         ServiceMethod.PUBLICATION: _("first printed in the newspaper; this is day 1"),
-        ServiceMethod.POSTING: _("first posted; this day is not counted"),
     }[how]
 
 

@@ -51,6 +51,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "parts": tuple(_parts(items)),
             "pages": tuple(_pages(brief)),
+            "filed": brief.earlier.filed_on,
             "children": has_a_minor_child(brief.case, brief.on),
             "answered": known(brief.case.matter.other_side_answered),
             "by_mail": _may_go_by_mail(brief),

@@ -21,6 +21,9 @@ YEARS_AHEAD_FROM_DAYS = 400
 MOST_LINES_TO_WRITE_ON = 4
 """How many dates to come get a line to write their day on; more would not fit the page."""
 
+MOST_DATES_BESIDE_THEM = 7
+"""How many dates ahead leave room for such lines on the page."""
+
 
 @dataclass(frozen=True, slots=True)
 class Line:
@@ -59,10 +62,15 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "happened": tuple(_happened(brief)),
             "months": tuple(_months(found)),
             "later": later,
-            "write_in": found.planned and sum(len(group.lines) for group in later) <= MOST_LINES_TO_WRITE_ON,
+            "write_in": found.planned and _leaves_room(found, later),
             "in_danger": brief.in_danger,
         },
     )
+
+
+def _leaves_room(found: Agenda, later: tuple[Group, ...]) -> bool:
+    to_come = sum(len(group.lines) for group in later)
+    return to_come <= MOST_LINES_TO_WRITE_ON and len(found.ahead) <= MOST_DATES_BESIDE_THEM
 
 
 def _happened(brief: Brief) -> Iterator[str]:
@@ -113,11 +121,14 @@ def _who(who: Actor) -> str:
     }[who]
 
 
+_MAY_NEVER_COME = frozenset({"service.acknowledgment", "fees.waiver_denied"})
+
+
 def _later(found: Agenda) -> Iterator[Group]:
-    """What waits for something to happen. The form to send back has its place in the service kit."""
+    """What waits for something that is to happen. What may never come has its place on other sheets."""
     waiting: dict[str, list[Line]] = {}
     for one in found.later:
-        if one.example.key == "service.acknowledgment":
+        if one.example.key in _MAY_NEVER_COME:
             continue
         line = Line("", "", one.example.title, _who(one.example.who))
         waiting.setdefault(one.starts, []).append(line)

@@ -68,6 +68,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "filed": filed_on(case, on),
             "on": on,
             "due": target_day(owed.due) if owed else "",
+            "missed": owed is not None and owed.due.missed(on),
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
             "listed": papers(case, on),

@@ -11,8 +11,9 @@ from firstpaper.law.measures.service import acknowledgment_back_by
 @deadline(
     "The form that says the papers came is signed and sent back",
     rule="service.acknowledgment",
+    cite="Code Civ. Proc. 415.30(c)-(d)",
     who=Actor.RESPONDENT,
-    if_missed="Nobody was served this way. Have the papers served in another way.",
+    if_missed="Do not wait for it: have the papers served in another way. If it still comes, it counts.",
     neutral="signed form due back",
     chart=Chart("Signed form due back", "The form that says the papers came is due back by {day}."),
     done_by="record.service.acknowledgment_back_on",

@@ -38,6 +38,9 @@ def waiver(case: Case, on: date) -> Found | None:
     month. The law says "or less", the form "less than", so at the limit to the cent ask the clerk. New
     guidelines come out each January, and the form follows some weeks later. Use the numbers on your form.
 
+    What a veteran gets for a disability from the service does not count as income. The law has said so since
+    January 1, 2026. Leave it out of the sum.
+
     Three: paying would leave you short of money for food, rent or other basic needs. The court can then let
     you off in full, in part, or let you pay over time. This needs the whole second page of the form.
 
@@ -103,7 +106,10 @@ def _judged(case: Case, limit: IncomeLimit | None) -> tuple[str, Outcome, str]:
             limit=in_dollars(limit.monthly)
         ),
         Outcome.NOT_MET,
-        _("If paying would be hard, ask the court all the same. It decides, not this program."),
+        _(
+            "Pay that a veteran gets for a disability from the service does not count: leave it out. "
+            "If paying would be hard, ask the court all the same. It decides, not this program."
+        ),
     )
 
 

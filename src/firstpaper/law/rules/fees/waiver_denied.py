@@ -3,27 +3,29 @@
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import FeeState
+from firstpaper.facts.choices import FeeState, WaiverDenial
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fees import after_denial
 from firstpaper.law.register import rule
 from firstpaper.law.words import target_day
 from firstpaper.locale import _
 
-FACTS = ("record.fee", "record.waiver_denied_on")
+FACTS = ("record.fee", "record.waiver_denied_on", "record.waiver_denied_why")
 
 
 @rule(
     "A fee waiver that was denied",
-    cite="Cal. Rules of Court, rule 5.43(a)",
+    cite=("Cal. Rules of Court, rule 5.43(a)", "Gov. Code 68634(g)"),
     since=date(2019, 1, 1),
     not_modelled="From which day your court counts: the notice's date, its mailing, or the day it came.",
 )
 def waiver_denied(case: Case, on: date) -> Found | None:
-    """After a fee waiver is denied you have ten days to act, or the clerk can void your petition.
+    """After a fee waiver is denied you have ten days to act, or the clerk must void your petition.
 
-    You can do one of three things in that time: pay the fee, file the request again with every answer filled
-    in, or ask for a hearing (form FW-006).
+    What you can do in that time hangs on why the court said no. The order says it (form FW-003). You can
+    always pay the fee, or ask for a hearing (form FW-006). You can hand in a new request (form FW-001) only
+    if the first one was denied because it was not complete. If the court found that you do not qualify, a new
+    request does not save the petition.
 
     How we count. Ten days after the notice. The day of the notice is not counted. If the court is closed
     on the last day, the law moves it to the next day the court is open. Do not wait for that.
@@ -31,7 +33,8 @@ def waiver_denied(case: Case, on: date) -> Found | None:
     An example. The notice is of Wednesday, November 18, 2026. Ten days end on Saturday, November 28. The
     next open day is Monday, November 30.
 
-    Why it matters. If the petition is void, it is as if you had never filed. The filing day is lost.
+    Why it matters. The rule leaves the clerk no choice. If the petition is void, it is as if you had never
+    filed. The filing day is lost, and with it the orders in the summons.
     """
     if known(case.record.fee) is not FeeState.WAIVER_DENIED:
         return None
@@ -41,25 +44,44 @@ def waiver_denied(case: Case, on: date) -> Found | None:
             Outcome.NEED_TO_KNOW,
             Weight.GET_ADVICE,
             _("Your fee waiver was denied. You have ten days from the notice, and we do not know its day."),
-            _("Act now: pay, file the request again with every answer, or ask for a hearing (form FW-006)."),
+            _("Act now. {ways}").format(ways=_ways(case)),
             facts=FACTS,
         )
     over = due.missed(on)
     says = (
-        _("Your fee waiver was denied. The time to act ended on {day}. The clerk can void your petition.")
+        _("Your fee waiver was denied. The time to act ended on {day}. The clerk must void your petition.")
         if over
         else _(
-            "Your fee waiver was denied. You have until {day} to act, or the clerk can void your petition."
+            "Your fee waiver was denied. You have until {day} to act. After that the clerk must void your "
+            "petition."
         )
     )
     return Found(
         Outcome.NOT_MET if over else Outcome.CLOSE,
         Weight.GET_ADVICE,
         says.format(day=target_day(due)),
-        _("Ask the clerk today if your petition still stands.")
-        if over
-        else _("Pay, file the request again with every answer, or ask for a hearing (form FW-006)."),
+        _("Ask the clerk today if your petition still stands.") if over else _ways(case),
         facts=FACTS,
         dates={"act_by": due.target, "act_by_moved_to": due.rolled},
         steps=due.steps,
     )
+
+
+def _ways(case: Case) -> str:
+    """What is open, by the reason that the court gave."""
+    match known(case.record.waiver_denied_why):
+        case WaiverDenial.INCOMPLETE:
+            return _(
+                "Pay the fee, hand in a new form FW-001 with every answer, or ask for a hearing "
+                "(form FW-006)."
+            )
+        case WaiverDenial.NOT_ELIGIBLE:
+            return _(
+                "Pay the fee, or ask for a hearing (form FW-006). A new form FW-001 does not help: the court "
+                "did not say that the first one was not complete."
+            )
+        case _:
+            return _(
+                "Pay the fee, or ask for a hearing (form FW-006). Look at form FW-003 for why the court said "
+                "no. Only if your form was not complete can you hand in a new one."
+            )

@@ -63,8 +63,7 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
     is_long = span.total_months >= years * 12
     near = _near(case, span, line, years)
     outcome = Outcome.CLOSE if near else Outcome.MET if is_long else Outcome.NOT_MET
-    over = _("It lasted {span} up to the separation. That is {years} years or more.")
-    under = _("It lasted {span} up to the separation. That is less than {years} years.")
+    says = _long(union) if is_long else _short(union)
     meaning = (
         _("The law presumes that it is long, so support orders can stay open.")
         if is_long
@@ -73,7 +72,7 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
     return Found(
         outcome=outcome,
         weight=Weight.GET_ADVICE if near else Weight.GOOD_TO_KNOW,
-        says=(over if is_long else under).format(span=span, years=years) + " " + meaning,
+        says=says.format(span=span, years=years) + " " + meaning,
         do=_(
             "You are close to the line of {years} years. Have a lawyer look at your dates before you sign."
         ).format(years=years)
@@ -87,6 +86,18 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
             _("{years} years would be reached on {date}.").format(years=years, date=spell_date(line)),
         ),
     )
+
+
+def _long(union: Union) -> str:
+    if union is Union.MARRIAGE:
+        return _("Your marriage lasted {span} up to the separation. That is {years} years or more.")
+    return _("Your partnership lasted {span} up to the separation. That is {years} years or more.")
+
+
+def _short(union: Union) -> str:
+    if union is Union.MARRIAGE:
+        return _("Your marriage lasted {span} up to the separation. That is less than {years} years.")
+    return _("Your partnership lasted {span} up to the separation. That is less than {years} years.")
 
 
 def _near(case: Case, span: YearsMonths, line: date, years: int) -> bool:

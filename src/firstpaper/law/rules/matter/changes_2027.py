@@ -10,6 +10,7 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
+from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
@@ -26,9 +27,10 @@ EDITIONS = ("FL-110", "FL-115")
         "Fam. Code 2040(a)(3) (Stats. 2025, ch. 48)",
         "Code Civ. Proc. 415.20, 417.10 (Stats. 2025, ch. 563)",
         "Fam. Code 2211(g) (Stats. 2025, ch. 633)",
+        "Fam. Code 4(c)-(h)",
     ),
     since=date(2026, 1, 1),
-    not_modelled="How courts treat cases that lie on both sides of the day; forms not yet published.",
+    not_modelled="When a judge takes the other text (Fam. Code 4(h)); forms not yet published.",
 )
 def changes_2027(case: Case, on: date) -> list[Found]:
     """Several rules change on January 1, 2027, so a filing near that day must look at both texts.
@@ -48,6 +50,12 @@ def changes_2027(case: Case, on: date) -> list[Found]:
 
     Forms. New editions of the summons and of the proof of service are sure to come, because their words
     change. Whether the petition changes is not known. None of them was published when this was written.
+
+    A case on both sides of the day. Where the Family Code changes, what was filed before the day stays as the
+    old law asked for it: nothing has to be filed again. An order made before the day stays good, so a summons
+    issued in 2026 keeps its words. What is done about those papers later goes by the new law. A judge can
+    choose the other text where the change would do harm. Service is in another code, which has no such
+    section: there the day of the service, or of the try, counts.
 
     An example. You file on December 29, 2026 and the papers are handed over on January 5, 2027. The
     summons carries the old orders. The proof of service needs the photographs.
@@ -69,6 +77,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
             ),
             _("Read the orders on the summons you were given, and keep your insurance paid."),
         )
+    yield from _straddles(case, on, orders)
     attempts = figure("service.attempts_before_substituted", on)
     if begins := _speak_of(attempts, on):
         yield _found(
@@ -95,6 +104,22 @@ def _each(case: Case, on: date) -> Iterator[Found]:
             _("See what we say about the last day to file."),
         )
     yield from _editions(on)
+
+
+def _straddles(case: Case, on: date, orders: FigureValue) -> Iterator[Found]:
+    """A case that was filed before the day and goes on after it (Fam. Code 4(c)-(h))."""
+    filed = filed_on(case, on)
+    begins = days_after(orders.until, 1).day if orders.until else orders.since
+    if filed and filed < begins and _speak_of(orders, on):
+        yield _found(
+            begins,
+            _(
+                "Your petition was filed before {day}, so it need not be filed again, and the orders in your "
+                "summons stay as they are printed. What is done in the case from that day on goes by the new "
+                "law. A judge can decide otherwise."
+            ),
+            _("Use fresh blank forms for each new paper."),
+        )
 
 
 def _editions(on: date) -> Iterator[Found]:

@@ -20,7 +20,12 @@ BACK = "record.service.acknowledgment_back_on"
 
 @rule(
     "Papers mailed with a form to sign",
-    cite=("Code Civ. Proc. 415.30", "Code Civ. Proc. 413.20", "Code Civ. Proc. 417.10"),
+    cite=(
+        "Code Civ. Proc. 415.30(a)",
+        "Code Civ. Proc. 415.30(c)-(d)",
+        "Code Civ. Proc. 413.20",
+        "Code Civ. Proc. 417.10",
+    ),
     since=date(1970, 7, 1),
     not_modelled="What good reason excuses the other side from the cost, and how to ask for the cost.",
 )
@@ -31,9 +36,10 @@ def acknowledgment(case: Case, on: date) -> Found | None:
     return envelope with a stamp. It works only if the other side signs the form and sends it back.
     Then service is complete on the day it was signed, not on the day it came back.
 
-    If it does not come back within 20 days from the mailing, nobody was served. Have the papers served
-    in another way. The court can make the other side pay what that costs, unless they had a good
-    reason.
+    The other side has 20 days from the mailing. After that you do not have to wait: have the papers served
+    in another way, and the court can make the other side pay what that costs, unless they had a good
+    reason. But a form that comes back late still counts. Service is then complete on the day it was signed,
+    and the time to respond runs from that day.
 
     An example. Mailed on Monday, November 2, 2026, signed on November 16, back on November 20: service
     is complete on November 16. The other side has until Wednesday, December 16.
@@ -59,14 +65,17 @@ def acknowledgment(case: Case, on: date) -> Found | None:
 def _not_back(waiting: Due, on: date) -> Found:
     over = waiting.missed(on)
     wait = _("Nobody is served yet. The other side has until {day} to sign the form and send it back.")
-    late = _("The form did not come back by {day}. Nobody was served this way, even if it was signed.")
+    late = _(
+        "The form did not come back by {day}, and nobody is served yet. If it still comes, it counts "
+        "from the day it was signed."
+    )
     return Found(
         Outcome.NOT_MET,
         Weight.LOOK_AGAIN if over else Weight.GOOD_TO_KNOW,
         late.format(day=spell_date(waiting.rolled)) if over else wait.format(day=target_day(waiting)),
         _(
-            "Have the papers served in another way, best in person. You can ask the court to make the other "
-            "side pay what that costs."
+            "Do not wait: have the papers served in another way, best in person. You can ask the court to "
+            "make the other side pay what that costs. If the form still comes back, record it."
         )
         if over
         else _("Record the day it was signed and the day it came back."),

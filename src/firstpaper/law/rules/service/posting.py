@@ -8,10 +8,11 @@ from firstpaper.facts.choices import FeeState, ServiceMethod
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.service import method
 from firstpaper.law.register import rule
-from firstpaper.law.rules.service._words import METHOD, completed, need_day
+from firstpaper.law.rules.service._words import METHOD, completed
 from firstpaper.locale import _
 
 FEE = "record.fee"
+COMPLETE = "record.service.complete_on"
 
 
 @rule(
@@ -23,33 +24,42 @@ FEE = "record.fee"
 def posting(case: Case, on: date) -> list[Found]:
     """If the other side cannot be found and you cannot pay, a judge can order that the summons be posted.
 
-    What the rule asks. A judge must sign an order first. It is only for somebody who could have a fee
-    waiver. The forms are FL-980 and FL-982, and FL-985 for the proof.
+    What the rule asks. A judge must sign an order first. To ask for it you need an order that waives your
+    court fees. The forms are FL-980 and FL-982, and FL-985 for the proof. You must list all that you did to
+    find the other side.
 
-    How we count. We remember 28 days on the board, and a copy mailed to the last known address. We could
-    not read the rule in its present words, and do not know if the first day is day 1. So we leave it
-    out of the count, which gives the later day. The judge's order counts, not we.
+    When it is complete. The rule names no number of days. The judge's order says for how long the papers
+    hang and what is mailed. So we do not count. Read the order, ask the clerk on which day service is
+    complete, and record that day. From then on we count the other dates.
 
-    An example. First posted on Thursday, November 5, 2026: complete on Thursday, December 3 by our count.
-
-    What it can do is less than service in person. See the page service.publication.
+    What it can do is less than service in person. A judge may not be able to order money from somebody who
+    was only served this way. See the page service.publication.
     """
     return list(_each(case, on)) if method(case) is ServiceMethod.POSTING else []
 
 
 def _each(case: Case, on: date) -> Iterator[Found]:
-    says = _("Service by posting is complete on {day}, as far as we can tell.")
-    do = _("Read the judge's order. Ask the clerk on which day the time ends.")
-    found = completed(case, on, says, do, weight=Weight.LOOK_AGAIN)
-    yield found or need_day("record.service.first_posted_on", _("the first day it was posted"))
-    if known(case.record.fee) is FeeState.PAID:
+    says = _("By the judge's order, service by posting is complete on {day}.")
+    do = _("A judge may not be able to order money from somebody served this way, so ask about that.")
+    yield completed(case, on, says, do, weight=Weight.LOOK_AGAIN) or _not_known()
+    if known(case.record.fee) is not FeeState.WAIVER_GRANTED:
         yield Found(
             Outcome.NOT_MET,
             Weight.GET_ADVICE,
             _(
-                "Posting is only for somebody who could have a fee waiver. You recorded that the fee was "
-                "paid."
+                "Posting is only for somebody with an order that waives the court fees. You have not "
+                "recorded one."
             ),
             _("Ask the self-help center if posting is open to you, or if a newspaper is needed."),
             facts=(METHOD, FEE),
         )
+
+
+def _not_known() -> Found:
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _("Only the judge's order says when service by posting is complete. We do not count it."),
+        _("Read the order, ask the clerk on which day it is complete, and record that day."),
+        facts=(METHOD, COMPLETE),
+    )

@@ -59,7 +59,9 @@ def earliest_end(case: Case, on: date) -> Found | None:
     a later day in it. Until that day nobody may marry again. If one of you dies before a judgment is
     entered, you died married.
 
-    A legal separation and a nullity have no waiting period. Nobody can make the six months shorter.
+    A legal separation and a nullity have no waiting period. As the law stands in 2026, nobody can make the
+    six months shorter. A bill of 2026 would let a judge do so, and we do not know what became of it. Ask the
+    self-help center after January 1, 2027.
     """
     if not has_waiting(case):
         return None

@@ -1,0 +1,1 @@
+"""Days on which it hangs from when on support is paid."""

@@ -1,0 +1,26 @@
+"""From when on child support can be ordered: from the filing, or only from the service (Fam. Code 4009)."""
+
+from datetime import date
+
+from firstpaper.counting import days_after
+from firstpaper.facts import Case
+from firstpaper.law.figure import figure
+from firstpaper.law.measures.children import listed_children
+from firstpaper.law.measures.dismissal import service_time_runs
+from firstpaper.law.measures.due import Due, unmoved
+from firstpaper.law.measures.record import begins_on
+from firstpaper.law.measures.service import service_complete
+
+
+def serve_for_support_by(case: Case, on: date) -> Due | None:
+    """The last day to serve that keeps the filing as the start of child support.
+
+    None without a minor child, and once the papers were served or the other side took part. It is not moved
+    off a closed day: nobody decided that for this section, so the safe reading stands.
+    """
+    filed = begins_on(case, on)
+    if filed is None or not listed_children(case, on):
+        return None
+    if not service_time_runs(case, on) or service_complete(case, on) is not None:
+        return None
+    return unmoved(days_after(filed, figure("child_support.serve_within_days", filed).value))
