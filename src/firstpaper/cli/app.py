@@ -7,8 +7,10 @@ import typer
 from firstpaper import __version__
 from firstpaper.cli.commands.amend import amend
 from firstpaper.cli.commands.ask import ask
+from firstpaper.cli.commands.blank import blank
 from firstpaper.cli.commands.change import change
 from firstpaper.cli.commands.check import check
+from firstpaper.cli.commands.compare import compare
 from firstpaper.cli.commands.dates import dates
 from firstpaper.cli.commands.demo import demo
 from firstpaper.cli.commands.enter import enter
@@ -51,6 +53,8 @@ for _command, _help in (
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of a form.")),
     (packet, _("Draft the packet of papers as a PDF.")),
+    (blank, _("Learn the court's own blank form, so that the packet can fill it in.")),
+    (compare, _("Proof-read a form that somebody filled in elsewhere.")),
     (schedule, _("List what you own and owe, one thing at a time.")),
     (money, _("Draft private pages on what you own and owe and on support.")),
     (record, _("Record what has happened since the filing, or correct it.")),

@@ -1,5 +1,7 @@
 """Files that a command makes for a person: written whole, for their owner alone, over nothing else."""
 
+import re
+from glob import escape
 from pathlib import Path
 
 from firstpaper.casefile import save, sweep
@@ -22,6 +24,8 @@ DRAFTS = {
     ".ics": CALENDAR,
 }
 """The endings of the files drafted beside a case file, and how each kind begins."""
+FILLED = re.compile(r"-F[LW]-\d{3}(\([A-Z]\))?(-\d+)?\.pdf")
+"""The ending of a filled copy of the court's own form: its number, and which copy it is."""
 
 
 def beside(case: Path, ending: str) -> Path:
@@ -47,6 +51,15 @@ def drafts_beside(case: Path) -> list[Path]:
         if draft != case and draft.is_file() and _begins(draft, begins):
             found.append(draft)
         found += rests(draft)
+    return [*found, *_filled_beside(case)]
+
+
+def _filled_beside(case: Path) -> list[Path]:
+    """Filled copies of the court's forms under the name of a case file, and what a killed filling left."""
+    found: list[Path] = []
+    for path in sorted(case.parent.glob(f"{escape(case.stem)}-F[LW]-*.pdf")):
+        if FILLED.fullmatch(path.name.removeprefix(case.stem)) and _begins(path, PDF):
+            found += [path, *rests(path)]
     return found
 
 

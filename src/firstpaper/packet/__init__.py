@@ -12,9 +12,10 @@ words, `templates/` lay them out, `paper` draws them.
 """
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
+from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case
 from firstpaper.forms.filing import Stage
 from firstpaper.locale import _
@@ -62,14 +63,16 @@ def build(
     *,
     stages: Collection[Stage] = tuple(Stage),
     own: Mapping[str, str] | None = None,
+    filled: Mapping[tuple[str, str], Filling] | None = None,
 ) -> Packet:
     """Work out the packet of a case for a filing on the day `on`.
 
     `amends` is the case of the earlier petition that this one replaces; then a sheet shows what changes.
     `stages` are those whose sheets are wanted. `own` holds the text of sheets that a clinic brings, by the
-    name of the file. Raises OwnSheetRefused.
+    name of the file. `filled` says what went into copies of the court's own forms, by form and use; their
+    worksheets shrink to check sheets. Raises OwnSheetRefused.
     """
-    worked_out = brief(case, on, amends)
+    worked_out = replace(brief(case, on, amends), on_blanks=filled or {})
     more = [own_sheet(name, text, worked_out) for name, text in (own or {}).items()]
     return Packet(worked_out, tuple(sheets(worked_out, stages, more)))
 

@@ -1,9 +1,10 @@
 """Everything the sheets draw on, computed once for one case and one day."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from datetime import date
 
+from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.forms.answer import ItemAnswer
@@ -38,7 +39,8 @@ class Brief:
     """One household's standing facts, and all that follows from them for a filing on one day.
 
     `joint` holds the forms of a joint petition, where one is open to the two; `earlier` the petition that
-    this one replaces, where one was named.
+    this one replaces, where one was named. `on_blanks` says what went into copies of the court's own forms,
+    by form and use.
     """
 
     case: Case
@@ -51,6 +53,7 @@ class Brief:
     open_questions: tuple[Asked, ...]
     joint: tuple[FilledForm, ...] = ()
     earlier: Earlier | None = None
+    on_blanks: Mapping[tuple[str, str], Filling] = field(default_factory=dict)
 
     @property
     def items(self) -> tuple[ItemAnswer, ...]:

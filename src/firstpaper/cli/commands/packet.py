@@ -21,6 +21,7 @@ from firstpaper.locale import _, _n
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
+    from firstpaper.cli.blank_files import FilledFile
     from firstpaper.facts import Case
 
 PdfOption = Annotated[
@@ -73,6 +74,17 @@ OwnSheetOption = Annotated[
 ]
 
 
+BlanksOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--blanks", metavar="FOLDER", help=_("Fill in the court's own forms whose proof was confirmed there.")
+    ),
+]
+FlatOption = Annotated[
+    bool, typer.Option("--flat", help=_("Fill them in so that nobody can change the fields any more."))
+]
+
+
 class OwnSheetUnreadable(UserError):
     """The sheet {path} could not be opened: {reason}.
 
@@ -100,6 +112,8 @@ def packet(
     seal: SealPdfOption = False,
     amends: AmendsOption = None,
     sheet: OwnSheetOption = None,
+    blanks: BlanksOption = None,
+    flat: FlatOption = False,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -113,7 +127,9 @@ def packet(
         earlier = _earlier(amends, facts, passphrases) if amends else None
         wanted = part or wanted_now(facts)
         files = files_for(output or _beside(case, wanted), html, seal, passphrases, facts)
-        result = draft(facts, filing_day(on), files, wanted, earlier, _own_sheets(sheet or []))
+        day = filing_day(on)
+        done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
+        result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done)
         return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted)]))
 
     deliver("packet", as_json, work)
@@ -174,23 +190,29 @@ def draft(
     wanted: Wanted = Wanted.ALL,
     amends: "Case | None" = None,
     own: "Mapping[str, str] | None" = None,
+    done: "Sequence[FilledFile]" = (),
 ) -> Result:
     """Draft the packet of a case, or a part of it, into files.
 
     Findings that stop a filing do not stop the drafting, and no longer matter to what comes after it.
     """
+    from firstpaper.cli.blank_files import write_filled
     from firstpaper.cli.findings import stops
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
     from firstpaper.packet import Stage, build
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
-    drafted = build(case, day, amends, stages=stages, own=own)
+    filled = {(one.form, one.use): one.what for one in done}
+    drafted = build(case, day, amends, stages=stages, own=own, filled=filled)
     files.write(drafted.pdf(), drafted.html)
+    for one in done:
+        write_filled(one, files.lock)
     stopping = [] if wanted is Wanted.LATER else stops(findings(standing(case), day))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),
         *([_("The version for the screen is in {path}.").format(path=files.html)] if files.html else []),
+        *_filled_lines(done),
         *drafted.warnings,
         *_stop_lines([one.title for one in stopping]),
     ]
@@ -201,12 +223,39 @@ def draft(
             "sheets": [sheet.title for sheet in drafted.sheets],
             "pdf": str(files.pdf),
             "html": str(files.html) if files.html else None,
+            "filled": [str(one.path) for one in done],
             "warnings": list(drafted.warnings),
             "stops": [one.id for one in stopping],
         },
         text="\n\n".join(lines),
         exit=Exit.STOPS if stopping else Exit.FINE,
     )
+
+
+def fill_in(
+    case: "Case", day: date, wanted: Wanted, folder: Path, path: Path, *, flat: bool
+) -> tuple["FilledFile", ...]:
+    """A filled copy of each form of that part whose blank was confirmed here; nothing is written yet."""
+    from firstpaper.cli.blank_files import all_learned, filled_files
+    from firstpaper.cli.law_day import law_as_of
+    from firstpaper.forms.filing import Filing, filled_forms, plan
+    from firstpaper.intake import standing
+
+    facts = standing(case)
+    with law_as_of(day):
+        forms = tuple(
+            form
+            for filing in (Filing.PETITION, Filing.SERVICE)
+            if wanted in (Wanted.ALL, plan(filing).stage)
+            for form in filled_forms(facts, day, filing)
+        )
+    return tuple(filled_files(forms, all_learned(folder), path, flat=flat))
+
+
+def _filled_lines(done: "Sequence[FilledFile]") -> list[str]:
+    told = _("{form} is filled in: {path}. {left} things are left to do by hand; its check sheet names them.")
+    lines = [told.format(form=one.form, path=one.path, left=len(one.what.left)) for one in done]
+    return [*lines, *dict.fromkeys(words for one in done for words in one.oddities)]
 
 
 def _where(locked: bool) -> str:

@@ -15,7 +15,7 @@ from firstpaper.law.measures.service import NEAR_DAYS, Serving, proof_texts, ser
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
-from firstpaper.packet.views.worksheet import of_form
+from firstpaper.packet.views.worksheet import of_copy
 
 TRIES_ON_LOG = 3
 
@@ -27,7 +27,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     if not _may_yet_file_together(brief):
         later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
         for form in filled_forms(brief.case, brief.on, Filing.SERVICE):
-            yield of_form(form, later)
+            yield of_copy(form, brief, on=later)
 
 
 def is_to_be_served(brief: Brief) -> bool:

@@ -12,6 +12,7 @@ from firstpaper.forms.filled import FilledForm
 from firstpaper.law.finding import Weight
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views import check_sheet
 from firstpaper.packet.views.sheet import Sheet
 
 MOST_NAMED = 3
@@ -70,14 +71,22 @@ class Section:
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of every form that is not private."""
     stops = _stops(brief)
-    yield from (of_form(form, brief.on, stops) for form in brief.filled if not form.private)
+    yield from (of_copy(form, brief, stops) for form in brief.filled if not form.private)
 
 
 def private_sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of the forms that are kept apart from what the other side gets."""
     stops = _stops(brief)
-    private = (of_form(form, brief.on, stops) for form in brief.filled if form.private)
+    private = (of_copy(form, brief, stops) for form in brief.filled if form.private)
     yield from (replace(sheet, follows=count > 0) for count, sheet in enumerate(private))
+
+
+def of_copy(form: FilledForm, brief: Brief, stops: tuple[str, ...] = (), on: date | None = None) -> Sheet:
+    """The worksheet of one copy of a form; a check sheet where the court's own blank was filled in."""
+    what = brief.on_blanks.get((form.form, form.use))
+    if what is None:
+        return of_form(form, on or brief.on, stops)
+    return check_sheet.of_form(form, what, stops)
 
 
 def _stops(brief: Brief) -> tuple[str, ...]:

@@ -1,0 +1,139 @@
+"""How like two texts are: a label of ours, and what a file calls a field."""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from math import log, sqrt
+
+PIECES = re.compile(r"[A-Z]+(?![a-z])|[A-Z]?[a-z]+|\d+")
+NUMBER = re.compile(r"\b(\d{1,2})\s*\.?\s*([a-z])?\s*\.?\s*(?:\((\d)\))?(?![a-z0-9])", re.IGNORECASE)
+STOP = frozenset(
+    [
+        "the",
+        "a",
+        "an",
+        "of",
+        "to",
+        "in",
+        "for",
+        "and",
+        "or",
+        "is",
+        "are",
+        "that",
+        "this",
+        "it",
+        "its",
+        "on",
+        "at",
+        "by",
+        "with",
+        "if",
+        "any",
+        "be",
+        "as",
+        "not",
+    ]
+)
+SAME = {
+    "tel": "telephone", "phone": "telephone", "telno": "telephone", "mail": "email", "postal": "zip",
+    "addr": "address", "dob": "birth", "birthdate": "birth", "born": "birth", "num": "number", "no": "number",
+    "atty": "attorney", "resp": "respondent", "pet": "petitioner", "yrs": "years", "mos": "months",
+    "dissolution": "dissolution", "divorce": "dissolution", "sig": "signature", "ct": "court",
+}  # fmt: skip
+
+Weighed = Mapping[str, float]
+
+
+def pieces(text: str) -> list[str]:
+    """The words of a text or of a name in camel case, shortened to their stems."""
+    found = (
+        piece.lower() for piece in PIECES.findall(text.replace("e-mail", "email").replace("E-mail", "email"))
+    )
+    return [_stem(SAME.get(piece, piece)) for piece in found if piece not in STOP and not piece.isdigit()]
+
+
+def numbers(text: str) -> list[str]:
+    """The item numbers in a text, as in "#3", "#3a" and "#3a1" for "3.a.(1)"."""
+    found: list[str] = []
+    for digits, letter, inner in NUMBER.findall(text):
+        one = f"#{int(digits)}"
+        found += [one, one + letter.lower()] if letter else [one]
+        found += [f"{one}{letter.lower()}{inner}"] if inner and letter else []
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class Texts:
+    """Texts of one kind by their words, each word with how much of the text it carries."""
+
+    bags: tuple[Weighed, ...]
+
+    @staticmethod
+    def of(parts: Iterable[Sequence[tuple[Iterable[str], float]]]) -> "Texts":
+        """From the words of each text, in groups with a weight."""
+        bags: list[dict[str, float]] = []
+        for groups in parts:
+            bag: dict[str, float] = {}
+            for words, weight in groups:
+                for word in words:
+                    bag[word] = max(bag.get(word, 0.0), weight)
+            bags.append(bag)
+        return Texts(tuple(bags))
+
+
+def likeness(ours: Texts, theirs: Texts) -> list[list[float]]:
+    """For each of ours a row: how like each of theirs is, from 0 to 1. A rare word counts for more."""
+    known = Counter(word for bag in ours.bags for word in bag)
+    theirs = Texts(tuple(_in_our_words(bag, known) for bag in theirs.bags))
+    used = Counter(word for bag in theirs.bags for word in bag)
+    many, more = max(1, len(ours.bags)), max(1, len(theirs.bags))
+    weight = {
+        word: log(1 + many / count) * log(1 + more / used.get(word, 1)) for word, count in known.items()
+    }
+    plain = log(1 + many) * 1.0
+    norms = (
+        [_norm(bag, weight, plain) for bag in ours.bags],
+        [_norm(bag, weight, plain) for bag in theirs.bags],
+    )
+    return [
+        [_cosine(bag, other, weight, norms[0][i] * norms[1][j]) for j, other in enumerate(theirs.bags)]
+        for i, bag in enumerate(ours.bags)
+    ]
+
+
+def _norm(bag: Weighed, weight: Weighed, plain: float) -> float:
+    return sqrt(sum((share * weight.get(word, plain)) ** 2 for word, share in bag.items()))
+
+
+def _cosine(one: Weighed, other: Weighed, weight: Weighed, norm: float) -> float:
+    if not norm:
+        return 0.0
+    small, large = (one, other) if len(one) < len(other) else (other, one)
+    return (
+        sum(share * large[word] * weight.get(word, 0) ** 2 for word, share in small.items() if word in large)
+        / norm
+    )
+
+
+def _in_our_words(bag: Weighed, known: Mapping[str, int]) -> Weighed:
+    found: dict[str, float] = {}
+    for word, share in bag.items():
+        for name in _ours_for(word, known):
+            found[name] = max(found.get(name, 0.0), share if name == word else share * 0.8)
+    return found
+
+
+def _ours_for(word: str, known: Mapping[str, int]) -> Sequence[str]:
+    if word in known or word.startswith("#") or len(word) < 3:
+        return (word,)
+    longer = [name for name in known if name.startswith(word) and not name.startswith("#")]
+    return longer if 0 < len(longer) <= 2 else (word,)
+
+
+def _stem(word: str) -> str:
+    for ending in ("ies", "es", "s"):
+        if word.endswith(ending) and len(word) - len(ending) >= 4:
+            return word[: -len(ending)] + ("y" if ending == "ies" else "")
+    return word
