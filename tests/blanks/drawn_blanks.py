@@ -1,4 +1,4 @@
-"""Blank forms drawn from our editions, with a seed: the words, names, order and layout differ from ours.
+"""Blank forms drawn from our editions, with a seed: words, names, order and layout differ from ours.
 
 No official file is at hand. Five families stand for what such files can be like; each draw is another file. What
 the fields really mean is known here and nowhere in the file.
@@ -15,7 +15,7 @@ from reportlab.lib.pagesizes import letter
 from reportlab.pdfgen.canvas import Canvas
 
 from firstpaper.blanks.wanted import Wanted, wanted
-from firstpaper.forms.edition import Edition, ItemKind
+from firstpaper.forms.edition import Edition
 
 LEFT, RIGHT, TOP, BOTTOM = 50.0, 562.0, 740.0, 60.0
 SIZE = 9.0
@@ -55,7 +55,7 @@ OTHER_WORDS = {
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A drawn file, and what each of its fields really is: name and state to the key of ours; None for a stranger."""
+    """A drawn file, and what each field, by name and state, really is: the key of ours, None for a stranger."""
 
     pdf: bytes
     truth: Mapping[tuple[str, str], str | None]
@@ -102,9 +102,15 @@ class _Drawer:
             self._stranger()
 
     def _rows(self, items: list[Wanted]) -> Iterator[list[Wanted]]:
-        for _key, group in groupby(items, key=lambda one: (one.concept, one.row) if one.cell else one.concept):
+        for _key, group in groupby(
+            items, key=lambda one: (one.concept, one.row) if one.cell else one.concept
+        ):
             found = list(group)
-            if found[0].cell and self.edition.form != "FL-110" and not found[0].concept.startswith(("caption", "filer", "court")):
+            if (
+                found[0].cell
+                and self.edition.form != "FL-110"
+                and not found[0].concept.startswith(("caption", "filer", "court"))
+            ):
                 yield found
             else:
                 yield from self._pairs(found)
@@ -145,7 +151,9 @@ class _Drawer:
             self.canvas.drawString(LEFT + 10, self.y + 2, self._said(head)[:100])
             self.y -= 14
             for place, one in enumerate(row):
-                self.canvas.drawString(LEFT + 20 + place * width, self.y, self._said(one.words)[: int(width / 5)])
+                self.canvas.drawString(
+                    LEFT + 20 + place * width, self.y, self._said(one.words)[: int(width / 5)]
+                )
             self.y -= 4
         for place, one in enumerate(row):
             self._text(one, LEFT + 20 + place * width, self.y - 14, width - 6)
@@ -156,19 +164,40 @@ class _Drawer:
         label = self.random.choice(["For court use", "Reserved", "Other (specify)", "Continued"])
         self.canvas.drawString(LEFT + 10, self.y + 2, label)
         name = self._name("other reserved")
-        self.canvas.acroForm.textfield(name=name, tooltip="" if self.family is not Family.FULL else label, x=LEFT + 120, y=self.y - 1, width=120, height=13, borderWidth=0, fontSize=8)
+        self.canvas.acroForm.textfield(
+            name=name,
+            tooltip="" if self.family is not Family.FULL else label,
+            x=LEFT + 120,
+            y=self.y - 1,
+            width=120,
+            height=13,
+            borderWidth=0,
+            fontSize=8,
+        )
         self.truth[name, ""] = None
         self.y -= 16
 
     def _box(self, one: Wanted, x: float, y: float) -> None:
-        name, state = self._name(one.key), self.random.choice(["Yes", "On", "1", "X"])
-        self.canvas.acroForm.checkbox(name=name, tooltip=self._tooltip(one), x=x, y=y, size=11, borderWidth=0.5)
+        name = self._name(one.key)
+        self.canvas.acroForm.checkbox(
+            name=name, tooltip=self._tooltip(one), x=x, y=y, size=11, borderWidth=0.5
+        )
         self.truth[name, "Yes"] = one.key
 
     def _text(self, one: Wanted, x: float, y: float, width: float) -> None:
         name = self._name(one.key)
         flags = "multiline" if one.concept.endswith(("words", "rows")) else ""
-        self.canvas.acroForm.textfield(name=name, tooltip=self._tooltip(one), x=x, y=y, width=width, height=14, borderWidth=0, fontSize=9, fieldFlags=flags)
+        self.canvas.acroForm.textfield(
+            name=name,
+            tooltip=self._tooltip(one),
+            x=x,
+            y=y,
+            width=width,
+            height=14,
+            borderWidth=0,
+            fontSize=9,
+            fieldFlags=flags,
+        )
         self.truth[name, ""] = one.key
 
     def _name(self, key: str) -> str:
@@ -220,5 +249,7 @@ class _Drawer:
     def _footer(self) -> None:
         self.canvas.setFont("Helvetica", 7)
         self.canvas.drawString(LEFT, 40, "Form Adopted for Mandatory Use")
-        self.canvas.drawString(LEFT, 31, f"{self.edition.form} [Rev. {self.edition.printed or 'January 1, 2016'}]")
+        self.canvas.drawString(
+            LEFT, 31, f"{self.edition.form} [Rev. {self.edition.printed or 'January 1, 2016'}]"
+        )
         self.canvas.setFont("Helvetica", SIZE)
