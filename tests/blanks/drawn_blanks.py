@@ -1,7 +1,7 @@
 """Blank forms drawn from our editions, with a seed: words, names, order and layout differ from ours.
 
-No official file is at hand. Five families stand for what such files can be like; each draw is another file. What
-the fields really mean is known here and nowhere in the file.
+No official file is at hand. Five families stand for what such files can be like; each draw is another file.
+What the fields really mean is known here and nowhere in the file.
 """
 
 from collections.abc import Iterator, Mapping
@@ -55,7 +55,7 @@ OTHER_WORDS = {
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A drawn file, and what each field, by name and state, really is: the key of ours, None for a stranger."""
+    """A drawn file, and what each field, by name and state, really is; None for a stranger."""
 
     pdf: bytes
     truth: Mapping[tuple[str, str], str | None]

@@ -5,16 +5,22 @@ In it `new.case` amends `home.case`, `listed.case` has a debt listed too, `lette
 command that is not in it fails them.
 """
 
+from datetime import date
 from pathlib import Path
 from typing import Any
 
 import typer
 
+from firstpaper.blanks.here import confirm_here
+from firstpaper.blanks.mapping import written as map_written
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
 from firstpaper.facts import Case
 from firstpaper.facts.choices import DebtKind
+from firstpaper.forms.filing import maker
+from firstpaper.intake import standing
 from firstpaper.packet.own_sheets import LISTS, WORDS
+from tests.blanks.worked import worked
 from tests.cli.person import ON
 
 COMMANDS: dict[str, list[str]] = {
@@ -26,6 +32,9 @@ COMMANDS: dict[str, list[str]] = {
     "packet": ["packet", "home.case", "--html", "home.html", "--on", ON],
     "packet --amends": ["packet", "new.case", "--amends", "home.case", "--html", "new.html", "--on", ON],
     "packet --sheet": ["packet", "home.case", "--sheet", "letter", "--html", "home.html", "--on", ON],
+    "filled packet": ["packet", "home.case", "--blanks", ".", "--flat", "--on", ON],
+    "blank": ["blank", "FL-110.pdf"],
+    "compare": ["compare", "home.case", "filled.pdf", "--blanks", ".", "--on", ON],
     "schedule": ["schedule", "home.case", "add", "asset", "kind=cash", "words=Cash", "--on", ON],
     "schedule --list": ["schedule", "home.case", "--list", "--on", ON],
     "money": ["money", "listed.case", "--html", "listed.html", "--on", ON],
@@ -47,6 +56,7 @@ COMMANDS: dict[str, list[str]] = {
 WITHOUT_PASSPHRASE = {
     "erase": "removes a file that nobody can open any more, too",
     "paper": "opens no case file",
+    "blank": "opens no case file",
     "law": "opens no case file",
     "demo": "opens no case file",
 }
@@ -74,7 +84,18 @@ def set_out(folder: Path, file: CaseFile) -> None:
     CaseFile(amended, file.passed).save(folder / "new.case")
     CaseFile(with_debt(file.case), file.passed).save(folder / "listed.case")
     (folder / "more.yaml").write_text("court.branch: Annex\n", "utf-8")
+    set_out_blank(folder, file.case)
     (folder / "letter").write_text("<h1>Ours</h1>\n" + everything_put_in(), "utf-8")
+
+
+def set_out_blank(folder: Path, case: Case) -> None:
+    """Put a drawn blank there, with its map, confirmed in that folder, and a filled copy of it."""
+    day = date.fromisoformat(ON)
+    done = worked(maker("FL-110")(standing(case), day)[0])
+    (folder / "FL-110.pdf").write_bytes(done.drawn.pdf)
+    (folder / "filled.pdf").write_bytes(done.pdf)
+    (folder / "FL-110.map.yaml").write_text(map_written(done.map), "utf-8")
+    confirm_here(folder / "FL-110.map.yaml", "A. Helper", ON)
 
 
 def everything_put_in() -> str:

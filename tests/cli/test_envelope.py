@@ -8,7 +8,7 @@ import pytest
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
-from tests.cli.every_command import with_debt
+from tests.cli.every_command import set_out_blank, with_debt
 from tests.cli.person import HOUSEHOLDS, ON, Ran, written
 
 Run = Callable[..., Ran]
@@ -58,6 +58,22 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
     "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions", "pictures"]),
     "items": (["items", "home.case"], ["on", "items"]),
+    "blank": (
+        ["blank", "FL-110.pdf"],
+        [
+            "form",
+            "edition",
+            "edition_known",
+            "map",
+            "proof",
+            "sure",
+            "doubtful",
+            "without_field",
+            "fields_without_use",
+            "oddities",
+        ],
+    ),
+    "compare": (["compare", "home.case", "filled.pdf"], ["form", "on", "differences"]),
     "schedule": (
         ["schedule", "home.case", "add", "asset", "kind=cash"],
         ["asset", "debt", "schedule", "income", "open", "changed", "left_out"],
@@ -85,7 +101,10 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
     "unseal": (["unseal", "home.case"], ["sealed"]),
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
-    "packet": (["packet", "home.case"], ["on", "part", "sheets", "pdf", "html", "warnings", "stops"]),
+    "packet": (
+        ["packet", "home.case"],
+        ["on", "part", "sheets", "pdf", "html", "filled", "warnings", "stops"],
+    ),
     "money": (
         ["money", "listed.case"],
         ["on", "pdf", "html", "warnings", "things", "sums", "proposal", "estimates", "support"],
@@ -108,7 +127,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ],
     ),
     "law": (["law"], ["on", "oldest_check", "law"]),
-    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "warnings", "stops"]),
+    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "filled", "warnings", "stops"]),
 }
 FAILS: dict[str, tuple[list[str], str]] = {
     "ask": (["ask", "letter.txt"], "not_a_case_file"),
@@ -117,6 +136,8 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "amend": (["amend", "gone.case", "new.case"], "case_file_missing"),
     "check": (["check", "gone.case"], "case_file_missing"),
     "items": (["items", "damaged.case"], "case_file_damaged"),
+    "blank": (["blank", "letter.txt"], "blank_not_a_pdf"),
+    "compare": (["compare", "home.case", "filled.pdf", "--blanks", "nowhere"], "no_blank"),
     "schedule": (["schedule", "home.case", "add", "boat", "value=5"], "nothing_to_list"),
     "record": (["record", "home.case", "filed", "day=1/1/2031"], "detail_refused"),
     "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
@@ -134,7 +155,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
 }
 
 
-WITHOUT_A_DAY = {"amend", "undo", "seal", "unseal", "erase", "paper"}
+WITHOUT_A_DAY = {"amend", "blank", "undo", "seal", "unseal", "erase", "paper"}
 """Commands that ask no law about a case."""
 
 
@@ -148,6 +169,7 @@ def folder(tmp_path: Path, home: Path) -> Path:
     (tmp_path / "letter.txt").write_text("Dear court,\n")
     (tmp_path / "damaged.case").write_text('{"firstpaper": {"schema": 1}, "facts": ')
     CaseFile(with_debt(CaseFile.load(home).case)).save(tmp_path / "listed.case")
+    set_out_blank(tmp_path, CaseFile.load(home).case)
     return home
 
 
