@@ -90,7 +90,7 @@ def test_every_rule_has_a_page(run: Run) -> None:
     for rule in ("residence.state", "dates.separation", "marriage.length"):
         text = flat(run("why", rule).out)
         assert all_rules()[rule].title in text
-        assert f"Source: {'; '.join(all_rules()[rule].authority)}" in text
+        assert all(f"{one.cite}: {one.source.about}" in text for one in all_rules()[rule].sources)
 
 
 def test_a_rule_shows_what_it_says_of_a_case_and_on_which_answers_it_rests(run: Run, home: Path) -> None:
