@@ -66,7 +66,7 @@ def _fees(case: Case) -> Iterator[Answer]:
 def _former_name(case: Case) -> Iterator[Answer]:
     name, used = known(case.requests.former_name), known(case.requests.former_name_used)
     if kind_of(case) is Kind.LEGAL_SEPARATION:
-        no = _("A court cannot give a name back in a legal separation.")
+        no = _("A court cannot give a name back in a legal separation. A change-of-name case is another way.")
         yield from (blank(concept, no, "Fam. Code 2080") for concept in (NAME, NAME_WORDS))
     elif name is None:
         yield from (still_open(case, concept, "requests.former_name") for concept in (NAME, NAME_WORDS))

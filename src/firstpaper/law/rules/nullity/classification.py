@@ -3,7 +3,7 @@
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.facts.choices import Kind
+from firstpaper.facts.choices import Kind, NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds, void, voidable
 from firstpaper.law.register import rule
@@ -95,6 +95,13 @@ def _says(case: Case) -> str:
         says.append(
             _("In the list of grounds that make a marriage voidable, you chose: {grounds}.").format(
                 grounds=in_a_row([ground_words(ground) for ground in voidable(case)])
+            )
+        )
+    if NullityGround.FRAUD in voidable(case):
+        says.append(
+            _(
+                "Fraud must go to the heart of the marriage, such as never meaning to live together. A lie "
+                "about money or character is most often not enough."
             )
         )
     if void(case) and voidable(case):

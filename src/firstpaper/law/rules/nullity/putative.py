@@ -46,12 +46,15 @@ def putative(case: Case, on: date) -> Found | None:
     if asks:
         return Found(
             Outcome.MET,
-            Weight.GOOD_TO_KNOW,
+            Weight.GET_ADVICE,
             _(
                 "You ask the court to divide what you two got during the union. That goes under other "
                 "requests."
             ),
-            _("Bring what shows that you believed the marriage was good."),
+            _(
+                "Bring what shows that you believed the marriage was good. Let a lawyer look at it first: "
+                "your own pay of that time may be divided too."
+            ),
             facts=(BELIEF, REQUEST),
         )
     return _filer_does_not_ask(case, asks)

@@ -42,12 +42,15 @@ def partnership_consent(case: Case, on: date) -> Sequence[Found]:
         found.append(
             Found(
                 outcome=Outcome.NOT_MET,
-                weight=Weight.GOOD_TO_KNOW,
+                weight=Weight.GET_ADVICE,
                 says=_(
                     "Your partnership was registered outside California. "
                     "So one of you must have lived here long enough, as in a marriage."
                 ),
-                do=_("See what the residence checks say."),
+                do=_(
+                    "Show the certificate to a lawyer or the self-help center: not each kind of partnership "
+                    "counts here. One that only a city or a county keeps a list of is not one of the state's."
+                ),
                 facts=("matter.unions", "matter.kind"),
             )
         )
