@@ -131,6 +131,14 @@ def test_an_answer_that_opens_and_closes_topics_says_so_and_loses_nothing(sit: B
     assert standing(again.file.case) == standing(facts_of("plain-childless-divorce"))
 
 
+def test_a_day_that_reads_two_ways_is_asked_about_once(sit: Begin, home: Path) -> None:
+    without(home, "dates.married_on", "dates.back_together")
+    sitting = sit()
+    sitting.wait()
+    assert "08/05/2016 can be read two ways" in sitting.type("08/05/2016")
+    assert "I understood: Sunday, May 8, 2016" in sitting.type("2")
+
+
 def test_a_whole_topic_can_be_gone_through_again(sit: Begin, home: Path) -> None:
     sitting = sit("change", "court")
     assert "Your answer now: Fresno" in sitting.wait()

@@ -37,7 +37,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     filing = tell()
     assert "1. The petition was filed" in filing.wait(CHOOSE)
     assert "On what day did the court stamp the petition as filed?" in filing.type("1")
-    assert "I understood: Tuesday, December 1, 2026." in filing.type("12/1/2026")
+    assert "I understood: Tuesday, December 1, 2026." in filing.type("December 1 2026")
     filing.type("26FL001234")
     filing.type("no")
     filing.type("1", then="firstpaper dates home.case")  # I paid it
@@ -52,7 +52,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     assert "How were the papers served?" in serving.type("3")
     serving.type("1")
     assert "cannot" in serving.type("11/20/2026")  # before the filing: said, and asked again
-    serving.type("12/5/2026", then="firstpaper dates home.case")
+    serving.type("December 5 2026", then="firstpaper dates home.case")
     assert serving.end() == 0
     assert "The packet now says what comes next" not in last_words(serving)
     assert "Mon, Jan 4, 2027: Last day to file and serve a response" in last_words(serving)  # Fam. Code 2020
@@ -60,7 +60,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     mending = tell("served")
     mending.wait()
     mending.type("")  # the way of service stays
-    mending.type("12/4/2026", then="firstpaper dates home.case")
+    mending.type("December 4 2026", then="firstpaper dates home.case")
     assert mending.end() == 0
     assert "Sun, Jan 3, 2027 (moves to Mon, Jan 4, 2027)" in last_words(mending)  # Code Civ. Proc. 12a
 
@@ -107,7 +107,7 @@ def test_ctrl_c_in_the_middle_leaves_the_case_as_it_was(tell: Callable[..., Sitt
     before = home.read_bytes()
     sitting = tell("filed")
     sitting.wait()
-    sitting.type("12/1/2026")
+    sitting.type("December 1 2026")
     sitting.child.sendintr()
     assert sitting.end() == 130
     assert home.read_bytes() == before

@@ -50,7 +50,7 @@ dates:
   separation_told_on: about March 2026
   separation_acted_on: don't know
   back_together:
-    - 3/1/2025 to 4/1/2025, tried again
+    - 2025-03-01 to 4/16/2025, tried again
     - {start: 2025-06-01, end: 2025-07-01, why: again}
     - start: June 2026
 residence.petitioner: {lives: 2, state_since: 1990, absences: none}
@@ -58,7 +58,7 @@ safety.dangers: "1, 2"
 children: {family: minor_together, how_many: two}
 child:
   - name: Lucia
-    born_on: 11/2/2014
+    born_on: 11/22/2014
   - name: =Back
 people.language: ~
 court.branch:
@@ -81,7 +81,7 @@ def test_keys_may_be_nested_or_dotted_and_values_are_read_as_typed() -> None:
     assert case.dates.separation_told_on == Day(2026, 3, unsure=True)
     assert case.dates.separation_acted_on is DONT_KNOW
     assert case.dates.back_together == (
-        Period(start=Day(2025, 3, 1), end=Day(2025, 4, 1), why="tried again"),
+        Period(start=Day(2025, 3, 1), end=Day(2025, 4, 16), why="tried again"),
         Period(start=Day(2025, 6, 1), end=Day(2025, 7, 1), why="again"),
         Period(start=Day(2026, 6)),
     )
@@ -332,10 +332,49 @@ def test_a_row_that_is_there_is_changed_by_its_number_and_the_rest_stays() -> No
         ("asset.1.contributions: [{by: me, amount: 5}]", "asset.1.contributions", "what it was for"),
         ("asset.1.contributions: [{amount: 5}]", "asset.1.contributions", "who paid"),
         ("asset.1.contributions: [none]", "asset.1.contributions", "one plain value on each line"),
-        ("asset.1.acquired_on: 12/1/2026", "asset.1.acquired_on", "still to come"),
+        ("asset.1.acquired_on: 12/24/2026", "asset.1.acquired_on", "still to come"),
         ("record.filed_on: 11/1/2026", "record.filed_on", "no fact with this name"),
     ],
 )
 def test_a_line_about_a_thing_that_cannot_be_used_is_named(source: str, key: str, says: str) -> None:
     found = {one.key: one.message for one in problems_in(source)}
     assert says in found[key]
+
+
+TWO_WAYS = """
+matter.unions: marriage
+dates: {married_on: 08/05/2016}
+"""
+
+
+def test_a_day_that_reads_two_ways_is_refused_with_both_readings() -> None:
+    (problem,) = problems_in(TWO_WAYS)
+    assert problem.key == "dates.married_on"
+    assert "Friday, August 5, 2016 or Sunday, May 8, 2016" in problem.message
+    assert "day_order: month_first" in problem.message
+
+
+@pytest.mark.parametrize(
+    ("order", "day"), [("month_first", date(2016, 8, 5)), ("day_first", date(2016, 5, 8))]
+)
+def test_a_file_says_once_how_it_writes_its_days(order: str, day: date) -> None:
+    case, problems = facts_from(f"day_order: {order}{TWO_WAYS}", date(2026, 11, 28))
+    assert problems == ()
+    assert case.dates.married_on == Day.of(day)
+
+
+def test_a_line_that_can_only_put_the_day_first_puts_the_others_in_doubt() -> None:
+    told = f"day_order: month_first{TWO_WAYS}child: [{{born_on: 23/04/2015}}]\n"
+    first, second = problems_in(told)
+    assert "Another line of this file puts the day first" in first.message
+    assert "no month 23" in second.message
+
+
+def test_a_day_in_pieces_of_a_period_is_looked_at_too() -> None:
+    (problem,) = problems_in("dates.back_together: [{start: 03/04/2020, end: 2020-05-01}]")
+    assert "can be read two ways" in problem.message
+
+
+def test_an_order_that_is_none_is_refused() -> None:
+    (problem,) = problems_in("day_order: american\n")
+    assert "month_first or day_first" in problem.message

@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 
 from firstpaper.casefile.errors import NotSaved
+from firstpaper.cli.day_habit import DayHabit
 from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import DONT_KNOW, Case
@@ -39,6 +40,7 @@ class Conversation:
     def __init__(self, terminal: Terminal, today: date) -> None:
         self._terminal = terminal
         self._today = today
+        self._habit = DayHabit(terminal)
         self._does: dict[Command, Callable[[Asked], Asked | None]] = {
             Command.BACK: self._back,
             Command.WHY: self._why,
@@ -122,7 +124,7 @@ class Conversation:
     def _answered(self, one: Asked, text: str, read: Read) -> bool:
         """Whether an answer could be taken; if not, it was said why."""
         try:
-            value = read(text)
+            value = read(self._habit.in_order(one, text))
             if not self._meant(one, text, value):
                 return False
             self._take(one, value)

@@ -29,15 +29,16 @@ class Home(Facts):
 class Child(Facts):
     """One child under 18. Custody here is used only where the children are not treated alike.
 
-    `declared_on` is the later of the two signatures under a declaration of parentage. `same_homes` says that
-    the child has lived, since birth, just where the first child of both did; then `homes` and `address` are
-    that child's.
+    `born_to_one_of_you` is told of a child said to be of one alone. `declared_on` is the later of the two
+    signatures under a declaration of parentage. `same_homes` says that the child has lived, since birth, just
+    where the first child of both did; then `homes` and `address` are that child's.
     """
 
     name: Told[Name] = None
     born_on: Told[Day] = None
     birthplace: Told[Line] = None
     parentage: Told[Parentage] = None
+    born_to_one_of_you: Told[bool] = None
     declaration: Told[Declaration] = None
     declared_on: Told[Day] = None
     declared_under_age: Told[bool] = None
@@ -60,10 +61,16 @@ def first_of_both(children: Iterable[Child]) -> Child | None:
 
 
 class Children(Facts):
-    """Which children there are, and how many are to be listed."""
+    """Which children there are, and how many are to be listed.
+
+    `others_in_union` says that one of the two gave birth to a child of one alone after the union began;
+    `others_born_on` is the birth of the youngest of those.
+    """
 
     family: Told[tuple[Family, ...]] = None
     how_many: Told[Count] = None
+    others_in_union: Told[bool] = None
+    others_born_on: Told[Day] = None
 
 
 class Custody(Facts):

@@ -37,6 +37,14 @@ class Union(StrEnum):
     PARTNERS_ELSEWHERE = "partners_elsewhere"
 
 
+class ToldTo(StrEnum):
+    """To whom it was said that the union is over."""
+
+    SPOUSE = "spouse"
+    SOMEBODY_ELSE = "somebody_else"
+    NOBODY = "nobody"
+
+
 class Kind(StrEnum):
     """The kind of case."""
 
@@ -96,6 +104,19 @@ class Declaration(StrEnum):
     SIGNED_WITH_COPY = "signed_with_copy"
     SIGNED_NO_COPY = "signed_no_copy"
     NOT_SIGNED = "not_signed"
+    COURT_DECIDED = "court_decided"
+
+
+class OtherCase(StrEnum):
+    """What another case about the two or their children is, by what it changes here. Several may be true."""
+
+    UNION = "union"
+    CHILDREN = "children"
+    ELSEWHERE = "elsewhere"
+    JUVENILE = "juvenile"
+    GUARDIANSHIP = "guardianship"
+    BANKRUPTCY = "bankruptcy"
+    OTHER = "other"
 
 
 class CustodyCase(StrEnum):
@@ -190,6 +211,13 @@ class CustodySheet(StrEnum):
     FL_341_D = "fl_341_d"
     FL_341_E = "fl_341_e"
     OWN_PAGE = "own_page"
+
+
+class GrownNeed(StrEnum):
+    """Why a child of 18 or older may still have support (Fam. Code 3901, 3910). Several may be true."""
+
+    IN_SCHOOL = "in_school"
+    CANNOT_EARN = "cannot_earn"
 
 
 class SupportChoice(StrEnum):

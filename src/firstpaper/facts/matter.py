@@ -1,6 +1,6 @@
 """Which case it is, which court hears it, and the dates that make it."""
 
-from firstpaper.facts.choices import Kind, Lives, Union
+from firstpaper.facts.choices import Kind, Lives, OtherCase, ToldTo, Union
 from firstpaper.facts.counties import County, CountyOrNone
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
@@ -21,6 +21,7 @@ class Matter(Facts):
     first_stated_intent: Told[bool] = None
     other_side_answered: Told[bool] = None
     other_case: Told[bool] = None
+    other_case_kinds: Told[tuple[OtherCase, ...]] = None
     other_case_words: Told[CaseLine] = None
 
 
@@ -47,6 +48,7 @@ class Dates(Facts):
     married_place: Told[Line] = None
     registered_on: Told[Day] = None
     separation_told_on: Told[Day] = None
+    separation_told_to: Told[ToldTo] = None
     separation_acted_on: Told[Day] = None
     back_together: Told[tuple[Period, ...]] = None
 

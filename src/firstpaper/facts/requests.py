@@ -5,6 +5,7 @@ from firstpaper.facts.choices import (
     CommunityKind,
     Fees,
     GoodFaith,
+    GrownNeed,
     NullityFiler,
     NullityGround,
     Reason,
@@ -45,6 +46,8 @@ class Support(Facts):
     """Child support beyond the usual, and support for each spouse."""
 
     child_other: Told[Paragraph] = None
+    grown: Told[tuple[GrownNeed, ...]] = None
+    grown_who: Told[tuple[Line, ...]] = None
     petitioner: Told[SupportChoice] = None
     respondent: Told[SupportChoice] = None
     own_right_ends: Told[bool] = None

@@ -1,10 +1,11 @@
 """What an item says while the answer it needs is missing: which answer, and never a guess."""
 
+from collections.abc import Collection, Iterable
 from dataclasses import replace
 from functools import cache
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.forms.answer import Answer, blank
+from firstpaper.forms.answer import Action, Answer, ItemAnswer, blank
 from firstpaper.locale import _
 
 
@@ -15,7 +16,25 @@ def still_open(case: Case, concept: str, key: str) -> Answer:
 
 def flagged(case: Case, answer: Answer, key: str) -> Answer:
     """The answer as far as it goes, with the fact that is still missing named."""
-    return replace(answer, because=f"{answer.because} {why_open(case, key)}".strip(), open_key=key)
+    marked = answer.action is Action.MARK and isinstance(case.fact(key), Day)
+    why = _mark_if_sure(key) if marked else why_open(case, key)
+    return replace(answer, because=f"{answer.because} {why}".strip(), open_key=key)
+
+
+def open_items(items: Iterable[ItemAnswer], asked_still: Collection[str] = ()) -> tuple[ItemAnswer, ...]:
+    """The items that wait for a fact, but for those that wait for a question in `asked_still`."""
+    return tuple(one for one in items if one.open_key and one.open_key not in asked_still)
+
+
+def item_numbers(items: Iterable[ItemAnswer]) -> str:
+    """The items in a row, as in "3a(1), 3a(2)"; those without a number by their labels."""
+    return ", ".join(dict.fromkeys(one.item or one.label for one in items))
+
+
+def _mark_if_sure(key: str) -> str:
+    return _(
+        "Mark it only if you are sure that the time is long enough. Find out to the day: {what}."
+    ).format(what=what_is_asked(key))
 
 
 def not_before_advice(concept: str, because: str, key: str) -> Answer:
@@ -32,8 +51,10 @@ def why_open(case: Case, key: str) -> str:
         words = _("A part of the date is missing: {what}. Do not guess.")
     elif isinstance(told, Day):
         words = _("You are not sure of this yet: {what}. Find out before you write it here.")
-    else:
+    elif told is None:
         words = _("Not answered yet: {what}.")
+    else:
+        words = _("Still open: {what}.")
     return words.format(what=what_is_asked(key))
 
 
@@ -58,6 +79,7 @@ def _of_a_child() -> dict[str, str]:
         "legal": _("who is to have legal custody of child {number}"),
         "physical": _("who is to have physical custody of child {number}"),
         "visits": _("who is to have visitation with child {number}"),
+        "born_to_one_of_you": _("whether child {number} is a child of both in law"),
         "declaration": _("whether a declaration of parentage was signed for child {number}"),
     }
 
@@ -102,6 +124,7 @@ def _phrases() -> dict[str, str]:
         "residence.respondent.county_since": _("since when the other side has lived in this county"),
         "residence.respondent.lives_in": _("the state or country where the other side lives"),
         "children.family": _("which children there are"),
+        "children.others_in_union": _("whether a child of one of you is a child of both in law"),
         "children.how_many": _("how many children under 18 you have together"),
         "grounds.reason": _("the legal reason for the case"),
         "grounds.nullity": _("the legal reason for the nullity"),
@@ -114,6 +137,7 @@ def _phrases() -> dict[str, str]:
         "custody.sheets": _("which custody sheets you want to attach"),
         "custody.plan": _("the words of your parenting plan"),
         "support.child_other": _("whether you want to add something about child support"),
+        "support.grown_who": _("the name of the grown child who needs support"),
         "support.petitioner": _("what you want about support for you"),
         "support.respondent": _("what you want about support for the other side"),
         "support.own_right_ends": _("whether you really want to end your own right to support"),

@@ -1,5 +1,6 @@
 """What every form says alike: facts that several of them read, and how an answer to one item is put."""
 
+from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, Day, known
@@ -7,6 +8,12 @@ from firstpaper.facts.choices import Kind, NullityFiler, Union
 from firstpaper.forms.answer import Answer, blank, mark_if, write
 from firstpaper.forms.open_answers import still_open
 from firstpaper.locale import _
+
+MONTHS = (
+    *("January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
+"""In English, the language of the court, whatever the reader's is."""
 
 PARTNERSHIPS = (Union.PARTNERS_CALIFORNIA, Union.PARTNERS_ELSEWHERE)
 
@@ -71,6 +78,28 @@ def written_day(case: Case, concept: str, key: str, because: str, authority: str
     if day is None or day.sure is None:
         return still_open(case, concept, key)
     return write(concept, on_the_sheet(day.sure), because, authority)
+
+
+def nearly_written(case: Case, concept: str, key: str, because: str, authority: str = "") -> Answer:
+    """The day told at `key`; where it is known in part, what is known, to be written if no more is found.
+
+    The petition states its dates "as nearly as can be ascertained" (Fam. Code 2330(b)).
+    """
+    day: Day | None = known(case.fact(key))
+    if day is None or day.sure is not None:
+        return written_day(case, concept, key, because, authority)
+    near = _(
+        "Find the whole day if you can, and write that. If nobody can find it, write this: "
+        "the law takes the date as nearly as it can be found."
+    )
+    return replace(write(concept, about(day), near, authority), open_key=key)
+
+
+def about(day: Day) -> str:
+    """A day known in part, as it is written on a form: "about June 2016"."""
+    if day.whole:
+        return f"about {on_the_sheet(day.whole)}"
+    return f"about {MONTHS[day.month - 1]} {day.year}" if day.month else f"about {day.year}"
 
 
 def chosen(

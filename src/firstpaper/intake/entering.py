@@ -5,7 +5,7 @@ children, things and debts may be a list or numbered, and every value is read ju
 typed at its question. ``null`` is "not asked"; a quoted empty text is the answer "nothing".
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -25,11 +25,15 @@ from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.choices import read_choice
 from firstpaper.intake.reading.contributions import in_pieces
 from firstpaper.intake.reading.dates import read_day
+from firstpaper.intake.reading.day_order import DATED, DayOrder, both_readings, order_shown, with_month_first
 from firstpaper.intake.reading.homes import home
 from firstpaper.intake.reading.people import person
 from firstpaper.intake.reading.periods import period
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
+
+ORDER = "day_order"
+"""The name of the line that says once whether the month or the day comes first in the dates of a file."""
 
 MOST_BYTES = 1_000_000
 MOST_LINES = 300
@@ -108,12 +112,36 @@ class _FactFile:
         self.problems: list[Problem] = []
         self._today = today
         self._seen: dict[str, int | None] = {}
+        self._order: DayOrder | None = None
+        self._some_put_the_day_first = False
 
     def read(self, root: Node) -> None:
+        self._some_put_the_day_first = any(
+            order_shown(text) is DayOrder.DAY_FIRST for text in _all_texts(root)
+        )
         if isinstance(root, Named):
+            self._take_the_order(root)
             self._named("", root)
         elif not (isinstance(root, Scalar) and root.absent):
             self._problem(root, "", _("A file of facts is made of lines like: petitioner.name: Maria Soto"))
+
+    def _take_the_order(self, root: Named) -> None:
+        """Take the line that says once how the days of this file are written out of the tree."""
+        told = [(name, node) for name, node in root.pairs if name.text.strip() == ORDER]
+        root.pairs[:] = [pair for pair in root.pairs if pair not in told]
+        for name, node in told:
+            word = node.text.strip() if isinstance(node, Scalar) else ""
+            if word in list(DayOrder):
+                self._order = DayOrder(word)
+            else:
+                self._problem(name, ORDER, _("Write month_first or day_first after it."))
+
+    def _day(self, text: str) -> str:
+        """The text with its days in an order that cannot be mistaken; refused where they can."""
+        doubted = self._order is DayOrder.MONTH_FIRST and self._some_put_the_day_first
+        if (self._order is None or doubted) and (both := both_readings(text)):
+            raise AnswerRefused(" ".join([both, *_what_to_write(self._some_put_the_day_first)]))
+        return with_month_first(text, self._order)
 
     def _named(self, prefix: str, group: Named) -> None:
         for name, node in group.pairs:
@@ -186,7 +214,7 @@ class _FactFile:
             return None
         if not node.text.strip() and asked.kind in _TEXT:
             return ""
-        return read_answer(asked, node.text, self._today)
+        return read_answer(asked, self._day(node.text) if asked.kind in DATED else node.text, self._today)
 
     def _one_of_many(self, asked: Asked, node: Node) -> Any:
         if isinstance(node, Named):
@@ -199,7 +227,8 @@ class _FactFile:
             case AnswerKind.LINES:
                 return node.text
             case kind if kind in _ONE_A_LINE:
-                return _the_one(read_answer(asked, node.text, self._today))
+                text = self._day(node.text) if asked.kind in DATED else node.text
+                return _the_one(read_answer(asked, text, self._today))
             case _:
                 raise AnswerRefused(
                     _("This fact takes one value, not a list. Write the value after the colon.")
@@ -251,8 +280,8 @@ class _FactFile:
         end = parts.get("end")
         past = asked.question.not_after_today
         return period(
-            read_day(parts["start"], self._today, not_after_today=past),
-            read_day(end, self._today) if end else None,
+            read_day(self._day(parts["start"]), self._today, not_after_today=past),
+            read_day(self._day(end), self._today) if end else None,
             parts.get("why", ""),
         )
 
@@ -281,6 +310,27 @@ class _FactFile:
 
     def _problem(self, where: Node, key: str, message: str) -> None:
         self.problems.append(Problem(where.line, key, message))
+
+
+def _all_texts(node: Node) -> Iterator[str]:
+    """Every plain value in the tree."""
+    if isinstance(node, Named):
+        for _name, inner in node.pairs:
+            yield from _all_texts(inner)
+    elif isinstance(node, Listed):
+        for item in node.items:
+            yield from _all_texts(item)
+    else:
+        yield node.text
+
+
+def _what_to_write(some_put_the_day_first: bool) -> Iterator[str]:
+    if some_put_the_day_first:
+        yield _("Another line of this file puts the day first.")
+    yield _(
+        "Write the year first, like 2026-03-14. Or say once, on a line of its own: "
+        "day_order: month_first (or day_first)."
+    )
 
 
 def _the_one(found: Any) -> Any:

@@ -26,9 +26,19 @@ def _phrases() -> Mapping[str, str]:
         "turns_separation_into_divorce": _(
             "the earlier petition asked for a separation, and now you ask for a divorce"
         ),
+        "words_of_separation_are_in_doubt": _(
+            "you do not know when it was said, or one of you cannot make decisions"
+        ),
         "has_another_case": _("there is another court case about you two or your children"),
         "needs_interpreter": _("somebody needs an interpreter in court"),
         **_where_the_two_live(),
+        "may_be_of_the_union_in_law": _(
+            "you said that this child is of just one of you, and it may have been born after the wedding"
+        ),
+        "has_grown_children": _("you have children together who are 18 or older"),
+        "a_grown_child_needs_support": _("a grown child of both of you still needs support"),
+        "has_children_of_one_alone": _("there are children of just one of you"),
+        "others_were_born_in_the_union": _("one of you gave birth to such a child after the wedding"),
         **_children(),
         **_homes_of_the_children(),
         **_nullity(),

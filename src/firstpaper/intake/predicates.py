@@ -7,7 +7,7 @@ The bank names these functions under `when`; those for the questions of one chil
 
 from collections.abc import Collection
 
-from firstpaper.facts import Case, Day, known
+from firstpaper.facts import DONT_KNOW, Case, Day, known
 from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.facts.children import Child, first_of_both, is_of_both
 from firstpaper.facts.choices import (
@@ -25,6 +25,7 @@ from firstpaper.facts.choices import (
     Lives,
     NullityGround,
     Parentage,
+    Reason,
     SeparateHow,
     Shortcut,
     Special,
@@ -196,6 +197,12 @@ def cannot_divorce_at_home(case: Case) -> bool:
     return same_sex_wedding_was_in_california(case) and told is True
 
 
+def words_of_separation_are_in_doubt(case: Case) -> bool:
+    """The person does not know on what day it was said, or one of the two cannot make decisions."""
+    incapable = known(case.grounds.reason) is Reason.INCAPACITY
+    return case.dates.separation_told_on is DONT_KNOW or incapable
+
+
 # --- children -----------------------------------------------------------------------------------
 
 
@@ -236,6 +243,23 @@ def may_be_born_before_the_union(case: Case, child: Child) -> bool:
     born, began = known(child.born_on), _union_began(case)
     to_both = known(child.parentage) not in (Parentage.ADOPTED_BY_BOTH, Parentage.ONE_PARENT_ONLY)
     return has_minor_children_together(case) and to_both and _may_be_earlier(born, began)
+
+
+def may_be_of_the_union_in_law(case: Case, child: Child) -> bool:
+    """A child said to be of one alone, who may have been born after the wedding or registration."""
+    born, began = known(child.born_on), _union_began(case)
+    alone = known(child.parentage) is Parentage.ONE_PARENT_ONLY
+    return has_minor_children_together(case) and alone and _may_be_earlier(began, born)
+
+
+def has_children_of_one_alone(case: Case) -> bool:
+    """There are children of just one of the two."""
+    return Family.FROM_OTHERS in _several(case, "children.family")
+
+
+def others_were_born_in_the_union(case: Case) -> bool:
+    """One of the two gave birth to a child of one alone after the union began."""
+    return has_children_of_one_alone(case) and known(case.children.others_in_union) is True
 
 
 def signed_a_declaration(case: Case, child: Child) -> bool:
@@ -353,6 +377,16 @@ def filer_believed_union_valid(case: Case) -> bool:
 def gives_up_own_support(case: Case) -> bool:
     """The filer chose to end the court's power to order support for the filer."""
     return known(case.support.petitioner) is SupportChoice.END
+
+
+def has_grown_children(case: Case) -> bool:
+    """The two have children together who are 18 or older."""
+    return Family.GROWN in _several(case, "children.family")
+
+
+def a_grown_child_needs_support(case: Case) -> bool:
+    """A grown child of both is still in high school, or cannot earn a living."""
+    return has_grown_children(case) and bool(_several(case, "support.grown"))
 
 
 def asks_for_support(case: Case) -> bool:

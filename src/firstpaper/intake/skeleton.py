@@ -13,6 +13,7 @@ from firstpaper.intake.blank import Group, Room, groups
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.question import Topic
+from firstpaper.intake.reading.day_order import DayOrder, year_first
 from firstpaper.locale import _
 
 BEGINS = "# Firstpaper: a file of facts\n"
@@ -37,6 +38,7 @@ def _how_to() -> tuple[str, ...]:
         _("Leave all other lines as they are. What you leave out stays open, and nothing is lost."),
         _("Answers may be: don't know. Where nothing is an answer, write: none"),
         _("Put several answers in a list, like this: [one, two]"),
+        _("Write dates with the year first, like 2026-03-14. Or add one line: day_order: month_first"),
         _("Leave out Social Security numbers. Of an account, give the last four digits."),
         _("When it is done, type: firstpaper enter home.case, and after it the name of this file."),
     )
@@ -71,7 +73,7 @@ def _values(asked: Asked) -> Iterator[tuple[str, str]]:
 
 def _example(asked: Asked) -> str:
     """A value that could stand at the question, as it is written in the file."""
-    examples = asked.question.examples
+    examples = [year_first(one, DayOrder.MONTH_FIRST) for one in asked.question.examples]
     if asked.kind is AnswerKind.YES_NO:
         return "yes"
     if asked.kind is AnswerKind.SEVERAL:
@@ -82,7 +84,7 @@ def _example(asked: Asked) -> str:
         return "none" if asked.none else "don't know"
     if asked.kind in _BARE:
         return examples[0]
-    return _in_yaml(list(examples) if asked.kind in _LISTS else examples[0])
+    return _in_yaml(examples if asked.kind in _LISTS else examples[0])
 
 
 def _in_yaml(value: object) -> str:

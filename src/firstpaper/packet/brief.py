@@ -13,6 +13,7 @@ from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.needed import FormNeeded, forms_needed
+from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.law.finding import Finding, Outcome, Weight, waits
 from firstpaper.law.measures.record import day
@@ -68,6 +69,17 @@ class Brief:
     def waits(self) -> tuple[Finding, ...]:
         """The findings that say to wait until a day, without stopping the filing flatly."""
         return tuple(filter(waits, self.findings))
+
+    @property
+    def open_items(self) -> tuple[ItemAnswer, ...]:
+        """The items of the petition that wait for a fact which none of the open questions asks for."""
+        asked_still = {one.key for one in self.open_questions}
+        return open_items(self.items, asked_still | needless_keys(self.case, self.on))
+
+    @property
+    def open_numbers(self) -> str:
+        """All items of the petition that wait for a fact, in a row; empty where none does."""
+        return item_numbers(open_items(self.items, needless_keys(self.case, self.on)))
 
     @property
     def kind(self) -> str:

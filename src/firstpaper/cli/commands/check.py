@@ -30,6 +30,8 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     from firstpaper.cli.changing import change_data, changes_text
     from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
     from firstpaper.counting import spell_date
+    from firstpaper.forms.fl100.form import form as petition
+    from firstpaper.forms.open_answers import item_numbers, open_items
     from firstpaper.intake import asked, standing
     from firstpaper.law.changes import changes
     from firstpaper.law.finding import waits
@@ -43,6 +45,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     stopping = stops(found)
     needless = needless_keys(case, day)
     still_open = [one.key for one in asked(case) if case.fact(one.key) is None and one.key not in needless]
+    unfinished = open_items(petition(case, day)[0].items, needless)
     shown = before_filing(case, day) if pictures else []
     head = _("Checked for a filing on {date}.").format(date=spell_date(day))
     return Result(
@@ -52,6 +55,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
             "changes": [change_data(one) for one in soon],
             "values": computed_values(found),
             "open_questions": still_open,
+            "open_items": [one.item or one.label for one in unfinished],
             "pictures": shown[1:],
         },
         text="\n\n".join(
@@ -59,6 +63,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
                 head,
                 _stop_line(len(stopping), waiting=any(map(waits, found))),
                 *_open_line(len(still_open)),
+                *_items_line(item_numbers(unfinished)),
                 findings_text(found),
                 *changes_text(soon),
                 *shown,
@@ -78,6 +83,11 @@ def _stop_line(count: int, *, waiting: bool) -> str:
         "{count} things stop a filing for now. They stand under STOP below.",
         count,
     ).format(count=count)
+
+
+def _items_line(numbers: str) -> list[str]:
+    words = _("These items of FL-100 are not finished, so do not file yet: {items}.")
+    return [words.format(items=numbers)] if numbers else []
 
 
 def _open_line(count: int) -> list[str]:

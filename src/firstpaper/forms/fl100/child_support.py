@@ -4,14 +4,27 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.choices import GrownNeed
 from firstpaper.forms.answer import Answer, blank
 from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
-from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment
 from firstpaper.forms.saying import not_asked
 from firstpaper.law.measures.children import concerns_children
 from firstpaper.locale import _
+
+FOR_GROWN = {
+    GrownNeed.IN_SCHOOL: (
+        "Support for our child who is 18, unmarried, a full-time high school student and not self-supporting "
+        "(Fam. Code, § 3901)"
+    ),
+    GrownNeed.CANNOT_EARN: (
+        "Support for our adult child who is incapacitated from earning a living and without sufficient means "
+        "(Fam. Code, § 3910)"
+    ),
+}
+"""In English, the language of the court."""
 
 BOX, WORDS = "support.child.other", "support.child.other.words"
 
@@ -38,21 +51,39 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The other words, where they are longer than the line."""
-    if not concerns_children(case, on):
-        return None
-    return page_of_words(case, "7d", "Child support", known(case.support.child_other), space(WORDS, on))
+    return page_of_words(case, "7d", "Child support", _words(case, on), space(WORDS, on))
+
+
+def _words(case: Case, on: date) -> str:
+    """The filer's own words on child support, and the support asked for a grown child."""
+    own = known(case.support.child_other) if concerns_children(case, on) else ""
+    return "\n".join(part for part in (own, *_for_grown_children(case)) if part)
+
+
+def _for_grown_children(case: Case) -> Iterator[str]:
+    """What is asked for a grown child, as it is filed. Relief not asked cannot be given on default."""
+    names = "; ".join(known(case.support.grown_who) or ())
+    for need in known(case.support.grown) or ():
+        yield f"{FOR_GROWN[need]}: {names}." if names else f"{FOR_GROWN[need]}."
 
 
 def _other(case: Case, on: date) -> Iterator[Answer]:
     concerned = concerns_children(case, on)
-    if concerned is None:
+    grown = bool(known(case.support.grown))
+    if concerned is None and not grown:
         yield from (still_open(case, concept, "children.family") for concept in (BOX, WORDS))
-    elif not concerned:
+    elif not concerned and not grown:
         none = _("There is no child under 18 of both of you, born or on the way.")
         yield from (blank(concept, none) for concept in (BOX, WORDS))
-    elif known(case.support.child_other) is None:
+    elif concerned and known(case.support.child_other) is None and not grown:
         yield from (still_open(case, concept, "support.child_other") for concept in (BOX, WORDS))
-    elif words := known(case.support.child_other):
-        yield from line_of_words(BOX, WORDS, words, attachment_page(case, on))
+    elif words := _words(case, on):
+        yield from _said(case, on, words)
     else:
         yield from (blank(concept, not_asked()) for concept in (BOX, WORDS))
+
+
+def _said(case: Case, on: date, words: str) -> Iterator[Answer]:
+    missing = bool(known(case.support.grown)) and not known(case.support.grown_who)
+    for answer in line_of_words(BOX, WORDS, words, attachment_page(case, on)):
+        yield flagged(case, answer, "support.grown_who") if missing else answer

@@ -1,6 +1,7 @@
 """Item 4: the minor children of both, oldest first, and the child who is not yet born."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case
@@ -10,15 +11,16 @@ from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl100 import FORM
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
-from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, unions_of
+from firstpaper.forms.saying import nearly_written, nothing_to_mark, on_the_sheet
 from firstpaper.law.measures.children import (
     ListedChild,
     concerns_children,
     listed_children,
     not_described,
+    presumed_children,
     unborn,
 )
-from firstpaper.law.measures.marriage import union_began
+from firstpaper.law.measures.marriage import first_union
 from firstpaper.locale import _
 
 SIGNED = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
@@ -61,13 +63,17 @@ def printed_rows(on: date) -> int:
 def _which(case: Case, on: date) -> Iterator[Answer]:
     to_list = len(listed_children(case, on)) + not_described(case)
     law = "Fam. Code 2330(b)"
+    presumed = presumed_children(case, on)
+    if presumed:
+        yield from _presumed(case, presumed[0].key, bool(to_list))
+        return
     if concerns_children(case, on) is None:
         yield from (still_open(case, f"children.{line}", "children.family") for line in ("none", "listed"))
     elif to_list:
         yield blank("children.none", _("You have a child under 18 together."))
         yield mark("children.listed", _("You have a child under 18 together. List each one below."), law)
     elif unborn(case):
-        yield blank("children.none", _("A child is on the way, so this line would not be true."))
+        yield blank("children.none", _on_the_way())
         yield blank(
             "children.listed", _("There is no child to list yet. Mark only the line on the unborn child.")
         )
@@ -77,6 +83,26 @@ def _which(case: Case, on: date) -> Iterator[Answer]:
         )
         yield mark("children.none", only_both, law)
         yield blank("children.listed", _("You named no child of both of you under 18."))
+
+
+def _on_the_way() -> str:
+    return _("A child is on the way, so this line would not be true.")
+
+
+def _presumed(case: Case, key: str, others_listed: bool) -> Iterator[Answer]:
+    """Both lines, while a child said to be of one alone may be a child of the marriage in law."""
+    law = "Fam. Code 7611(a)"
+    why = _(
+        "A child born in the marriage is most often a child of both in law. Get advice before you mark this."
+    )
+    if others_listed:
+        yield blank("children.none", _("You have a child under 18 together."))
+        listed = _("You have a child under 18 together. List each one below. The list may not be whole.")
+        yield replace(mark("children.listed", f"{listed} {why}", law), open_key=key)
+        return
+    open_line = replace(blank("children.none", why, law), open_key=key)
+    yield blank("children.none", _on_the_way()) if unborn(case) else open_line
+    yield replace(open_line, concept="children.listed")
 
 
 def _rows(case: Case, on: date) -> Iterator[Answer]:
@@ -101,10 +127,8 @@ def _child(case: Case, row: int, child: ListedChild) -> Iterator[Answer]:
         yield write(name, child.name, _("The child's full legal name. Oldest child first."), law)
     else:
         yield still_open(case, name, f"{child.key}.name")
-    if child.born is None or child.born.sure is None:
-        yield still_open(case, born, f"{child.key}.born_on")
-    else:
-        yield write(born, _birthdate(child), _("The law asks for the whole birth date here."), law)
+    birth = _("The child's birth date, from the birth certificate.")
+    yield nearly_written(case, born, f"{child.key}.born_on", birth, law)
     if child.age is None:
         yield still_open(case, age, f"{child.key}.born_on")
     else:
@@ -174,8 +198,7 @@ def _declaration(case: Case, on: date) -> Answer:
 
 def _may_have_one(case: Case, child: ListedChild) -> bool:
     """Whether the child may have been born to both before the union, when such declarations are signed."""
-    began = [union_began(case, union) for union in unions_of(case)]
-    born = child.born.sure if child.born else None
+    _key, began = first_union(case)
     if child.parentage is Parentage.ADOPTED_BY_BOTH:
         return False
-    return born is None or not began or any(day is None or born < day for day in began)
+    return child.born is None or began is None or child.born.earliest < began.latest

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 
+from firstpaper.counting import years_and_months
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.open_answers import still_open
-from firstpaper.forms.saying import PARTNERSHIPS, on_the_sheet, unions_of, written_day
+from firstpaper.forms.saying import PARTNERSHIPS, nearly_written, on_the_sheet, unions_of
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.locale import _
 
@@ -72,7 +73,7 @@ def _filled(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
         if half is MARRIAGE
         else _("The day of registration, from the certificate. Not the day you moved in together.")
     )
-    yield written_day(case, half.began, half.began_key, began, "Fam. Code 2330(b)")
+    yield nearly_written(case, half.began, half.began_key, began, "Fam. Code 2330(b)")
     broke = separation(case)
     if broke.day is None:
         yield _no_separation(case, half.separated)
@@ -88,7 +89,25 @@ def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
         yield write(half.years, str(span.years), whole, "Fam. Code 2330(b)")
         yield write(half.months, str(span.months), whole, "Fam. Code 2330(b)")
         return
+    if near := about_length(case, union):
+        told = _("Counted from what you told us. Count it again when you know the whole day.")
+        for concept, words in zip((half.years, half.months), near, strict=True):
+            yield replace(write(concept, words, told, "Fam. Code 2330(b)"), open_key=half.began_key)
+        return
     yield from (_no_length(case, half, concept) for concept in (half.years, half.months))
+
+
+def about_length(case: Case, union: Union) -> tuple[str, str] | None:
+    """Years and months where the first day is known in part, and leaves only one count of years."""
+    told = known(case.dates.married_on if union is Union.MARRIAGE else case.dates.registered_on)
+    broke = separation(case).day
+    if told is None or told.sure or told.unsure or broke is None or told.latest > broke:
+        return None
+    longest, shortest = years_and_months(told.earliest, broke), years_and_months(told.latest, broke)
+    if longest.years != shortest.years:
+        return None
+    months = (shortest.months, longest.months)
+    return f"about {longest.years}", f"about {' or '.join(str(one) for one in dict.fromkeys(months))}"
 
 
 def _no_length(case: Case, half: _Half, concept: str) -> Answer:

@@ -12,6 +12,8 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child
 from firstpaper.facts.choices import CustodyTo, Declaration, Family, Parentage, VisitsTo
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.marriage import first_union
+from firstpaper.law.words import child_words
 
 NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
 
@@ -83,6 +85,8 @@ def concerns_children(case: Case, on: date) -> bool | None:
     """Whether there is a child, born or not, to decide about; None while that is not known."""
     if listed_children(case, on) or not_described(case) or unborn(case):
         return True
+    if presumed_children(case, on):
+        return None
     return False if _names_no_minor(case) else None
 
 
@@ -97,6 +101,37 @@ def _names_no_minor(case: Case) -> bool:
     """Whether the answer on the children leaves no minor child of both but those described."""
     family = known(case.children.family)
     return family is not None and (Family.MINOR_TOGETHER in family or set(family) <= NEVER_LISTED)
+
+
+@dataclass(frozen=True, slots=True)
+class PresumedChild:
+    """A child said to be of one spouse alone, whom the law may take for a child of both.
+
+    `key` is the fact that says so, `born` what was told of the birth. `certain` is False where it was not
+    told whether one of the two gave birth.
+    """
+
+    key: str
+    name: str
+    born: Day | None
+    born_key: str
+    certain: bool
+
+
+def presumed_children(case: Case, on: date) -> tuple[PresumedChild, ...]:
+    """Minors born to a spouse in the union, or who may have been, and said to be of one alone.
+
+    The child of a spouse born in the marriage is presumed to be of both (Fam. Code 7611(a)), and conclusively
+    so where the two lived together then (Fam. Code 7540(a)); for partners alike (Fam. Code 297.5(d)).
+    """
+    rows = [_presumed(case, number, child, on) for number, child in described(case)]
+    others = known(case.children.family) or ()
+    in_union = case.children.others_in_union
+    if Family.FROM_OTHERS in others and in_union not in (None, False):
+        born = known(case.children.others_born_on)
+        key = "children.others_in_union"
+        rows.append(PresumedChild(key, "", born, "children.others_born_on", in_union is True))
+    return tuple(row for row in rows if row)
 
 
 def _belongs(child: Child, on: date) -> bool:
@@ -131,3 +166,16 @@ def _age(born: Day, on: date) -> int | None:
 
 def _under_age(born: Day, on: date) -> bool | None:
     return True if comes_of_age(born.earliest, on) > on else None
+
+
+def _presumed(case: Case, number: int, child: Child, on: date) -> PresumedChild | None:
+    of_both = known(child.parentage) is not Parentage.ONE_PARENT_ONLY
+    if of_both or child.born_to_one_of_you is False or grown_up_on(child, on):
+        return None
+    born, (_key, began) = known(child.born_on), first_union(case)
+    if born and began and born.latest < began.earliest:
+        return None
+    key = f"child.{number}"
+    certain = child.born_to_one_of_you is True
+    name = child_words(number, known(child.name))
+    return PresumedChild(f"{key}.born_to_one_of_you", name, born, f"{key}.born_on", certain)

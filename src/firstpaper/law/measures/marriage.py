@@ -1,8 +1,9 @@
 """When the union began, when it broke, and how long it lasted.
 
 The date of separation is the day of a complete and final break: one spouse told the other that the
-marriage is over, and acted like it (Fam. Code 70). Both are needed, so the later of the two is the
-first day on which both are true. A judge may find another day.
+marriage is over, and that same spouse acted like it (Fam. Code 70). Both are needed, so the later of the
+two is the first day on which both are true. Saying it again later moves nothing. Where it was never said
+to the other spouse, no day can be named from the words. A judge may find another day.
 """
 
 from dataclasses import dataclass
@@ -10,7 +11,7 @@ from datetime import date
 
 from firstpaper.counting import YearsMonths, short_date, years_and_months
 from firstpaper.facts import Case, Day, known
-from firstpaper.facts.choices import Union
+from firstpaper.facts.choices import ToldTo, Union
 from firstpaper.facts.matter import Period
 from firstpaper.locale import _
 
@@ -36,20 +37,29 @@ class Separation:
 def separation(case: Case) -> Separation:
     """The date of separation by the filer's own answers; never completed by guessing."""
     told, acted = known(case.dates.separation_told_on), known(case.dates.separation_acted_on)
+    if not told_each_other(case):
+        return Separation(
+            None, told, acted, _("It was not said by one of you to the other, so the day is open.")
+        )
     told_on, acted_on = told.sure if told else None, acted.sure if acted else None
     if told_on is None or acted_on is None:
         return Separation(
             None, told, acted, _("We need two whole days: the day of the words and the day of the acts.")
         )
     later = max(told_on, acted_on)
-    if back_together_after(case, later):
+    if back_together_after(case, min(told_on, acted_on)):
         return Separation(
-            None, told, acted, _("You were back together after that day, so it was not the last break.")
+            None, told, acted, _("You were back together after that, so it was not the last break.")
         )
     if told_on == acted_on:
         return Separation(later, told, acted, _("The words and the acts came on the same day."))
     why = _("Both were true from {date} on: it is the later of the two days.").format(date=short_date(later))
     return Separation(later, told, acted, why)
+
+
+def told_each_other(case: Case) -> bool:
+    """Whether nothing speaks against it that one spouse said it to the other (Fam. Code 70(a)(1))."""
+    return known(case.dates.separation_told_to) in (None, ToldTo.SPOUSE)
 
 
 def back_together_after(case: Case, day: date) -> tuple[Period, ...]:

@@ -1,4 +1,4 @@
-"""Until when a declaration of parentage can be taken back or fought (Fam. Code 7575, 7576)."""
+"""Whom the law takes for a child of both, and until when that, or a declaration of it, can be fought."""
 
 from dataclasses import dataclass
 from datetime import date
@@ -46,3 +46,9 @@ def declaration_windows(case: Case, signed: Day, on: date) -> DeclarationWindows
         rescind_by=due_elsewhere(days_after(first, figure("children.parentage_rescind_days", on).value)),
         challenge_by=due_at_court(case, months_after(first, months)),
     )
+
+
+def challenge_by(case: Case, born: Day, on: date) -> Due:
+    """The last day on which a challenge of a spouse's parentage may be filed and served."""
+    months = 12 * figure("children.presumption_challenge_years", on).value
+    return due_at_court(case, months_after(born.earliest, months))

@@ -12,6 +12,7 @@ from firstpaper.law.finding import Finding, Weight
 from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
 from firstpaper.law.measures.children import listed_children, unborn
 from firstpaper.law.measures.marriage import length, separation
+from firstpaper.law.measures.other_cases import other_cases
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.source import cited
 from firstpaper.locale import _, _n
@@ -97,6 +98,7 @@ def _facts(brief: Brief) -> Iterator[Line]:
     yield Line(_("Separated"), _separated(case))
     yield Line(_("Residence met by"), _residents(brief))
     yield Line(_("Children"), _children(brief))
+    yield from _other_cases(case)
     yield from _estate(brief)
     yield from _people(brief)
     if brief.in_danger:
@@ -104,6 +106,18 @@ def _facts(brief: Brief) -> Iterator[Line]:
     if brief.open_questions:
         count = len(brief.open_questions)
         yield Line(_("Still open"), _n("{count} question", "{count} questions", count).format(count=count))
+    if brief.open_numbers:
+        yield Line(_("Items of FL-100 not finished"), brief.open_numbers)
+
+
+def _other_cases(case: Case) -> Iterator[Line]:
+    """Court, kind and number of the other cases, as told."""
+    told = [known(case.matter.other_case_words) or "", *(known(case.uccjea.case_words) or ())]
+    words = list(dict.fromkeys(one for one in told if one))
+    if words:
+        yield Line(_("Other cases"), "; ".join(words))
+    elif other_cases(case):
+        yield Line(_("Other cases"), _("there is one; ask for its court and number"))
 
 
 def _separated(case: Case) -> str:

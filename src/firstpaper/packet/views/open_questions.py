@@ -21,8 +21,8 @@ class Open:
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
-    """The sheet of open questions; none where every question has an answer."""
-    if not brief.open_questions:
+    """The sheet of open questions and items; none where nothing is open."""
+    if not brief.open_questions and not brief.open_items:
         return
     topics = tuple(
         (_(topic.title), tuple(_open(brief, one) for one in group))
@@ -34,7 +34,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         running=_("Questions still open"),
         purpose=_("Write the answers here, then type them in with “change”."),
         follows=True,
-        values={"topics": topics, "count": len(brief.open_questions)},
+        values={"topics": topics, "count": len(brief.open_questions), "items": brief.open_items},
     )
 
 

@@ -14,7 +14,7 @@ from itertools import product
 from firstpaper.counting import anniversary
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import Union
-from firstpaper.law.measures.marriage import back_together_after, first_union
+from firstpaper.law.measures.marriage import back_together_after, first_union, told_each_other
 
 UNSURE_YEARS = 1
 """How far off a day may lie that the person is not sure of. Ours, not the law's."""
@@ -97,10 +97,12 @@ def marriage(case: Case) -> Marriage:
 
 
 def _broke(case: Case) -> Span:
-    """The later of the words and the acts; open at the end where the two were together again after it."""
-    told, acted = span_of(case.dates.separation_told_on), span_of(case.dates.separation_acted_on)
+    """The later of the words and the acts; open at the end where the two were together again after one."""
+    told = span_of(case.dates.separation_told_on) if told_each_other(case) else Span()
+    acted = span_of(case.dates.separation_acted_on)
     both = Span(max(told.first, acted.first), max(told.last, acted.last))
-    if back_together_after(case, both.first):
+    days = [span.first for span in (told, acted) if span != Span()]
+    if days and back_together_after(case, min(days)):
         return Span(both.first, _LAST)
     return both
 

@@ -2,8 +2,8 @@
 
 from datetime import date
 
-from firstpaper.facts import DONT_KNOW, Case
-from firstpaper.facts.choices import Declaration, Kind, Parentage
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import Declaration, Kind, Parentage, Union
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import ListedChild, listed_children
 from firstpaper.law.measures.marriage import first_union
@@ -43,6 +43,8 @@ def before_marriage(case: Case, on: date) -> list[Found]:
 
 def _about(case: Case, child: ListedChild) -> Found | None:
     union_key, began = first_union(case)
+    if in_partnership := _in_the_partnership(case, child):
+        return in_partnership
     if child.born is None or began is None or child.parentage is Parentage.ADOPTED_BY_BOTH:
         return None
     if child.born.earliest >= began.latest:
@@ -70,6 +72,25 @@ def _about(case: Case, child: ListedChild) -> Found | None:
     return _by_declaration(case, child, name, facts)
 
 
+def _in_the_partnership(case: Case, child: ListedChild) -> Found | None:
+    """That a child came before the wedding, but after the two had registered as partners."""
+    wed, registered = known(case.dates.married_on), known(case.dates.registered_on)
+    born, unions = child.born, set(known(case.matter.unions) or ())
+    both = Union.MARRIAGE in unions and len(unions) > 1
+    if not (both and born and wed and registered and child.parentage is Parentage.BORN_TO_BOTH):
+        return None
+    if not registered.latest <= born.earliest <= born.latest < wed.earliest:
+        return None
+    says = _("{name} was born before the wedding, but after you two registered as partners.")
+    return Found(
+        Outcome.MET,
+        Weight.GOOD_TO_KNOW,
+        says.format(name=child_words(child.number, child.name)),
+        _("The law treats such a child like one born in a marriage. No declaration of parentage is needed."),
+        facts=(f"{child.key}.born_on", "dates.married_on", "dates.registered_on"),
+    )
+
+
 def _by_declaration(case: Case, child: ListedChild, name: str, facts: tuple[str, ...]) -> Found:
     says = _("{name} was born before the marriage and can be listed.").format(name=name)
     match child.declaration:
@@ -82,6 +103,13 @@ def _by_declaration(case: Case, child: ListedChild, name: str, facts: tuple[str,
                 "department for a copy."
             )
             return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, do, facts=facts)
+        case Declaration.COURT_DECIDED:
+            do = _(
+                "A judge's order on who the parents are, or on custody, stays in force. Bring a copy, "
+                "and tell the court about that case. "
+                "A child of your earlier marriage to each other is a child of both."
+            )
+            return Found(Outcome.MET, Weight.LOOK_AGAIN, says, do, facts=facts)
         case Declaration.NOT_SIGNED:
             do = _(
                 "The court can decide in this case that you are both parents. Ask the self-help center what "

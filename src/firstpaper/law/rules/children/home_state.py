@@ -11,6 +11,7 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures import child_homes
 from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_lives_here
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
+from firstpaper.law.measures.other_cases import another_court_may_decide
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first, spaced
 from firstpaper.locale import _
@@ -49,6 +50,10 @@ def home_state(case: Case, on: date) -> list[Found]:
     but look again. Here since May 26: not yet. Born here on September 1 and always here: met. Left on July 1
     after five years, and a parent stayed: met, until January 1, 2027. Left on May 20: no longer.
 
+    The home state is one condition, not all. If a court elsewhere has made a custody order, or a case about
+    the child is open there, that court most often goes first. A juvenile court here decides alone while its
+    case is open. See matter.other_case.
+
     If a child or a parent is in danger, a judge here can act for a while, whatever the home state is.
 
     What to do. If another state may come first, talk to a lawyer before you file. Do not move a child to
@@ -66,19 +71,23 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         return
     if Family.NOT_ALWAYS_HERE not in family:
         if not told:
-            yield _all_here(on)
+            yield _all_here(on, doubted=another_court_may_decide(case))
         return
     yield from (_not_told(child) for child in children if child not in told)
 
 
-def _all_here(on: date) -> Found:
+def _another_court() -> str:
+    return _("This part is met. But there may be another case, so another court may be the one that decides.")
+
+
+def _all_here(on: date, *, doubted: bool) -> Found:
+    months = figure("children.home_state_months", on).value
+    told = _("You told of no child who lived outside California in the last {months} months.")
+    decide = _another_court() if doubted else _("Then by this count a judge here can decide about custody.")
     return Found(
         Outcome.MET,
-        Weight.GOOD_TO_KNOW,
-        _(
-            "You told of no child who lived outside California in the last {months} months. Then a judge "
-            "here can decide about custody."
-        ).format(months=figure("children.home_state_months", on).value),
+        Weight.GET_ADVICE if doubted else Weight.GOOD_TO_KNOW,
+        spaced([told.format(months=months), decide]),
         _("If a child did live elsewhere in that time, even for a while, change that answer."),
         facts=(FAMILY,),
     )
@@ -101,8 +110,9 @@ def _about(case: Case, child: ListedChild, on: date) -> Found:
     state = _state(case, child, on)
     facts = (f"{child.key}.homes", f"{child.key}.born_on", *LIVES)
     dates = {"line_on": state.line} if state.line else {}
-    says, outcome, do = _words(state, name, on)
-    surely = outcome is Outcome.MET
+    doubted = another_court_may_decide(case)
+    says, outcome, do = _words(state, name, on, doubted=doubted)
+    surely = outcome is Outcome.MET and not doubted
     return Found(
         outcome,
         Weight.GOOD_TO_KNOW if surely else Weight.GET_ADVICE,
@@ -119,13 +129,13 @@ def _state(case: Case, child: ListedChild, on: date) -> HomeState:
     return child_homes.home_state(homes(case, child), child.born, on, parent_here=parent_lives_here(case))
 
 
-def _words(state: HomeState, name: str, on: date) -> tuple[str, Outcome, str]:
+def _words(state: HomeState, name: str, on: date, *, doubted: bool) -> tuple[str, Outcome, str]:
     """What is said, how it stands, and what to do."""
     if state.on_the_line:
         line = _("For {name}, the {months} months are full, or end, on the very day you plan to file: {on}.")
         says, outcome, do = line, Outcome.CLOSE, help_first()
     else:
-        says, outcome, do = _by_basis()[state.basis]
+        says, outcome, do = _by_basis(doubted=doubted)[state.basis]
     words = {
         "name": name,
         "on": spell_date(on),
@@ -135,9 +145,9 @@ def _words(state: HomeState, name: str, on: date) -> tuple[str, Outcome, str]:
     return says.format(**words), outcome, do
 
 
-def _by_basis() -> dict[Basis, tuple[str, Outcome, str]]:
+def _by_basis(*, doubted: bool) -> dict[Basis, tuple[str, Outcome, str]]:
     goes_on = _("The case about the marriage can go on. {help}").format(help=help_first())
-    decide = _("So a judge here can decide about custody.")
+    decide = _another_court() if doubted else _("So by this count a judge here can decide about custody.")
     lived = _("{name} has lived in California for {months} months.")
     born = _("{name} has lived in California since birth.")
     left = _("{name} left California less than {months} months ago, and a parent lives here.")
@@ -147,8 +157,8 @@ def _by_basis() -> dict[Basis, tuple[str, Outcome, str]]:
     unclear = _("By the homes you told, we cannot tell which state may decide about custody of {name}.")
     by_then = _("That holds only if you file by {line}.")
     return {
-        Basis.HERE: (spaced([lived, decide]), Outcome.MET, ""),
-        Basis.SINCE_BIRTH: (spaced([born, decide]), Outcome.MET, ""),
+        Basis.HERE: (spaced([lived, decide]), Outcome.MET, help_first() if doubted else ""),
+        Basis.SINCE_BIRTH: (spaced([born, decide]), Outcome.MET, help_first() if doubted else ""),
         Basis.LEFT_LATELY: (spaced([left, decide, by_then]), Outcome.MET, _("File by that day if you can.")),
         Basis.NOT_YET: (spaced([not_yet, other_first]), Outcome.NOT_MET, goes_on),
         Basis.ELSEWHERE: (elsewhere, Outcome.NOT_MET, goes_on),

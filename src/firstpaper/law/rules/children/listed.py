@@ -9,7 +9,14 @@ from firstpaper.facts.children import Child
 from firstpaper.facts.choices import Family, Parentage
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.children import ListedChild, described, grown_up_on, listed_children, unborn
+from firstpaper.law.measures.children import (
+    ListedChild,
+    described,
+    grown_up_on,
+    listed_children,
+    presumed_children,
+    unborn,
+)
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, in_a_row
 from firstpaper.locale import _, _n
@@ -44,7 +51,8 @@ def listed(case: Case, on: date) -> list[Found]:
     February 29 has a birthday on February 28 in other years by our count; the law does not say.
 
     Leaving out a child of both is a serious mistake. The court cannot make orders about a child it
-    does not know of.
+    does not know of. And a child born in the marriage is taken to be of both: see
+    children.marital_presumption.
     """
     if not isinstance(case.children.family, tuple):
         return [_family_not_told(case)]
@@ -81,7 +89,7 @@ def _on_the_list(case: Case, on: date) -> Iterator[Found]:
             facts=(FAMILY, *(f"{child.key}.born_on" for child in children)),
             values={"children.listed": [_row(child) for child in children]},
         )
-    elif not unborn(case) and not _undescribed(case):
+    elif not unborn(case) and not _undescribed(case) and not presumed_children(case, on):
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -107,13 +115,16 @@ def _row(child: ListedChild) -> dict[str, object]:
 
 
 def _not_on_the_list(case: Case, on: date) -> Iterator[Found]:
+    presumed = {child.born_key for child in presumed_children(case, on)}
     for number, child in described(case):
+        if f"child.{number}.born_on" in presumed:
+            continue  # children.marital_presumption speaks of it
         if why := _why_not(number, child, on):
             yield Found(
                 Outcome.MET, Weight.GOOD_TO_KNOW, why, facts=tuple(f"child.{number}.{key}" for key in _KEYS)
             )
     family = known(case.children.family) or ()
-    if Family.FROM_OTHERS in family:
+    if Family.FROM_OTHERS in family and "children.others_born_on" not in presumed:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,

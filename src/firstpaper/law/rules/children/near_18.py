@@ -88,8 +88,8 @@ def _turned(name: str, key: str, born: Day, on: date) -> Found | None:
             name=name, day=spell_date(on)
         ),
         _(
-            "If {name} still goes to high school full time, ask about child support. It can last to age "
-            "{age}."
+            "If {name} still goes to high school full time, is unmarried and cannot live on their own money, "
+            "ask for child support. It can last to age {age}."
         ).format(name=name, age=end_age),
         facts=(key,),
         dates={"turned_18_on": comes_of_age(born.latest, on)},

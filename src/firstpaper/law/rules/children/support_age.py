@@ -13,7 +13,7 @@ from firstpaper.law.register import rule
 from firstpaper.law.words import child_words
 from firstpaper.locale import _
 
-FAMILY = "children.family"
+FAMILY, GROWN = "children.family", "support.grown"
 
 
 @rule(
@@ -32,8 +32,8 @@ def support_age(case: Case, on: date) -> list[Found]:
     A child of any age who cannot earn a living and has too little money can have support for longer. A
     court can order it paid to a special needs trust. Parents can also agree on more.
 
-    A grown child is not listed in the petition, and no custody order can be made. But ask about support if
-    the child is still in high school or cannot earn a living.
+    A grown child is not listed in the petition, and no custody order can be made. But the petition can ask
+    for support, in item 7d. If it does not, and the other person never answers, the judge may not order it.
 
     An example. A child born on June 10, 2009 turns 18 on June 10, 2027 and ends 12th grade on June 4,
     2028. Support can last until June 4, 2028. The 19th birthday, June 10, comes later.
@@ -63,8 +63,8 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 name=child_words(youngest.number, youngest.name), day=grown_on
             ),
             _(
-                "A child still in high school full time can have it to the end of 12th grade or to {age}, "
-                "whichever is first."
+                "A child still in high school full time, unmarried and not self-supporting can have it "
+                "to the end of 12th grade or to {age}, whichever is first."
             ).format(age=end_age),
             facts=(FAMILY, *(f"{child.key}.born_on" for child in born)),
             dates=dates,
@@ -78,11 +78,33 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 for child, day in born.items()
             ),
         )
-    if Family.GROWN in (known(case.children.family) or ()):
-        yield Found(
+    if Family.GROWN in (known(case.children.family) or ()) and known(case.support.grown) != ():
+        yield _grown(case)
+
+
+def _grown(case: Case) -> Found:
+    if known(case.support.grown):
+        return Found(
             Outcome.FOR_A_LAWYER,
-            Weight.GOOD_TO_KNOW,
-            _("A child of 18 or older who is still in high school or cannot earn a living may have support."),
-            _("If that fits a child of yours, ask the self-help center. Item 4 does not list such a child."),
-            facts=(FAMILY,),
+            Weight.GET_ADVICE,
+            _(
+                "You ask for support for a grown child. Item 7d of the petition says so. "
+                "Item 4 does not list the child."
+            ),
+            _("Bring what shows it: from the school, or from the doctor. Ask the child support agency too."),
+            facts=(FAMILY, GROWN),
         )
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.LOOK_AGAIN,
+        _(
+            "A child of 18 may have support while in high school full time, "
+            "if unmarried and not self-supporting. "
+            "So may a child of any age who cannot earn a living and has too little money."
+        ),
+        _(
+            "If that fits a child of yours, answer the question on grown children. "
+            "Then the petition asks for it."
+        ),
+        facts=(FAMILY, GROWN),
+    )

@@ -27,7 +27,8 @@ def reconciliation(case: Case, on: date) -> Found | None:
 
     What we do. If a time back together lasted beyond the dates of separation that you gave, we do
     not use those dates. We ask you for the last break: the words and the acts after which you did
-    not get back together. Times together that ended before your dates change nothing.
+    not get back together. Words from before a time together belong to the break before it, even if
+    the acts came later. Times together that ended before both of your dates change nothing.
 
     What is open. Whether a few days count as being back together depends on what the two of you
     meant. No rule counts the days.
@@ -39,10 +40,12 @@ def reconciliation(case: Case, on: date) -> Found | None:
     What to do. Look at the dates of separation again. If the dates change what you own or owe, ask
     a lawyer.
     """
-    break_day = _last_break(case)
-    periods = back_together_after(case, break_day.latest) if break_day else ()
-    if not break_day or not periods:
+    break_day = _first_told(case)
+    if not break_day:
         return None
+    periods = back_together_after(case, break_day.latest)
+    if not periods:
+        return _an_earlier_break(case)
     if any(period.end is None for period in periods):
         return Found(
             outcome=Outcome.NOT_MET,
@@ -62,7 +65,23 @@ def reconciliation(case: Case, on: date) -> Found | None:
     )
 
 
-def _last_break(case: Case) -> Day | None:
-    """The later of the days told for the words and the acts; sure or not."""
+def _an_earlier_break(case: Case) -> Found | None:
+    """That an earlier break does not count, where every time back together ended before the last one."""
+    ends = [period.end for period in known(case.dates.back_together) or () if period.end]
+    if not ends:
+        return None
+    ended = max(ends, key=lambda end: end.latest)
+    says = _("You were back together until {end}, so an earlier break was not the final one.")
+    return Found(
+        outcome=Outcome.MET,
+        weight=Weight.GOOD_TO_KNOW,
+        says=says.format(end=spell_day(ended)),
+        do=_("The dates you gave lie after that time, as they should."),
+        facts=FACTS,
+    )
+
+
+def _first_told(case: Case) -> Day | None:
+    """The earlier of the days told for the words and the acts; sure or not. Both belong to the last break."""
     days = [known(case.dates.separation_told_on), known(case.dates.separation_acted_on)]
-    return max((day for day in days if day), key=lambda day: day.latest, default=None)
+    return min((day for day in days if day), key=lambda day: day.latest, default=None)

@@ -3,22 +3,36 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import OtherCase
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
+from firstpaper.law.measures.other_cases import other_cases, told_and_denied
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first
+from firstpaper.law.words import help_first, spaced
 from firstpaper.locale import _
 
-OTHER, WORDS = "matter.other_case", "matter.other_case_words"
+OTHER, KINDS, WORDS = "matter.other_case", "matter.other_case_kinds", "matter.other_case_words"
 
 
 @rule(
     "Another court case",
-    cite=("Fam. Code 3429(a)(1)-(2)", "Fam. Code 3429(d)", "Cal. Rules of Court, rule 5.63"),
+    cite=(
+        "Fam. Code 3429(a)(1)-(2)",
+        "Fam. Code 3429(d)",
+        "Fam. Code 3423",
+        "Fam. Code 3426",
+        "Fam. Code 3404",
+        "Fam. Code 3405",
+        "Welf. & Inst. Code 302(c)",
+        "Welf. & Inst. Code 304",
+        "11 U.S.C. 362(a)",
+        "11 U.S.C. 362(b)(2)(A)",
+        "Cal. Rules of Court, rule 5.63",
+    ),
     since=date(2013, 1, 1),
     not_modelled="Which court goes first, and what its orders do to this case.",
 )
-def other_case(case: Case, on: date) -> Found | None:
+def other_case(case: Case, on: date) -> list[Found]:
     """Another case about the two of you or the children can change what you file here, or whether you file.
 
     What the law says. If there are minor children, you must tell the court under oath of any other case
@@ -30,6 +44,20 @@ def other_case(case: Case, on: date) -> Found | None:
     petition: you file a response there. A child support case or a restraining order case can go on next
     to this one, but the judge must know of it.
 
+    A case or an order elsewhere. A court here may not change a custody order of another state unless
+    that court gives it up or everybody has left that state (Fam. Code 3423). If a custody case was open
+    there first, the court here must wait and talk to that court (Fam. Code 3426). The court of a tribe
+    and of another country count like that of a state (Fam. Code 3404, 3405). The divorce itself can go on
+    here.
+
+    Juvenile court and guardianship. While a case in juvenile court is open because a child was found to
+    need protection, that court alone decides about custody (Welf. & Inst. Code 302, 304). A guardian keeps
+    the child until the court that named the guardian ends it.
+
+    Bankruptcy. When somebody asks for bankruptcy, most claims against their property stop at once. The
+    end of the marriage, custody and support can go on. Dividing the property has to wait
+    (11 U.S.C. 362).
+
     An example. The other side filed for divorce in Nevada in May. You file here in June. The two courts
     may not both go on. A lawyer should look at it before you file.
 
@@ -38,7 +66,7 @@ def other_case(case: Case, on: date) -> Found | None:
     told = known(case.matter.other_case)
     if told is None:
         unknown = case.matter.other_case is DONT_KNOW
-        return Found(
+        need = Found(
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,
             _("We need to know whether there is another court case about you two or the children."),
@@ -47,8 +75,13 @@ def other_case(case: Case, on: date) -> Found | None:
             else _("Answer the question about other cases."),
             facts=(OTHER,),
         )
-    if not told:
-        return None
+        return [need, *_by_kind(case)]
+    if told_and_denied(case):
+        return [_denied(), *_by_kind(case)]
+    return [_told(case, on), *_by_kind(case)] if told else []
+
+
+def _told(case: Case, on: date) -> Found:
     says = _("There is another court case. It can change what you file here, or whether you need to file.")
     if has_minor_children(case, on):
         says = _("{says} With minor children, you must tell the court about it on form FL-105.").format(
@@ -61,6 +94,58 @@ def other_case(case: Case, on: date) -> Found | None:
         _do(case),
         facts=(OTHER, WORDS),
     )
+
+
+def _denied() -> Found:
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        _("You first told us of no other case. For form FL-105 you told us of one about a child."),
+        _("Both cannot be true. Change the first answer to yes, and bring the papers of that case."),
+        facts=(OTHER, "uccjea.cases"),
+    )
+
+
+def _by_kind(case: Case) -> list[Found]:
+    """What each kind of case changes here."""
+    words = _kinds()
+    return [
+        Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, *words[one], facts=(KINDS, "uccjea.cases"))
+        for one in other_cases(case)
+        if one in words
+    ]
+
+
+def _kinds() -> dict[OtherCase, tuple[str, str]]:
+    bring = _("Bring the last order and the case number. {help}").format(help=help_first())
+    return {
+        OtherCase.UNION: (
+            _("One of you has asked before to end this union. Two such cases may not both go on."),
+            _("You may only have to file a response there. {help}").format(help=help_first()),
+        ),
+        OtherCase.ELSEWHERE: (
+            _(
+                "A court in another state or country, or of a tribe, may be the one that decides about the "
+                "children. A judge here may not change its orders just because you live here now."
+            ),
+            spaced([_("The divorce itself can go on here. A support order has rules of its own."), bring]),
+        ),
+        OtherCase.JUVENILE: (
+            _("While a juvenile court protects a child, that court alone decides about custody and visits."),
+            spaced([_("Ask before you mark anything about custody."), bring]),
+        ),
+        OtherCase.GUARDIANSHIP: (
+            _("While a child has a guardian, the case here does not end that by itself."),
+            spaced([_("Ask before you mark anything about custody."), bring]),
+        ),
+        OtherCase.BANKRUPTCY: (
+            _(
+                "In a bankruptcy, most claims against property stop. The end of the marriage, custody and "
+                "support can go on, but dividing the property has to wait."
+            ),
+            _("Ask a bankruptcy lawyer when to file. Bring the bankruptcy number."),
+        ),
+    }
 
 
 def _do(case: Case) -> str:

@@ -18,7 +18,7 @@ INTENT, KIND, OTHER = "requests.intends_to_amend", "matter.kind", "requests.othe
     not_modelled="How a court wants the statement worded; the section leaves that to the rules of court.",
 )
 def intent_to_amend(case: Case, on: date) -> Found | None:
-    """A petition for legal separation can say that it will be changed to a divorce once residence allows.
+    """A petition for legal separation can say that it will ask for a divorce once residence allows.
 
     What the law says. If neither of you had lived here long enough when the separation was filed, either
     can later amend to ask for a divorce. If the first petition said that this was meant, and the other
