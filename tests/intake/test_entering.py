@@ -378,3 +378,10 @@ def test_a_day_in_pieces_of_a_period_is_looked_at_too() -> None:
 def test_an_order_that_is_none_is_refused() -> None:
     (problem,) = problems_in("day_order: american\n")
     assert "month_first or day_first" in problem.message
+
+
+@pytest.mark.parametrize("state", ["CA", "California", "california"])
+def test_a_state_in_pieces_may_be_written_out(state: str) -> None:
+    told = f"child: [{{name: Leo Marsh, homes: [{{start: 2020, place: Fresno, state: {state}}}]}}]"
+    (lived,) = known(entered(told).child[0].homes) or ()
+    assert lived.state == "CA"

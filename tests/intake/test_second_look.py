@@ -25,7 +25,7 @@ SLIPS = {
     "support.other": ("firstpaper packet new.case --amends mine.case",),
 }
 MEANT = {
-    "petitioner.name": ("Dana Marie Okafor", "Nguyễn Thị Mai", "María-José O'Neil, Jr.", "李 明"),
+    "petitioner.name": ("Dana Marie Okafor", "Nguyễn Thị Mai", "María-José O'Neil, Jr."),
     "petitioner.phone": ("(559) 555-0142", "none"),
     "petitioner.email": ("maria.soto@example.org",),
     "dates.married_place": ("Fresno County, California",),

@@ -22,6 +22,7 @@ from firstpaper.intake.engine import Asked, asking, put, row_at
 from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, told_places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
+from firstpaper.intake.reading.addresses import state_or_country
 from firstpaper.intake.reading.choices import read_choice
 from firstpaper.intake.reading.contributions import in_pieces
 from firstpaper.intake.reading.dates import read_day
@@ -258,7 +259,9 @@ class _FactFile:
             if not parts.get(name):
                 raise AnswerRefused(_("This home has no {name}. Please add it.").format(name=name))
         lived = self._span(asked, parts)
-        return home(lived.start, lived.end, parts["place"], parts["state"], parts.get("with_whom", ""))
+        before, state = state_or_country(parts["state"])
+        there = state if state and not before else parts["state"]
+        return home(lived.start, lived.end, parts["place"], there, parts.get("with_whom", ""))
 
     def _person(self, node: Named) -> Person:
         parts = self._parts(node, ("name", "relation", "address"))

@@ -1,6 +1,7 @@
 """Answers that look like a slip of the hand. They are asked about once, and kept where they are meant so."""
 
 import re
+import unicodedata
 from typing import Any
 
 from firstpaper.facts import DONT_KNOW, known
@@ -39,6 +40,10 @@ def _name(_one: Asked, value: Any) -> str | None:
         return _("The court needs the name itself, as it stands on an ID: {name}.").format(name=name)
     if any(character.isdigit() for character in name):
         return _("There is a number in that name: {name}.").format(name=name)
+    if not all("LATIN" in unicodedata.name(letter, "") for letter in name if letter.isalpha()):
+        return _(
+            "The court reads names in Latin letters. Type it as in a passport or on an ID card: {name}."
+        ).format(name=name)
     if " " not in name.strip():
         return _("That is one word only. The forms need the full name: first and last.")
     if _one_case(name):

@@ -52,8 +52,8 @@ def _fees(case: Case) -> Iterator[Answer]:
     told, key = known(case.requests.fees), "requests.fees"
     law = "Fam. Code 2255" if kind_of(case) is Kind.NULLITY else "Fam. Code 2030"
     asks = told is not None and told is not Fees.NOT_ASKED
-    now = _("You ask for this now. Left out, the petition may have to be changed first.")
-    not_now = _("You are not asking for fees. To ask later, you may have to change the petition first.")
+    now = _("You ask for this now. You can also ask by a request of its own while the case runs.")
+    not_now = _("You are not asking for fees. Either of you can still ask by a request while the case runs.")
     yield chosen(case, "requests.fees", key, asks, because=now, otherwise=not_now, authority=law)
     for who, holds, because in (
         (Who.PETITIONER, told is Fees.PAID_BY_PETITIONER, _("You ask that you pay.")),

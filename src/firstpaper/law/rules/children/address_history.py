@@ -60,7 +60,7 @@ def _to_collect(children: Sequence[ListedChild], on: date) -> Found:
         Weight.GOOD_TO_KNOW,
         _(
             "Form FL-105 asks where each child has lived since {day}, or since birth, and with whom. That is "
-            "{years} years, with no gaps."
+            "{years} years, as far as you can find out."
         ).format(day=spell_date(history_since(None, on)), years=years),
         _("Collect the months and cities before you fill it in."),
         facts=tuple(f"{child.key}.born_on" for child in children),
