@@ -78,11 +78,20 @@ def _other(case: Case, line: str, wishes: Wishes, page: Attachment | None) -> An
     label = page.label if page else ""
     because = _("You ask for something else, in your own words.")
     if wishes.lines[line].differs:
-        differs = _("Your wishes are not the same for every child. {label} says what you ask for each.")
-        because = differs.format(label=label)
+        because = _differs(line, wishes).format(label=label)
     answer = mark(f"custody.{line}.other", because, AUTHORITY[line], continues=label)
     words_missing = wishes.other_asked() and not known(case.custody.other_words)
     return flagged(case, answer, "custody.other_words") if words_missing else answer
+
+
+def _differs(line: str, wishes: Wishes) -> str:
+    """Why one box does not say it all. Wishes that are alike differ only in leaving out an unborn child."""
+    if len({told_for(child, line) for child in wishes.children}) == 1:
+        return _(
+            "You told us of an unborn child. {label} says what you ask for the children who are born. "
+            "Ask a lawyer what to say for the other."
+        )
+    return _("Your wishes are not the same for every child. {label} says what you ask for each.")
 
 
 def _because(line: str, choice: StrEnum) -> str:
