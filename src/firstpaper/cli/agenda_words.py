@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import short_date, spell_date
+from firstpaper.cli.hints import command
+from firstpaper.counting import days_after, short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.intake import Asked, Topic, echo
 from firstpaper.intake.events import events, happened_already, in_short, recorded
@@ -11,24 +12,53 @@ from firstpaper.law.agenda import Agenda, Entry, Later, State
 from firstpaper.law.deadline import Actor, Deadline, Meaning
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import not_confirmed, spaced
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 OPEN, TICKED = "[ ]", "[x]"
+SOON_DAYS = 365
+"""How far ahead the dates lie that are shown at once."""
 
 
 # --- words -----------------------------------------------------------------------------------------
 
 
-def agenda_text(case: Case, found: Agenda) -> str:
-    """Everything: what has happened, what lies ahead, what starts later, what is done."""
+def agenda_text(case: Case, found: Agenda, now: str = "", *, everything: bool) -> str:
+    """What has happened and what lies ahead: of the coming year, or everything with its counting.
+
+    `now` is what is to be done before any of the days, where something is.
+    """
+    soon = [one for one in found.ahead if everything or one.deadline.target <= _a_year_from(found.on)]
+    ahead = [*([f"  {OPEN} {now}"] if now else []), *(_entry(one, working=everything) for one in soon)]
+    further = len(found.ahead) - len(soon)
     parts = [
         _head(case, found),
         _group(_("WHAT HAS HAPPENED"), _events(case), "\n"),
-        _group(_("AHEAD"), (_entry(one) for one in found.ahead)),
-        _group(_("NOT RUNNING YET"), (_later(one, found.on) for one in found.later)),
-        _group(_("DONE, PAST OR NOT NEEDED ANY MORE"), (_ended(one) for one in found.ended), "\n"),
+        _group(_("AHEAD"), iter(ahead)),
     ]
+    if everything:
+        parts += [
+            _group(_("NOT RUNNING YET"), (_later(one, found.on) for one in found.later)),
+            _group(_("DONE, PAST OR NOT NEEDED ANY MORE"), (_ended(one) for one in found.ended), "\n"),
+        ]
+    elif further or found.later or found.ended:
+        parts.append(_left_out(further, len(found.later), len(found.ended)))
     return "\n\n".join(part for part in parts if part)
+
+
+def _a_year_from(on: date) -> date:
+    return days_after(on, SOON_DAYS).day
+
+
+def _left_out(further: int, later: int, ended: int) -> str:
+    """How much is not shown, in one line."""
+    parts = [
+        _n("{count} date years ahead", "{count} dates years ahead", further).format(count=further),
+        _n("{count} not running yet", "{count} not running yet", later).format(count=later),
+        _n("{count} done or past", "{count} done or past", ended).format(count=ended),
+    ]
+    counts = (further, later, ended)
+    shown = "; ".join(words for count, words in zip(counts, parts, strict=True) if count)
+    return _("Not shown: {what}. To see them and how each day is counted, add --all").format(what=shown)
 
 
 def two_days(deadline: Deadline) -> str:
@@ -110,14 +140,14 @@ def event_day(topic: Topic, case: Case) -> str:
     return next((echo(one, case.fact(one.key)) for one in (*days, *told)), "")
 
 
-def _entry(one: Entry) -> str:
+def _entry(one: Entry, *, working: bool) -> str:
     deadline = one.deadline
     lines = [
         f"  {OPEN} {two_days(deadline)}",
         f"      {_stands(one)}{deadline.title}",
         "      " + _("Who: {who}").format(who=who_words(deadline.who)),
         "      " + _if_nothing(deadline),
-        *_working(deadline),
+        *(_working(deadline) if working else ()),
     ]
     return "\n".join(lines)
 
@@ -168,8 +198,8 @@ def _working(deadline: Deadline) -> Iterator[str]:
 
 
 def _source(deadline: Deadline) -> str:
-    return _("Source: {sources}. More: firstpaper why {id}").format(
-        sources="; ".join(deadline.authority), id=deadline.rule
+    return _("Source: {sources}. More: {command}").format(
+        sources="; ".join(deadline.authority), command=command("why", deadline.rule)
     )
 
 

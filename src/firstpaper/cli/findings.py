@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
+from firstpaper.cli.hints import command
 from firstpaper.law.finding import Finding, Weight, safety_first
 from firstpaper.locale import _
 
@@ -17,11 +18,12 @@ def weight_words(weight: Weight) -> str:
     }[weight]
 
 
-def findings_text(findings: Sequence[Finding]) -> str:
+def findings_text(findings: Sequence[Finding], *, steps: bool) -> str:
     """Findings under headings, safety first and then by weight, each with what to do."""
     groups = groupby(findings, key=_heading)
     return "\n\n".join(
-        "\n\n".join([heading, *(finding_text(one) for one in group)]) for heading, group in groups
+        "\n\n".join([heading, *(finding_text(one, steps=steps) for one in group)])
+        for heading, group in groups
     )
 
 
@@ -29,25 +31,25 @@ def _heading(one: Finding) -> str:
     return _("YOUR SAFETY FIRST") if safety_first(one) else weight_words(one.weight)
 
 
-def finding_text(one: Finding) -> str:
+def finding_text(one: Finding, *, steps: bool) -> str:
     """One finding as an indented paragraph: what it says, what to do, the working, the source."""
-    source = _("Source: {sources}. More: firstpaper why {id}").format(
-        sources="; ".join(one.authority), id=one.id
+    source = _("Source: {sources}. More: {command}").format(
+        sources="; ".join(one.authority), command=command("why", one.id)
     )
-    return f"{finding_words(one)}\n    {source}"
+    return f"{finding_words(one, steps=steps)}\n    {source}"
 
 
-def finding_words(one: Finding) -> str:
+def finding_words(one: Finding, *, steps: bool = True) -> str:
     """One finding as an indented paragraph, without its source."""
-    return "\n".join(f"  {line}" for line in _lines(one))
+    return "\n".join(f"  {line}" for line in _lines(one, steps))
 
 
-def _lines(one: Finding) -> Iterator[str]:
+def _lines(one: Finding, steps: bool) -> Iterator[str]:
     yield f"- {one.title}"
     yield f"  {one.says}"
     if one.do:
         yield "  " + _("What to do: {words}").format(words=one.do)
-    if one.steps:
+    if one.steps and steps:
         yield "  " + _("How it is counted:")
         yield from (f"    {number}. {step}" for number, step in enumerate(one.steps, 1))
     if not one.certainty.confirmed:

@@ -1,8 +1,15 @@
 """Commands that a person is told to type. Each runs as it is printed, and stays on one line."""
 
+from datetime import date
+from pathlib import Path
 from shlex import quote
+from typing import TYPE_CHECKING
 
 from firstpaper.cli.terminal import KEEPS_TOGETHER
+from firstpaper.locale import _
+
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
 
 
 def command(*words: object) -> str:
@@ -13,6 +20,14 @@ def command(*words: object) -> str:
 def to_type(words: str, *arguments: object) -> str:
     """What a command is good for, and the command on a line of its own."""
     return f"{words}\n  {command(*arguments)}"
+
+
+def next_line(case: "Case", path: Path, on: date) -> str:
+    """The next step of a case in one line, with the command that goes with it."""
+    from firstpaper.packet.next_step import next_step
+
+    step = next_step(case, on)
+    return to_type(_("Next: {words}").format(words=step.words), step.command, path, *step.more)
 
 
 def _quoted(word: str) -> str:

@@ -48,14 +48,23 @@ class Change:
         return _heaviest(self.after) > _heaviest(self.before)
 
     @property
-    def says(self) -> str:
-        """The change in one sentence or two: "From Friday, January 1, 2027: ..."."""
+    def says_something(self) -> bool:
+        """Whether anything is new in what we say, and not only in how it is counted."""
+        return not self.after or bool(self._new())
+
+    def _new(self) -> list[str]:
+        """What is said from that day on and was not before; where nothing is, what is new to do."""
         says = [one.says for one in self.after if one.says not in {old.says for old in self.before}]
         do = [one.do for one in self.after if one.do and one.do not in {old.do for old in self.before}]
+        return says or do
+
+    @property
+    def says(self) -> str:
+        """The change in one sentence or two: "From Friday, January 1, 2027: ..."."""
         nothing = (
             _("What we say stays the same.") if self.after else _("There is nothing more to watch here.")
         )
-        words = " ".join(says or do or [nothing])
+        words = " ".join(self._new() or [nothing])
         return _("From {day}: {words}").format(day=spell_date(self.on), words=words)
 
 

@@ -4,7 +4,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
@@ -52,12 +52,12 @@ def _sit_down(terminal: Terminal, path: Path, day: date, seal: bool, passphrases
         lock_if_wanted(opened, passphrases, seal)
         interview = Interview(terminal, opened, day)
         if next_question(opened.case) is None and terminal.interactive:
-            return sit(terminal, opened, interview.run_finished)
+            return sit(terminal, opened, interview.run_finished, day)
         _greet(terminal, opened)
-        return sit(terminal, opened, interview.run)
+        return sit(terminal, opened, interview.run, day)
 
 
-def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]") -> Result:
+def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]", day: date) -> Result:
     """Run an interview to its end, or until the person leaves, and say how things stand."""
     from firstpaper.cli.interview import NothingKept
     from firstpaper.cli.terminal import Left
@@ -80,7 +80,7 @@ def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]")
         status = Exit.INTERRUPTED
     else:
         _wipe_where_others_look(terminal, opened)
-        terminal.say(*_last_words(opened))
+        terminal.say(*_last_words(opened, day))
     return Result(data=_standing_data(opened), exit=status)
 
 
@@ -115,7 +115,7 @@ def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
     )
 
 
-def _last_words(opened: "OpenCase") -> list[str]:
+def _last_words(opened: "OpenCase", day: date) -> list[str]:
     from firstpaper.cli.reviewing import still_open
 
     left = still_open(opened.case)
@@ -128,7 +128,7 @@ def _last_words(opened: "OpenCase") -> list[str]:
     return [
         head,
         to_type(_("To see what stands in the way of a filing, type:"), "check", path),
-        to_type(_("To draft your papers, type:"), "packet", path),
+        next_line(opened.case, path, day),
     ]
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.commands.ask import sit
+from firstpaper.cli.hints import next_line
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -81,9 +82,9 @@ def _change(
             return _changed(opened, what, day)
         interview = Interview(terminal, opened, day)
         if not what:
-            return sit(terminal, opened, interview.run_picked)
+            return sit(terminal, opened, interview.run_picked, day)
         keys = [key for word in what for key in _keys(opened, word)]
-        return sit(terminal, opened, lambda: interview.run_through(keys))
+        return sit(terminal, opened, lambda: interview.run_through(keys), day)
 
 
 def _keys(opened: "OpenCase", word: str) -> list[str]:
@@ -107,7 +108,7 @@ def _changed(opened: "OpenCase", given: Sequence[str], day: date) -> Result:
     opened.keep(opened.file.with_case(after))
     return Result(
         data={"changed": keys},
-        text="\n".join([_("Changed:"), *lines_about(after, keys)]),
+        text="\n".join([_("Changed:"), *lines_about(after, keys), "", next_line(after, opened.path, day)]),
     )
 
 

@@ -1,7 +1,14 @@
 """`firstpaper check`: what stands in the way of a filing, and what to do about it."""
 
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
 
+import typer
+
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -10,10 +17,36 @@ from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _, _n
 
+if TYPE_CHECKING:
+    from firstpaper.intake import Asked
+    from firstpaper.law.changes import Change
+    from firstpaper.law.finding import Finding
+
+MOST_OPEN = 10
+"""Open questions that are named one by one."""
+
+AllOption = Annotated[
+    bool, typer.Option("--all", help=_("Show every point, also what is only good to know."))
+]
+StepsOption = Annotated[
+    bool, typer.Option("--steps", help=_("Show every point, and how each date and number is counted."))
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """How much of a check is wanted."""
+
+    everything: bool
+    steps: bool
+    pictures: bool
+
 
 def check(
     case: HomeArgument = HOME,
     on: OnOption = None,
+    show_all: AllOption = False,
+    steps: StepsOption = False,
     pictures: PicturesOption = False,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -21,15 +54,15 @@ def check(
     """Check the case against every rule."""
 
     def work(terminal: Terminal) -> Result:
-        return _check(case, on, Passphrases(terminal, passphrase_from), pictures=pictures)
+        shown = Shown(everything=show_all or steps, steps=steps, pictures=pictures)
+        return _check(case, on, Passphrases(terminal, passphrase_from), shown)
 
     deliver("check", as_json, work)
 
 
-def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bool) -> Result:
-    from firstpaper.cli.changing import change_data, changes_text
-    from firstpaper.cli.findings import computed_values, finding_data, findings_text, stops
-    from firstpaper.counting import spell_date
+def _check(path: Path, on: str | None, passphrases: Passphrases, shown: Shown) -> Result:
+    from firstpaper.cli.changing import change_data
+    from firstpaper.cli.findings import computed_values, finding_data, stops
     from firstpaper.forms.fl100.form import form as petition
     from firstpaper.forms.open_answers import item_numbers, open_items
     from firstpaper.intake import asked, standing
@@ -39,50 +72,62 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, *, pictures: bo
     from firstpaper.law.register import findings
 
     day = filing_day(on)
-    case = standing(case_at(path, passphrases))
+    told = case_at(path, passphrases)
+    case = standing(told)
     found = findings(case, day)
     soon = changes(case, day)
     stopping = stops(found)
     needless = needless_keys(case, day)
-    still_open = [one.key for one in asked(case) if case.fact(one.key) is None and one.key not in needless]
+    still_open = [one for one in asked(case) if case.fact(one.key) is None and one.key not in needless]
     unfinished = open_items(petition(case, day)[0].items, needless)
-    shown = before_filing(case, day) if pictures else []
-    head = _("Checked for a filing on {date}.").format(date=spell_date(day))
+    pictures = before_filing(case, day) if shown.pictures else []
+    verdict = " ".join(
+        [
+            _checked(day),
+            _stop_line(len(stopping), waiting=any(map(waits, found))),
+            *_open_line(len(still_open)),
+            *_items_line(item_numbers(unfinished)),
+        ]
+    )
     return Result(
         data={
             "on": day,
             "findings": [finding_data(one) for one in found],
             "changes": [change_data(one) for one in soon],
             "values": computed_values(found),
-            "open_questions": still_open,
+            "open_questions": [one.key for one in still_open],
             "open_items": [one.item or one.label for one in unfinished],
-            "pictures": shown[1:],
+            "pictures": pictures[1:],
         },
         text="\n\n".join(
             [
-                head,
-                _stop_line(len(stopping), waiting=any(map(waits, found))),
-                *_open_line(len(still_open)),
-                *_items_line(item_numbers(unfinished)),
-                findings_text(found),
-                *changes_text(soon),
-                *shown,
+                verdict,
+                *_points(found, soon, shown),
+                *_open(still_open),
+                *pictures,
+                *_counted(found, soon, path, shown),
+                verdict,
+                next_line(told, path, day),
             ]
         ),
         exit=Exit.STOPS if stopping else Exit.FINE,
     )
 
 
+def _checked(day: date) -> str:
+    from firstpaper.counting import spell_date
+
+    return _("Checked for a filing on {date}.").format(date=spell_date(day))
+
+
 def _stop_line(count: int, *, waiting: bool) -> str:
     if not count and waiting:
-        return _("Nothing here stops a filing flatly, but you should wait a little. See below until when.")
+        return _("Nothing here stops a filing flatly, but you should wait a little.")
     if not count:
-        return _("Nothing here stops a filing. Still read every point below.")
-    return _n(
-        "{count} thing stops a filing for now. It stands under STOP below.",
-        "{count} things stop a filing for now. They stand under STOP below.",
-        count,
-    ).format(count=count)
+        return _("Nothing here stops a filing.")
+    return _n("{count} thing stops a filing for now.", "{count} things stop a filing for now.", count).format(
+        count=count
+    )
 
 
 def _items_line(numbers: str) -> list[str]:
@@ -100,3 +145,47 @@ def _open_line(count: int) -> list[str]:
             count,
         ).format(count=count)
     ]
+
+
+def _points(found: Sequence["Finding"], soon: Sequence["Change"], shown: Shown) -> Iterator[str]:
+    """What was found: all of it, or all but what is only good to know."""
+    from firstpaper.cli.changing import changes_text
+    from firstpaper.cli.findings import findings_text
+
+    points = found if shown.everything else [one for one in found if _shown_first(one)]
+    if points:
+        yield findings_text(points, steps=shown.steps)
+    yield from changes_text(_changes(soon, shown))
+
+
+def _changes(soon: Sequence["Change"], shown: Shown) -> "list[Change]":
+    """The changes that are shown. One in which nothing that we say changes is for programs only."""
+    return [one for one in soon if one.heavier or one.lighter or (shown.everything and one.says_something)]
+
+
+def _shown_first(one: "Finding") -> bool:
+    """Whether a point is shown without being asked for: it is about safety, or more than good to know."""
+    from firstpaper.law.finding import Weight, safety_first
+
+    return safety_first(one) or one.weight is not Weight.GOOD_TO_KNOW
+
+
+def _open(left: Sequence["Asked"]) -> Iterator[str]:
+    if left:
+        shown = [f"  - {one.ask}" for one in left[:MOST_OPEN]]
+        if more := len(left) - len(shown):
+            shown.append("  " + _n("And {count} more.", "And {count} more.", more).format(count=more))
+        yield "\n".join([_("NOT ANSWERED YET"), *shown])
+
+
+def _counted(found: Sequence["Finding"], soon: Sequence["Change"], path: Path, shown: Shown) -> Iterator[str]:
+    """How much was left out, in one line, and how to read it."""
+    left = sum(not _shown_first(one) for one in found)
+    left += sum(one.says_something for one in soon) - len(_changes(soon, shown))
+    if left > 0 and not shown.everything:
+        words = _n(
+            "{count} more point is good to know. To read it too, type:",
+            "{count} more points are good to know. To read them too, type:",
+            left,
+        )
+        yield to_type(words.format(count=left), "check", path, "--all")

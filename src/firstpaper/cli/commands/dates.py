@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.hints import next_line
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -39,6 +40,9 @@ PlainTitlesOption = Annotated[
         show_default=False,
     ),
 ]
+AllOption = Annotated[
+    bool, typer.Option("--all", help=_("Show the years ahead too, and how every date is counted."))
+]
 DayOption = Annotated[
     str | None,
     typer.Option(
@@ -62,6 +66,7 @@ def dates(
     case: HomeArgument = HOME,
     ics: IcsOption = None,
     plain_titles: PlainTitlesOption = None,
+    show_all: AllOption = False,
     pictures: PicturesOption = False,
     on: DayOption = None,
     passphrase_from: PassphraseOption = None,
@@ -76,7 +81,7 @@ def dates(
         day = filing_day(on)
         facts = _tied_to_calendar(case, passphrases) if ics else case_at(case, passphrases)
         plain = risky(facts) if plain_titles is None else plain_titles
-        return _dates(facts, day, Wanted(ics, plain, pictures))
+        return _dates(case, facts, day, Wanted(ics, plain, show_all, pictures))
 
     deliver("dates", as_json, work)
 
@@ -87,10 +92,11 @@ class Wanted:
 
     ics: Path | None
     plain_titles: bool
+    everything: bool
     pictures: bool
 
 
-def _dates(told: "Case", day: date, wanted: Wanted) -> Result:
+def _dates(path: Path, told: "Case", day: date, wanted: Wanted) -> Result:
     from firstpaper.cli.agenda_words import agenda_text
     from firstpaper.intake import standing
     from firstpaper.law.agenda import agenda
@@ -104,8 +110,24 @@ def _dates(told: "Case", day: date, wanted: Wanted) -> Result:
     made = [_make_calendar(case, found, ics, plain_titles=wanted.plain_titles)] if ics else []
     return Result(
         data={**_data(case, found, notes), "pictures": shown[1:], "ics": str(ics) if ics else None},
-        text="\n\n".join([*said, agenda_text(case, found), *shown, *made]),
+        text="\n\n".join(
+            [
+                *said,
+                agenda_text(case, found, _now(told, day), everything=wanted.everything),
+                *shown,
+                *made,
+                next_line(told, path, day),
+            ]
+        ),
     )
+
+
+def _now(case: "Case", day: date) -> str:
+    """What is to be done before any of the days, once the petition is filed; empty where nothing is."""
+    from firstpaper.packet.next_step import next_step
+
+    step = next_step(case, day)
+    return _("Now: {words}").format(words=step.words) if step.command == "record" else ""
 
 
 def _tied_to_calendar(path: Path, passphrases: Passphrases) -> "Case":

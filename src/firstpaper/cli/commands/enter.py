@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.hints import command
+from firstpaper.cli.hints import command, next_line
 from firstpaper.cli.left_open import not_locked, offer_to_erase
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
@@ -123,6 +123,7 @@ def _enter(
             ).format(count=things)
         )
     gone = left_out(read, case)
+    parts = (" ".join(lines), left_out_text(gone, read), next_line(case, path, day))
     return Result(
         data={
             "answered": len(taken),
@@ -131,7 +132,7 @@ def _enter(
             "open_questions": [one.key for one in left],
             "set_aside": list(aside),
         },
-        text="\n\n".join(part for part in (" ".join(lines), left_out_text(gone, read)) if part),
+        text="\n\n".join(part for part in parts if part),
     )
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -130,7 +130,7 @@ def packet(
         day = filing_day(on)
         done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
         result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done)
-        return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted)]))
+        return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted, day)]))
 
     deliver("packet", as_json, work)
 
@@ -156,10 +156,10 @@ def _beside(case: Path, wanted: Wanted) -> Path:
     return beside(case, f"{LATER}.pdf" if wanted is Wanted.LATER else ".pdf")
 
 
-def _rest(case: "Case", path: Path, wanted: Wanted) -> list[str]:
+def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
     """How to go on from a packet that ends with the filing."""
     if wanted is not Wanted.FIRST or wanted_now(case) is not Wanted.FIRST:
-        return []
+        return [next_line(case, path, day)]
     words = _(
         "It gets you to the filing. When the court has your papers, record that, and make the packet again. "
         "It then says what comes next:"

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -107,6 +107,7 @@ def _take_out(path: Path, name: str, on: date, passphrases: Passphrases) -> Resu
         opened.keep(opened.file.with_case(after))
     head = _("Taken out of the record: {title}.").format(title=_(topic.title))
     parts = [head, *_gone(before, after, topic), *_notes_text(before, after, topic, on), _all_dates(path)]
+    parts.append(next_line(after, path, on))
     return Result(data=_data(before, after, topic, on), text="\n\n".join(parts))
 
 
@@ -159,6 +160,7 @@ def _text(before: "Case", after: "Case", topic: "Topic", on: date, path: Path) -
         *_dates_text(before, after, on),
         *_next_part(before, after, path),
         _all_dates(path),
+        next_line(after, path, on),
     ]
     return "\n\n".join(parts)
 

@@ -1,0 +1,134 @@
+"""The one thing to do next, for where a case stands on a day. Pure: a case and a day in, one step out.
+
+The steps stand in the order in which a case goes. The first that is not done is the next.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.counting import short_date
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import ServiceMethod
+from firstpaper.intake import asked, standing
+from firstpaper.law.finding import Weight
+from firstpaper.law.agenda import Agenda, agenda
+from firstpaper.law.measures.record import filed_on, is_filed, took_part
+from firstpaper.law.measures.response import default_from
+from firstpaper.law.measures.service import acknowledgment_back_by, method, service_complete
+from firstpaper.law.register import findings
+from firstpaper.locale import _, _n
+
+
+@dataclass(frozen=True, slots=True)
+class NextStep:
+    """What to do, in one sentence, and the command that goes with it: its name, and what follows the case."""
+
+    words: str
+    command: str
+    more: tuple[str, ...] = ()
+
+
+def next_step(told: Case, on: date) -> NextStep:
+    """The next step of a case on the day `on`."""
+    case = standing(told)
+    steps = _AFTER_FILING if is_filed(case) and filed_on(case, on) else _BEFORE_FILING
+    return next(step for find in steps if (step := find(case, on)))
+
+
+# --- up to the filing -------------------------------------------------------------------------------------
+
+
+def _answer(case: Case, _on: date) -> NextStep | None:
+    left = sum(case.fact(one.key) is None for one in asked(case))
+    words = _n("answer the question that is left.", "answer the {count} questions that are left.", left)
+    return NextStep(words.format(count=left), "ask") if left else None
+
+
+def _mend(case: Case, on: date) -> NextStep | None:
+    stops = [one for one in findings(case, on) if one.weight is Weight.STOP]
+    words = _n(
+        "mend what stops a filing: {title}.", "mend the {count} things that stop a filing.", len(stops)
+    )
+    return NextStep(words.format(count=len(stops), title=stops[0].title), "check") if stops else None
+
+
+def _file(case: Case, _on: date) -> NextStep:
+    words = _("draft the packet, copy it onto the court's forms, and file them with the clerk.")
+    return NextStep(words, "packet")
+
+
+# --- after it ---------------------------------------------------------------------------------------------
+
+
+def _closed(case: Case, on: date) -> NextStep | None:
+    if agenda(case, on).ahead:
+        return None
+    return NextStep(_("see your dates. None is ahead of you now."), "dates")
+
+
+def _serve(case: Case, on: date) -> NextStep | None:
+    if service_complete(case, on) or took_part(case, on):
+        return None
+    back = acknowledgment_back_by(case, on)
+    if method(case) is ServiceMethod.ACKNOWLEDGMENT and back:
+        words = _("see that the other side signs form FL-117 and sends it back by {day}. Then record it.")
+        return NextStep(words.format(day=short_date(back.target)), "record", ("acknowledged",))
+    return NextStep(_have_served(_target(agenda(case, on), "disclosure.petitioner")), "record", ("served",))
+
+
+def _have_served(by: date | None) -> str:
+    if by is None:
+        return _("have the papers served: somebody 18 or older, never you, hands them over. Then record it.")
+    return _(
+        "have the papers served, best by {day}: somebody 18 or older, never you, hands them over. "
+        "Then record it."
+    ).format(day=short_date(by))
+
+
+def _prove(case: Case, on: date) -> NextStep | None:
+    if known(case.record.service.proof_filed_on) is not None or took_part(case, on):
+        return None
+    words = _("file the proof of service (form FL-115), signed by the one who served. Then record it.")
+    return NextStep(words, "record", ("proof",))
+
+
+def _ask_for_default(case: Case, on: date) -> NextStep | None:
+    opens = default_from(case, on)
+    if took_part(case, on) or case.record.default_asked_on or not opens or opens.rolled > on:
+        return None
+    words = _(
+        "no response came, so you can ask for a default: form FL-165, with a stamped envelope for the other "
+        "side. Then record it."
+    )
+    return NextStep(words, "record", ("default",))
+
+
+def _disclose(case: Case, on: date) -> NextStep | None:
+    by = _target(agenda(case, on), "disclosure.petitioner")
+    if by is None:
+        return None
+    words = _("have your papers about money (form FL-140) served on the other side by {day}. Then record it.")
+    return NextStep(words.format(day=short_date(by)), "record", ("disclosure",))
+
+
+def _watch(case: Case, on: date) -> NextStep:
+    entry = agenda(case, on).ahead[0].deadline
+    return NextStep(
+        _("watch the day {day}: {title}.").format(day=short_date(entry.target), title=entry.title), "dates"
+    )
+
+
+def _target(found: Agenda, key: str) -> date | None:
+    return next((one.deadline.target for one in found.ahead if one.deadline.key == key), None)
+
+
+_BEFORE_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (_answer, _mend, _file)
+_AFTER_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
+    _closed,
+    _serve,
+    _prove,
+    _ask_for_default,
+    _disclose,
+    _watch,
+)
