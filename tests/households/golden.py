@@ -86,7 +86,8 @@ def texts(household: Household) -> dict[str, str]:
     if household.recorded:
         packet = build(case, on, stages=[Stage.LATER])
         return {
-            "dates.txt": agenda_text(packet.brief.case, agenda(packet.brief.case, on), everything=True) + "\n",
+            "dates.txt": agenda_text(packet.brief.case, agenda(packet.brief.case, on), everything=True)
+            + "\n",
             "packet.txt": "\n\n".join(map(_shown, packet.sheets)) + "\n",
         }
     packet = build(case, on)

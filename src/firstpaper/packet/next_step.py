@@ -11,8 +11,8 @@ from firstpaper.counting import short_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.intake import asked, standing
-from firstpaper.law.finding import Weight
 from firstpaper.law.agenda import Agenda, agenda
+from firstpaper.law.finding import Weight
 from firstpaper.law.measures.record import filed_on, is_filed, took_part
 from firstpaper.law.measures.response import default_from
 from firstpaper.law.measures.service import acknowledgment_back_by, method, service_complete
