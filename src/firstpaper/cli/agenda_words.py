@@ -105,7 +105,7 @@ def _head(case: Case, found: Agenda) -> str:
     if found.planned:
         lines = [
             _("Nothing is filed yet. These dates are worked out as if you file on {day}.").format(
-                day=spell_date(found.on)
+                day=spell_date(found.begins or found.on)
             ),
             _("If you file on another day, they move. Try a day with --on, such as: --on 2026-12-15"),
         ]
@@ -113,8 +113,8 @@ def _head(case: Case, found: Agenda) -> str:
         lines = [_("We cannot count yet. We need the whole day on which the petition was filed.")]
     lines.append(
         _(
-            "The first day shown is the one to aim for. In brackets is the day the law moves it to, where "
-            "the court is closed."
+            "Be done by the first day shown. In brackets is the day the law moves it to, where the court is "
+            "closed on the first. Do not count on it."
         )
     )
     if number := case_number(case):

@@ -65,6 +65,20 @@ class CourtCalendar:
         steps.append(_("{date}: the court is open").format(date=short_date(reached)))
         return Counted(reached, (*steps, *self._cautions(day, reached)))
 
+    def roll_back(self, day: date) -> Counted:
+        """The day itself if the court is open, else the last court day before it: the day to aim for.
+
+        No law moves a day back. It is for a last day that a closed court does not make later, and for whoever
+        would rather not count on one that it does.
+        """
+        steps = []
+        reached = day
+        while reason := self.closed_because(reached):
+            steps.append(_closed(reached, reason))
+            reached -= ONE_DAY
+        steps.append(_("{date}: the court is open").format(date=short_date(reached)))
+        return Counted(reached, (*steps, *self._cautions(day, reached)))
+
     def next_court_day_on_or_after(self, day: date) -> Counted:
         """The first day a clerk can take a paper: the same day as `roll_forward`."""
         return self.roll_forward(day)

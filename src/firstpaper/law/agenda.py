@@ -64,12 +64,14 @@ class Agenda:
     """All dates of a case on one day.
 
     `filed_on` is the day it was filed; `planned` says that nothing was filed yet and the dates hang on a
-    filing on the day we look from. Where neither holds, the day of the filing is not known well enough.
+    filing on the day `begins`: the day we look from, or the next one on which the clerk is there. Where
+    neither holds, the day of the filing is not known well enough.
     """
 
     on: date
     filed_on: date | None
     planned: bool
+    begins: date | None
     entries: tuple[Entry, ...]
     later: tuple[Later, ...]
 
@@ -86,7 +88,7 @@ class Agenda:
 
 def agenda(case: Case, on: date) -> Agenda:
     """The dates of a case as they stand on the day `on`."""
-    filed = filed_on(case, on)
+    filed, begins = filed_on(case, on), begins_on(case, on)
     open_now = deadlines(case, on)
     entries = [Entry(one, _state(one, on)) for one in open_now]
     entries += _ended(case, on, {one.id for one in open_now})
@@ -96,7 +98,8 @@ def agenda(case: Case, on: date) -> Agenda:
     return Agenda(
         on=on,
         filed_on=filed,
-        planned=filed is None and begins_on(case, on) is not None,
+        planned=filed is None and begins is not None,
+        begins=begins,
         entries=tuple(sorted(entries, key=lambda one: (one.deadline.target, one.deadline.key))),
         later=tuple(sorted(later.values(), key=lambda one: (one.example.target, one.example.key))),
     )

@@ -187,7 +187,7 @@ def _notes(case: "Case", on: date) -> "list[Finding]":
     """What in the record cannot be, or cannot be counted from."""
     from firstpaper.law.register import findings
 
-    return list(findings(case, on, ["dates.record_order"]))
+    return list(findings(case, on, ["dates.filing_day", "dates.record_order"]))
 
 
 def _data(case: "Case", found: "Agenda", notes: "list[Finding]") -> dict[str, object]:

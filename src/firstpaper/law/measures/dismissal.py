@@ -8,8 +8,9 @@ from functools import partial
 from firstpaper.counting import Counted, days_after, leaving_out, short_date
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import COUNTS_FROM
 from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after, unmoved
-from firstpaper.law.measures.record import COUNTS_FROM, begins_on, day, happened, joint, took_part
+from firstpaper.law.measures.record import begins_on, day, happened, joint, took_part
 from firstpaper.law.measures.service import service_complete
 from firstpaper.locale import _
 

@@ -30,8 +30,10 @@ class Runs(StrEnum):
 class Limit:
     """The time limit of one ground, for a filing on one day.
 
-    `last_day` is the target, not moved off a closed court day; `rolled` is the court day that Code
-    Civ. Proc. 12a moves it to. Where the starting date was told in part, both count from its
+    `last_day` is the day counted, not moved off a closed court day; `rolled` is the court day that Code
+    Civ. Proc. 12a moves it to, or the last one before where the law says "before" and moves nothing;
+    `open_before` is the last court day up to `last_day`, on which a clerk is there.
+    Where the starting date was told in part, both count from its
     earliest possible day. `may_file` says whether the filing is in time: None where the facts leave
     it open. `needs_permission` is true for a late filing that the court may still allow
     (Fam. Code 2211(g)). `unsure` are the keys that are missing, told in part or marked not sure.
@@ -41,6 +43,7 @@ class Limit:
     runs: Runs
     last_day: date | None
     rolled: date | None
+    open_before: date | None
     may_file: bool | None
     needs_permission: bool
     unsure: tuple[str, ...]
@@ -118,14 +121,14 @@ def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
     """The time limit of the ground, for a filing on the day `on`."""
     if ground in VOID or _former_spouse_files(case, ground):
         step = _("The law sets no last day for this ground.")
-        return Limit(ground, Runs.WITHOUT_LIMIT, None, None, True, False, (), (), (step,))
+        return Limit(ground, Runs.WITHOUT_LIMIT, None, None, None, True, False, (), (), (step,))
     if ground in (NullityGround.PRIOR_SPOUSE, NullityGround.UNSOUND_MIND):
         return _lifetime(case, ground)
     key, start = _start(case, ground)
     filer_missing = ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is None
     if start is None or filer_missing:
         missing = (("grounds.filer",) if filer_missing else ()) + ((key,) if start is None else ())
-        return Limit(ground, Runs.TO_A_DAY, None, None, None, False, missing, missing, ())
+        return Limit(ground, Runs.TO_A_DAY, None, None, None, None, False, missing, missing, ())
     return _counted(case, ground, on, key, start)
 
 
@@ -153,7 +156,7 @@ def _lifetime(case: Case, ground: NullityGround) -> Limit:
     key = "grounds.both_alive"
     step = _("This ground has no last day on the calendar. It can be filed while both spouses are alive.")
     unsure = (key,) if alive is None else ()
-    return Limit(ground, Runs.WHILE_BOTH_LIVE, None, None, alive, False, unsure, (key,), (step,))
+    return Limit(ground, Runs.WHILE_BOTH_LIVE, None, None, None, alive, False, unsure, (key,), (step,))
 
 
 def _counted(case: Case, ground: NullityGround, on: date, key: str, start: Day) -> Limit:
@@ -166,6 +169,7 @@ def _counted(case: Case, ground: NullityGround, on: date, key: str, start: Day) 
         runs=Runs.TO_A_DAY,
         last_day=target.day,
         rolled=rolled.day,
+        open_before=calendar_of(case).roll_back(target.day).day,
         may_file=True if in_time else False if too_late else None,
         needs_permission=not in_time and _late_may_be_allowed(ground, on),
         unsure=(key,) if start.sure is None else (),
@@ -185,11 +189,12 @@ def _target(case: Case, ground: NullityGround, on: date, start: date) -> Counted
 
 
 def _rolled(case: Case, ground: NullityGround, day: date) -> Counted:
-    """The day moved to a court day (Code Civ. Proc. 12a), except where the law says "before"."""
+    """The court day that keeps the time: the next one (Code Civ. Proc. 12a), or the one before."""
     if not _files_for_a_minor(case, ground):
         return calendar_of(case).roll_forward(day)
-    step = _('The law says "before" that birthday, so we do not move the day if the court is closed.')
-    return Counted(day, (step,))
+    step = _('The law says "before" that birthday, so a closed court does not make the time longer.')
+    back = calendar_of(case).roll_back(day)
+    return Counted(back.day, (step, *back.steps))
 
 
 def _files_for_a_minor(case: Case, ground: NullityGround) -> bool:

@@ -7,10 +7,11 @@ before the years whose law we know.
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import days_after
+from firstpaper.counting import Counted, days_after
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.court import COUNTS_FROM, calendar_of
 
 FAR_AHEAD_DAYS = 366
 """How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
@@ -20,9 +21,6 @@ TRIAL_AHEAD_DAYS = 5 * 366
 
 _AHEAD = {"complete_on": FAR_AHEAD_DAYS, "trial_on": TRIAL_AHEAD_DAYS}
 """Days that are set beforehand, and how far."""
-
-COUNTS_FROM = date(2015, 1, 1)
-"""The first day from which we count. Ours, not the law's: every figure used here has a value from then on."""
 
 _NOTHING = Record()
 _DAYS = tuple(name for name in Record.model_fields if name.endswith("_on"))
@@ -68,13 +66,18 @@ def filed_on(case: Case, on: date) -> date | None:
 
 
 def begins_on(case: Case, on: date) -> date | None:
-    """The day the case was begun, or is planned to be.
+    """The day the case was begun, or is planned to be: where the clerk is closed on `on`, the next open day.
 
     None where a filing was recorded that cannot be counted from, and for an amended petition of
     unknown age.
     """
     begun_before = known(case.record.filed_on) is not None or known(case.matter.amended) is True
-    return filed_on(case, on) or (None if begun_before else on)
+    return filed_on(case, on) or (None if begun_before else opens_on(case, on).day)
+
+
+def opens_on(case: Case, on: date) -> Counted:
+    """The first day from `on` on when a clerk takes papers; what comes on a closed day is filed only then."""
+    return calendar_of(case).next_court_day_on_or_after(on)
 
 
 def case_number(case: Case) -> str | None:

@@ -11,7 +11,7 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures import service, waiting
 from firstpaper.law.measures.marriage import separation
-from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
+from firstpaper.law.measures.record import appeared_on, begins_on, day, filed_on, happened, joint
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
 from firstpaper.law.words import spell_day
 from firstpaper.locale import _
@@ -21,11 +21,13 @@ from firstpaper.packet.pictures.window import around, in_reach
 
 def timeline(case: Case, on: date) -> Chart:
     """The days of the case as it stands on the day `on`, which is the filing day of one not yet filed."""
-    filed = filed_on(case, on)
+    filed, begins = filed_on(case, on), begins_on(case, on) or on
     found = sorted(_each(case, on, filed), key=lambda one: (one.day, one.row.title))
     rows = tuple(one.row for one in found)
-    first, last = around(days_of(rows), filed or on)
-    return Chart(_says(on, filed), first, last, rows, Line(filed or on, _filing_words(filed or on)))
+    first, last = around(days_of(rows), filed or begins)
+    return Chart(
+        _says(on, filed, begins), first, last, rows, Line(filed or begins, _filing_words(filed or begins))
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,10 +38,10 @@ class _Dated:
     row: Row
 
 
-def _says(on: date, filed: date | None) -> str:
+def _says(on: date, filed: date | None, begins: date) -> str:
     if filed is None:
         return _("This picture shows the days of your case, for a filing on {day}.").format(
-            day=short_date(on)
+            day=short_date(begins)
         )
     return _("This picture shows the days of your case, as it stands on {day}.").format(day=short_date(on))
 
@@ -53,7 +55,7 @@ def _each(case: Case, on: date, filed: date | None) -> Iterator[_Dated]:
     yield from _break(case)
     if filed is None:
         yield from _residence_met(case, on)
-    yield _filing(on, filed)
+    yield _filing(begins_on(case, on) or on, filed, on)
     yield from _happened(case, on)
     yield from _to_come(case, on)
     yield from _supposed_end(case, on)
@@ -106,12 +108,12 @@ def _residence_met(case: Case, on: date) -> Iterator[_Dated]:
         yield _mark(min(safe), _("Time lived here is long enough"), says, on)
 
 
-def _filing(on: date, filed: date | None) -> _Dated:
+def _filing(begins: date, filed: date | None, on: date) -> _Dated:
     if filed:
         return _mark(filed, _("Petition filed"), _("The petition was filed on {day}."), on)
-    words = short_date(on)
+    words = short_date(begins)
     says = _("You plan to file on {day}.").format(day=words)
-    return _Dated(on, Row(_("Filing, as planned"), (words,), says, (), (Mark(on, Fill.WHITE),)))
+    return _Dated(begins, Row(_("Filing, as planned"), (words,), says, (), (Mark(begins, Fill.WHITE),)))
 
 
 def _happened(case: Case, on: date) -> Iterator[_Dated]:

@@ -56,7 +56,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         running=_("Dates ahead"),
         purpose=_("Tick each date when it is done. Keep the page where only you see it."),
         values={
-            "on": brief.on,
+            "on": found.begins or brief.on if found.planned else brief.on,
             "planned": found.planned,
             "case_number": case_number(brief.case),
             "happened": tuple(_happened(brief)),

@@ -32,5 +32,5 @@ def _each(case: Case, on: date) -> Iterator[Dated]:
     for ground in grounds(case):
         limit = time_limit(case, ground, on)
         if limit.last_day and limit.rolled:
-            due = Due(limit.last_day, limit.rolled, limit.steps)
+            due = Due(min(limit.last_day, limit.rolled), limit.rolled, limit.steps)
             yield Dated(due, part=ground, about=ground_words(ground))

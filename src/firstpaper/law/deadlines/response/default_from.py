@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.law.deadline import Chart, Dated, Event, Meaning
 from firstpaper.law.deadline_register import deadline
+from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.record import happened
 from firstpaper.law.measures.response import default_from as counted
 from firstpaper.law.measures.service import certainty
@@ -23,8 +24,8 @@ from firstpaper.law.measures.service import certainty
     waits_for=Event.SERVED,
 )
 def default_from(case: Case, on: date) -> Dated | None:
-    """The day after the time to respond ended."""
+    """The first day on which a clerk is there after the time to respond ended."""
     opens = counted(case, on)
     if opens is None or known(happened(case, on).default_asked_on) is not None:
         return None
-    return Dated(opens, certainty=certainty(case, on))
+    return Dated(Due(opens.rolled, opens.rolled, opens.steps), certainty=certainty(case, on))

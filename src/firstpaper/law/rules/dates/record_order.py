@@ -7,7 +7,8 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import COUNTS_FROM, day, joint, joint_allowed, recorded_days
+from firstpaper.law.measures.court import COUNTS_FROM
+from firstpaper.law.measures.record import day, joint, joint_allowed, recorded_days
 from firstpaper.law.register import rule
 from firstpaper.law.words import spell_day
 from firstpaper.locale import _

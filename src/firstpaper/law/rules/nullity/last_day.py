@@ -7,7 +7,7 @@ from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
 from firstpaper.law.register import rule
-from firstpaper.law.words import ground_words, help_first, in_a_row
+from firstpaper.law.words import ground_words, help_first, in_a_row, spaced
 from firstpaper.locale import _
 
 SOON_DAYS, URGENT_DAYS = 60, 7
@@ -33,10 +33,12 @@ def last_day(case: Case, on: date) -> list[Found]:
     later. Example: a wedding on November 26, 2022 gives November 26, 2026 for force. That day is
     Thanksgiving and the court is closed, so the law moves the last day to the next day the court is
     open, Monday, November 30, 2026. We show the earlier day as your target, and the later one in
-    brackets. Aim for the earlier day. Online systems fail, clerks send papers back, and a judge might
-    count in another way.
+    brackets. Do not count on the later one: file on the last open day before, Wednesday, November 25, or
+    sooner. Online systems fail, clerks send papers back, and a judge might count in another way.
 
-    For a parent or guardian the law says "before" the 18th birthday. We do not move that day.
+    For a parent or guardian the law says "before" the 18th birthday. A closed court does not make that time
+    longer. Born on February 16, 2009, the last day is Monday, February 15, 2027. That is a court holiday, and
+    so is Friday, the 12th. So the last day to file is Thursday, February 11.
 
     February 29: four years after it is again February 29. A person born on February 29 turns 18 on
     February 28 by our count; the law does not say.
@@ -91,15 +93,15 @@ def _passed(limit: Limit) -> Found:
 
 def _in_time(limit: Limit, on: date, target: date) -> Found:
     day = _day(limit)
-    if on > target:
-        says = _("Your target day has passed, and only a closed court keeps the time open: {day}.")
+    if on > target or _closed_on(limit, on):
+        says = _("Only a closed court still keeps the time open. The last day: {day}.")
         do = _("File on the first day the court is open. Ask the clerk before the doors close.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
-    if on == target:
-        says = _("The last day to file is your filing day: {day}.")
+    if on in (target, limit.open_before):
+        says = _("Your filing day is the last day on which you can file: {day}.")
         do = _("Do not wait. Go to the clerk early that day, or file sooner.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
-    says = _("The last day to file is {day}.").format(day=day)
+    says = spaced((_("The last day to file is {day}.").format(day=day), _aim(limit)))
     if target <= days_after(on, URGENT_DAYS).day:
         do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
@@ -110,11 +112,20 @@ def _in_time(limit: Limit, on: date, target: date) -> Found:
     return _found(limit, Outcome.MET, weight, says, _("Write this day on your calendar."))
 
 
+def _closed_on(limit: Limit, on: date) -> bool:
+    """Whether the day is the last one and the clerk is not there."""
+    return on == limit.last_day != limit.open_before
+
+
 def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = "") -> Found:
     about = _('Ground "{ground}": {says}').format(ground=ground_words(limit.ground), says=says)
     if limit.unsure and limit.last_day:
         about = _("{says} You were not sure of the date we count from.").format(says=about)
-    days = {"last_day": limit.last_day, "last_day_moved_to": limit.rolled}
+    days = {
+        "last_day": limit.last_day,
+        "last_day_moved_to": limit.rolled,
+        "last_court_day": limit.open_before,
+    }
     return Found(
         outcome,
         weight,
@@ -128,12 +139,29 @@ def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = 
 
 
 def _day(limit: Limit) -> str:
-    if limit.last_day is None or limit.rolled is None:
+    """The last day; where the court is closed on it, also what the law makes of it."""
+    if limit.last_day is None or limit.rolled is None or limit.open_before is None:
         return ""
     if limit.rolled == limit.last_day:
         return spell_date(limit.last_day)
     moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
-    return moved.format(target=spell_date(limit.last_day), rolled=spell_date(limit.rolled))
+    kept = _(
+        "{aim} (the time ends on {target}. The court is closed then, and the law does not move that day)"
+    )
+    return (moved if limit.rolled > limit.last_day else kept).format(
+        target=spell_date(limit.last_day),
+        rolled=spell_date(limit.rolled),
+        aim=spell_date(limit.open_before),
+    )
+
+
+def _aim(limit: Limit) -> str:
+    """The day to aim for where the last one is a closed day that the law moves on; empty elsewhere."""
+    if limit.open_before is None or limit.rolled in (limit.last_day, limit.open_before):
+        return ""
+    return _("Do not count on that: aim for {aim}, the last open day before.").format(
+        aim=spell_date(limit.open_before)
+    )
 
 
 def _needed(keys: tuple[str, ...]) -> str:
