@@ -74,10 +74,9 @@ class _Drawer:
         self.y, self.count = TOP, 0
         self.truth: dict[tuple[str, str], str | None] = {}
         self.above = random.random() < 0.3
-        self.two = random.random() < 0.4
+        self.swapped = random.choice([0.0, 0.03, 0.1])
         self.salt = random.randrange(100, 900)
         self.all = wanted(edition)
-        self.waiting: list[tuple[str, str]] = []
 
     def draw(self) -> Drawn:
         self._line(f"{self.edition.form}   {self.edition.title.upper()}", bold=True)
@@ -91,32 +90,26 @@ class _Drawer:
 
     def _items(self, items: list[Wanted]) -> None:
         rows = list(self._rows(items))
+        for at in range(len(rows) - 1):
+            apart = not rows[at][0].cell and not rows[at + 1][0].cell
+            if apart and self.random.random() < self.swapped:
+                rows[at], rows[at + 1] = rows[at + 1], rows[at]
         for row in rows:
-            if len(row) > 1 and row[0].cell:
+            if len(row) > 1:
                 self._cells(row)
-            elif len(row) > 1:
-                self._side_by_side(row)
             else:
                 self._one(row[0])
         if self.random.random() < 0.3:
             self._stranger()
 
     def _rows(self, items: list[Wanted]) -> Iterator[list[Wanted]]:
-        for _key, group in groupby(
-            items, key=lambda one: (one.concept, one.row) if one.cell else one.concept
-        ):
+        """The items, those that stand side by side in a table together."""
+        for _key, group in groupby(items, key=lambda one: (one.concept, one.row)):
             found = list(group)
-            if (
-                found[0].cell
-                and self.edition.form != "FL-110"
-                and not found[0].concept.startswith(("caption", "filer", "court"))
-            ):
+            if found[0].cell and not found[0].concept.startswith(("caption", "filer", "court")):
                 yield found
             else:
-                yield from self._pairs(found)
-
-    def _pairs(self, items: list[Wanted]) -> Iterator[list[Wanted]]:
-        yield from ([one] for one in items)
+                yield from ([one] for one in found)
 
     def _one(self, one: Wanted) -> None:
         words = self._said(one.words)
@@ -138,10 +131,6 @@ class _Drawer:
             x = LEFT + 16 + self.canvas.stringWidth(label, "Helvetica", SIZE)
             self._text(one, x, self.y - 1, max(60, min(RIGHT - x, 260)))
             self.y -= 18
-
-    def _side_by_side(self, row: list[Wanted]) -> None:
-        for one in row:
-            self._one(one)
 
     def _cells(self, row: list[Wanted]) -> None:
         self._room(34)

@@ -35,7 +35,7 @@ def test_tooltips_make_most_of_a_petition_sure(family: Family) -> None:
     one = drawn(edition, family, seed=5)
     pairs = matched(read_blank(one.pdf, "blank"), wanted(edition))
     sure = sum(pair.sure is Sure.SURE for pair in pairs)
-    assert sure >= 0.9 * sum(key is not None for key in one.truth.values())
+    assert sure >= 0.7 * sum(key is not None for key in one.truth.values())
 
 
 def test_tooltips_that_keep_lying_leave_nothing_sure() -> None:

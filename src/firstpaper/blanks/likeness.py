@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import log, sqrt
 
 PIECES = re.compile(r"[A-Z]+(?![a-z])|[A-Z]?[a-z]+|\d+")
+FORM = re.compile(r"[Ff]([LWlw])[-_ ]?(\d{3})")
 NUMBER = re.compile(r"\b(\d{1,2})\s*\.?\s*([a-z])?\s*\.?\s*(?:\((\d)\))?(?![a-z0-9])", re.IGNORECASE)
 STOP = frozenset(
     [
@@ -47,11 +48,14 @@ Weighed = Mapping[str, float]
 
 
 def pieces(text: str) -> list[str]:
-    """The words of a text or of a name in camel case, shortened to their stems."""
-    found = (
-        piece.lower() for piece in PIECES.findall(text.replace("e-mail", "email").replace("E-mail", "email"))
-    )
-    return [_stem(SAME.get(piece, piece)) for piece in found if piece not in STOP and not piece.isdigit()]
+    """The stems of the words of a text, or of a name in camel case; the number of a form is one word."""
+    forms = [f"f{letter}{digits}".lower() for letter, digits in FORM.findall(text)]
+    plain = FORM.sub(" ", text).replace("e-mail", "email").replace("E-mail", "email")
+    words = (word.lower() for word in PIECES.findall(plain))
+    return [
+        *forms,
+        *(_stem(SAME.get(word, word)) for word in words if word not in STOP and not word.isdigit()),
+    ]
 
 
 def numbers(text: str) -> list[str]:

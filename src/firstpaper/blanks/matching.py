@@ -21,10 +21,11 @@ from firstpaper.forms.edition import ItemKind
 Table = list[list[float]]
 Place = tuple[int, int]
 ROUNDS = 4
-SPEAKS, NEAR_BEST, AGAINST = 0.30, 0.92, 0.75
+SPEAKS, NEAR_BEST, AGAINST = 0.30, 0.92, 0.97
 """From which likeness a witness speaks; how near its best a pair must be; below which share it is against."""
 CONTRADICTS, FEW = 0.2, 2
-"""A witness that speaks against a larger share of the pairs makes all of them doubtful."""
+"""A witness that speaks against a larger share of the pairs is not heard. Unless two others that have much to
+say agree, all pairs are then doubtful."""
 LEAD = 0.25
 """By how much the whole must be better with a pair than with any other, where one witness alone names it."""
 KIND = 0.02
@@ -97,7 +98,8 @@ def matched(blank: Blank, wanted: Sequence[Wanted]) -> tuple[Pair, ...]:
     witnesses = _witnesses(wanted, spots, fits)
     score = _scores(witnesses, fits)
     chosen = _chosen(score)
-    judge = _Judge(score, witnesses, chosen)
+    cells = frozenset(at for at, one in enumerate(wanted) if one.cell)
+    judge = _Judge(score, witnesses, chosen, cells)
     return tuple(
         Pair(spots[spot], wanted[one], *judge.verdict(one, spot))
         for one, spot in sorted(chosen, key=lambda pair: pair[1])
@@ -254,16 +256,34 @@ def _in_order(score: Table, rows: Sequence[int], columns: Sequence[int]) -> Iter
 class _Judge:
     """Says how sure each chosen pair is."""
 
-    def __init__(self, score: Table, witnesses: Sequence[Witness], chosen: Mapping[Place, int]) -> None:
-        self.witnesses, self.fields = witnesses, dict(chosen.keys())
+    def __init__(
+        self,
+        score: Table,
+        witnesses: Sequence[Witness],
+        chosen: Mapping[Place, int],
+        cells: frozenset[int],
+    ) -> None:
+        self.fields, self.cells = dict(chosen.keys()), cells
         self.lead = _leads(score, [pair for pair, turn in chosen.items() if turn == 1])
-        self.believed = all(self._keeps_to(witness) for witness in witnesses)
+        steady = tuple(witness for witness in witnesses if self._keeps_to(witness))
+        talking = [witness for witness in steady if 2 * len(self._spoken(witness)) >= len(self.fields)]
+        self.believed = len(steady) == len(witnesses) or len(talking) > 1
+        self.witnesses = steady
+
+    def _told_apart(self, one: int, spot: int) -> bool:
+        """Whether some witness tells the pair from its neighbours, which may have changed places."""
+        return any(
+            witness.for_spots[spot] == {one} or witness.for_ours[one] == {spot} for witness in self.witnesses
+        )
 
     def _keeps_to(self, witness: Witness) -> bool:
         """Whether a witness seldom contradicts the pairs of which it says something."""
-        spoken = [pair for pair in self.fields.items() if witness.for_spots[pair[1]]]
+        spoken = self._spoken(witness)
         against = sum(witness.against(*pair, self.fields) for pair in spoken)
         return against <= max(FEW, CONTRADICTS * len(spoken))
+
+    def _spoken(self, witness: Witness) -> list[Place]:
+        return [pair for pair in self.fields.items() if witness.for_spots[pair[1]]]
 
     def verdict(self, one: int, spot: int) -> tuple[Sure, tuple[str, ...]]:
         """How sure the pair is, and what speaks for it."""
@@ -272,7 +292,8 @@ class _Judge:
         lead = self.lead.get((one, spot), 0.0)
         why = (*speaking, *(("order",) if (one, spot) in self.lead else ()))
         against = any(witness.against(one, spot, self.fields) for witness in self.witnesses)
-        sure = bool(speaking) and not against and (lead >= LEAD or len(alone) > 1)
+        named = len(alone) > 1 or (lead >= LEAD and (len(speaking) > 1 or bool(alone)))
+        sure = named and not against and (one in self.cells or self._told_apart(one, spot))
         return (Sure.SURE if sure and self.believed else Sure.DOUBTFUL), why
 
 
