@@ -310,6 +310,8 @@ def _ended(begun: tuple[int, "subprocess.Popen[bytes] | None"]) -> int:
     child, watcher = begun
     limit = time.monotonic() + LONG
     while True:
+        if watcher:  # the first may have come before the watcher was ready for it
+            os.kill(child, signal.SIGCONT)
         done, status = os.waitpid(child, os.WNOHANG)
         if done and not os.WIFSTOPPED(status):
             break
@@ -317,7 +319,7 @@ def _ended(begun: tuple[int, "subprocess.Popen[bytes] | None"]) -> int:
             os.kill(child, signal.SIGKILL)
             os.waitpid(child, 0)
             raise AssertionError("a command hangs")
-        time.sleep(0.002)
+        time.sleep(0.01)
     if watcher:
         watcher.wait(LONG)
     return status

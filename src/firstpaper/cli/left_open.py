@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from firstpaper.cli.terminal import Terminal
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 
 def left_open(path: Path) -> list[Path]:
@@ -34,6 +34,15 @@ def not_locked(found: Sequence[Path]) -> str:
     """The files by name, and that anybody can read them."""
     names = "\n".join(f"  - {one}" for one in found)
     return _("These are not locked. Whoever finds them can read them:") + "\n" + names
+
+
+def tidied_words(count: int) -> str:
+    """What to say of copies that lay open, or with another lock, beside a locked file."""
+    return _n(
+        "{count} copy beside it did not open with its passphrase. It was wiped.",
+        "{count} copies beside it did not open with its passphrase. They were wiped.",
+        count,
+    ).format(count=count)
 
 
 def is_copy(path: Path) -> bool:

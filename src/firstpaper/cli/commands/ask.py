@@ -93,8 +93,19 @@ def _wipe_where_others_look(terminal: Terminal, opened: "OpenCase") -> None:
 
 
 def _greet(terminal: Terminal, opened: "OpenCase") -> None:
+    from firstpaper.cli.left_open import tidied_words
+
     if opened.recovered:
         terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
+    if opened.tidied:
+        terminal.say(tidied_words(opened.tidied))
+    if opened.alone:
+        terminal.say(
+            _(
+                "This folder cannot keep two windows apart by itself. Open this case file in one window "
+                "only, and on one computer only."
+            )
+        )
     if not opened.new:
         terminal.say(_("Welcome back. We go on where you stopped."))
 

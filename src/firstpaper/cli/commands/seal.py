@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from firstpaper.cli.left_open import is_copy, left_open, not_locked, offer_to_erase
+from firstpaper.cli.left_open import is_copy, left_open, not_locked, offer_to_erase, tidied_words
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
-from firstpaper.locale import _, _n
+from firstpaper.locale import _
 
 
 def seal(
@@ -36,15 +36,6 @@ def _seal(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
         data={"sealed": sealed, "open": [str(one) for one in stays]},
         text=_said(path, stays, found) if chosen else _("Nothing was changed."),
     )
-
-
-def tidied_words(count: int) -> str:
-    """What to say of copies that lay open, or with another lock, beside a locked file."""
-    return _n(
-        "{count} copy beside it did not open with its passphrase. It was wiped.",
-        "{count} copies beside it did not open with its passphrase. They were wiped.",
-        count,
-    ).format(count=count)
 
 
 def _said(path: Path, stays: Sequence[Path], found: Sequence[Path]) -> str:
