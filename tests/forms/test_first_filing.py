@@ -116,6 +116,6 @@ def test_a_county_of_which_we_know_nothing_has_nothing() -> None:
     ],
 )
 def test_the_same_form_may_be_filed_served_or_only_asked_about(facts: dict, form: str, goes: Goes) -> None:
-    (found,) = [each for each in forms_needed(case(**facts), ON) if each.form == form]
+    (found,) = [each for each in forms_needed(case(**facts), ON) if each.label == form]
     assert found.goes is goes
     assert bool(found.ask) is (goes is Goes.ASK)

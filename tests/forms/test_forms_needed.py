@@ -75,8 +75,9 @@ def test_what_the_filer_signs_is_known_for_each_form() -> None:
 def test_children_bring_the_declaration_on_where_they_have_lived() -> None:
     found = needed(**TWO)
 
-    assert one("FL-105", found).goes is Goes.FILE
-    assert one("FL-105", found).authority == "Fam. Code 3429; Cal. Rules of Court, rule 5.52(a)"
+    (filed, blank) = (each for each in found if each.form == "FL-105")
+    assert (filed.goes, blank.goes) == (Goes.FILE, Goes.SERVE)
+    assert filed.authority == "Fam. Code 3429; Cal. Rules of Court, rule 5.52(a)"
     assert one("FL-105(A)", found).only_if
 
 
@@ -134,8 +135,9 @@ def test_a_copy_of_the_declaration_of_parentage_is_filed_where_there_is_one() ->
 
 def test_each_class_of_property_has_a_property_declaration_of_its_own() -> None:
     found = needed(property={"separate_how": "fl_160", "community_how": "fl_160"})
-    separate, community = (each for each in found if each.form == "FL-160")
+    separate, community, blank = (each for each in found if each.form == "FL-160")
 
+    assert blank.goes is Goes.SERVE
     assert "separate property" in separate.title
     assert "community property" in community.title
     assert separate.signed

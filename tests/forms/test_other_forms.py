@@ -15,7 +15,7 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.filing import filled_forms
-from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, LINES, TOLD_OF
+from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, TOLD_OF
 from firstpaper.forms.fw001.form import Reason, reason
 
 ON = date(2026, 12, 1)
@@ -143,11 +143,70 @@ def test_a_list_that_is_too_long_goes_on_and_says_so() -> None:
     assert (box.action, box.continues) == (Action.MARK, "FL-161")
 
 
-def test_every_kind_of_thing_and_debt_has_a_line() -> None:
-    assert set(LINES) == {*AssetKind, *DebtKind}
+OWNED = {
+    "real_estate": 1,
+    "household": 2,
+    "valuables": 3,
+    "vehicle": 4,
+    "savings": 5,
+    "checking": 6,
+    "other_deposit": 7,
+    "cash": 8,
+    "tax_refund": 9,
+    "life_insurance": 10,
+    "investments": 11,
+    "pension": 12,
+    "retirement_account": 13,
+    "money_owed_to_us": 14,
+    "business": 15,
+    "digital": 16,
+    "pet": 16,
+    "other": 16,
+}
+OWED = {
+    "student_loan": 19,
+    "tax": 20,
+    "support_owed": 21,
+    "unsecured_loan": 22,
+    "credit_card": 23,
+    "other": 24,
+}
+
+
+def test_every_kind_told_stands_on_its_own_line() -> None:
+    assert (set(OWNED), set(OWED)) == (set(AssetKind), set(DebtKind))
+    listed = {
+        "asset": [{"kind": kind, "words": f"Thing {kind}"} for kind in OWNED],
+        "debt": [{"kind": kind, "words": f"Debt {kind}"} for kind in OWED],
+    }
+    sheet = forms(**BOTH_ON_FL_160, **{**THINGS, **listed})["FL-160", "community property"]
+    for words, lines in (("Thing", OWNED), ("Debt", OWED)):
+        for kind, line in lines.items():
+            found = [name for name, answer in sheet.items() if f"{words} {kind} (" in answer.value]
+            assert found == [f"line.{line}"], kind
+
+
+def test_what_has_no_words_is_named_by_its_kind_as_a_thing_or_as_a_debt() -> None:
+    listed = {"asset": [{"kind": "other"}], "debt": [{"kind": "other"}]}
+    sheet = forms(**BOTH_ON_FL_160, **{**THINGS, **listed})["FL-160", "community property"]
+    assert sheet["line.16"].value.startswith("Other asset")
+    assert sheet["line.24"].value.startswith("Other debt")
+
+
+def test_what_no_other_item_takes_stands_with_the_separate_property() -> None:
+    ring = {"kind": "valuables", "words": "Aunt's ring", "how": "inherited", "by": "petitioner"}
+    alone = {"property": {"separate_how": "fl_160", "community_how": "none"}}
+    sheet = forms(**alone, **{**THINGS, "asset": [ring]})["FL-160", "separate property"]
+    assert sheet["line.3"].value == "Aunt's ring (character to be determined) (column F: Petitioner)"
+    assert "So they stand here" in sheet["columns.assets"].because
+    assert "Aunt's ring" not in forms(**BOTH_ON_FL_160, **{**THINGS, "asset": [ring]})[
+        "FL-160", "separate property"
+    ]["line.3"].value  # fmt: skip
+
+
+def test_every_kind_told_of_in_general_has_lines() -> None:
     assert set(TOLD_OF) == set(CommunityKind)
-    lines = {line for kind in TOLD_OF.values() for line in kind} | set(LINES.values())
-    assert lines <= {*ASSET_LINES, *DEBT_LINES}
+    assert {line for kind in TOLD_OF.values() for line in kind} <= {*ASSET_LINES, *DEBT_LINES}
 
 
 # --- FL-311 -----------------------------------------------------------------------------------------

@@ -9,8 +9,9 @@ from firstpaper.facts import Case, Day
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filing import Filing, filled_forms
+from firstpaper.forms.needed import forms_needed
 from firstpaper.intake import standing
-from firstpaper.law.measures.service import Serving, serving
+from firstpaper.law.measures.service import Serving, personally_served_on, service_complete, serving
 from tests.forms.any_case import any_case, filing_days
 
 D = Day.parse
@@ -153,3 +154,32 @@ def test_the_date_of_fl_115_is_not_claimed() -> None:
     edition = edition_for("FL-115", ON)
     assert edition.edition is None
     assert "do not know the date" in edition.caution
+
+
+def test_nothing_of_a_service_by_the_filer_is_filled_in() -> None:
+    # Code Civ. Proc. 414.10
+    done = {
+        "record__service__method": "personal",
+        "record__service__served_on": D("2026-11-28"),
+        "record__service__served_by": "filer",
+        "record__service__proof_filed_on": D("2026-11-30"),
+    }
+    assert serving(case(**done), ON) is Serving.SERVE
+    found = form("FL-115", case(**done))
+    assert found["personal"].action is found["personal.date"].action is Action.BLANK
+    assert service_complete(case(**done), ON) is None
+    assert personally_served_on(case(**done), ON) is None
+
+
+def test_nobody_mails_a_form_to_somebody_who_cannot_be_found() -> None:
+    # Code Civ. Proc. 415.50; Cal. Rules of Court 5.72
+    gone = case(people__special=("other_side_missing",))
+    assert filled_forms(gone, ON, Filing.SERVICE) == ()
+    later = [each.form for each in forms_needed(gone, ON) if each.later]
+    assert [form for form in later if form in ("FL-115", "FL-117", "FL-980", "FL-982", "FL-985")] == [
+        "FL-980",
+        "FL-982",
+        "FL-985",
+    ]
+    posted = gone.with_fact("record.service.method", "posting")
+    assert [each.form for each in forms_needed(posted, ON) if each.form.startswith("FL-98")] == ["FL-985"]

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.facts.choices import FeeState, LaterService, ServiceMethod
+from firstpaper.facts.choices import FeeState, LaterService, ServedBy, ServiceMethod
 from firstpaper.facts.matter import Period
 from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.forms import forms_needed
@@ -89,6 +89,9 @@ def test_every_example_is_an_answer(question: Question) -> None:
         assert read_answer(one, echo(one, value), TODAY) == value
 
 
+BY_A_HELPER = served(ServiceMethod.PERSONAL).with_fact("record.service.served_by", ServedBy.SOMEBODY_ELSE)
+
+
 def _fits(question: Question) -> Case:
     """A case in which the detail is asked for."""
     cases = [
@@ -97,6 +100,7 @@ def _fits(question: Question) -> Case:
         case_of(fee="waiver_denied"),
         case_of(amended_on=DAY, amended_served_how="mail"),
         *(served(method) for method in ServiceMethod),
+        BY_A_HELPER,
     ]
     return next(case for case in cases if question.applies is None or question.applies(case))
 
@@ -124,6 +128,9 @@ HOLDS: tuple[Example, ...] = (
     ("was_left_with_another", HOW[ServiceMethod.SUBSTITUTED]),
     ("was_handed_over_or_left", HOW[ServiceMethod.PERSONAL]),
     ("was_handed_over_or_left", HOW[ServiceMethod.SUBSTITUTED]),
+    ("was_served_by_a_person", HOW[ServiceMethod.PERSONAL]),
+    ("was_served_by_a_person", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("was_served_by_a_helper", BY_A_HELPER),
     ("was_mailed", HOW[ServiceMethod.SUBSTITUTED]),
     ("was_mailed", HOW[ServiceMethod.ACKNOWLEDGMENT]),
     ("was_mailed", HOW[ServiceMethod.OUT_OF_STATE_MAIL]),
@@ -143,6 +150,8 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("was_denied_a_waiver", FEE[FeeState.WAIVER_GRANTED]),
     ("was_left_with_another", HOW[ServiceMethod.PERSONAL]),
     ("was_handed_over_or_left", HOW[ServiceMethod.ACKNOWLEDGMENT]),
+    ("was_served_by_a_person", HOW[ServiceMethod.POSTING]),
+    ("was_served_by_a_helper", HOW[ServiceMethod.PERSONAL]),
     ("was_mailed", HOW[ServiceMethod.PERSONAL]),
     ("was_mailed_with_the_form", HOW[ServiceMethod.OUT_OF_STATE_MAIL]),
     ("was_published", HOW[ServiceMethod.POSTING]),
@@ -224,6 +233,7 @@ def test_what_happened_is_listed_by_event() -> None:
 VALUES: dict[str, Any] = {
     "date": st.dates(date(2015, 1, 1), date(2035, 1, 1)).map(Day.of),
     "yes_no": st.booleans(),
+    "quantity": st.integers(1, 120),
     "text": st.just("26FL001234"),
     "attempts": st.just((Attempt(on=DAY, at=time(8)),)),
     "periods": st.just((Period(start=DAY, end=DAY, why="a stay"),)),

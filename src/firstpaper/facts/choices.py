@@ -74,6 +74,10 @@ class Special(StrEnum):
     INTERPRETER = "interpreter"
     FILER_IN_MILITARY = "filer_in_military"
     OTHER_SIDE_IN_MILITARY = "other_side_in_military"
+    OTHER_SIDE_MISSING = "other_side_missing"
+    OTHER_SIDE_LOCKED_UP = "other_side_locked_up"
+    OTHER_SIDE_CONSERVED = "other_side_conserved"
+    AGREEMENT = "agreement"
 
 
 class Family(StrEnum):
@@ -229,6 +233,14 @@ class SupportChoice(StrEnum):
     SAY_NOTHING = "say_nothing"
 
 
+class AgreementSigned(StrEnum):
+    """When the two signed a paper about property or support, seen from the wedding or registration."""
+
+    BEFORE = "before"
+    DURING = "during"
+    BOTH = "both"
+
+
 class SeparateHow(StrEnum):
     """How the petition speaks of separate property."""
 
@@ -284,6 +296,14 @@ class WaiverDenial(StrEnum):
 
     INCOMPLETE = "incomplete"
     NOT_ELIGIBLE = "not_eligible"
+
+
+class ServedBy(StrEnum):
+    """Who handed over or mailed the papers."""
+
+    SOMEBODY_ELSE = "somebody_else"
+    OFFICIAL = "official"
+    FILER = "filer"
 
 
 class ServiceMethod(StrEnum):

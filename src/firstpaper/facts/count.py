@@ -14,5 +14,18 @@ def _counted(count: int) -> int:
     return count
 
 
+OLDEST = 120
+"""The oldest that a person can be. Ours, not the law's."""
+
+
+def _aged(age: int) -> int:
+    if not 1 <= age <= OLDEST:
+        raise ValueError(f"not_an_age:{OLDEST}")
+    return age
+
+
 Count = Annotated[int, AfterValidator(_counted)]
 """How many people, from 1 to MOST_COUNTED. Nobody at all is another answer to an earlier question."""
+
+Age = Annotated[int, AfterValidator(_aged)]
+"""How old somebody was on a day, in whole years, from 1 to OLDEST."""

@@ -35,11 +35,12 @@ class Petitioner(Facts):
 
 
 class Respondent(Facts):
-    """The other side."""
+    """The other side. `ever_here` says whether they ever lived in California."""
 
     name: Told[Name] = None
     other_names: Told[tuple[Name, ...]] = None
     mailing: Told[Address] = None
+    ever_here: Told[bool] = None
 
 
 class People(Facts):

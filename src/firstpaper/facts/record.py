@@ -10,10 +10,12 @@ from firstpaper.facts.choices import (
     FinalDisclosure,
     LaterService,
     MailGoes,
+    ServedBy,
     ServiceMethod,
     WaiverDenial,
     Who,
 )
+from firstpaper.facts.count import Age
 from firstpaper.facts.day import Day
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
@@ -45,12 +47,15 @@ class Closure(Facts):
 class Service(Facts):
     """How and when the first papers reached the other side. Each method has days of its own.
 
-    `served_on` is the day the papers were handed over, or left with somebody else; `mailed_on` the
-    day they were mailed. `complete_on` is for a method whose end a court's order or a treaty sets.
-    `accepted_on` is the day the other side signed a waiver and acceptance of service.
+    `served_on` is the day the papers were handed over, or left with somebody else; `mailed_on` the day
+    they were mailed. `served_by` and `server_age` tell of whoever did that, on that day. `complete_on` is
+    for a method whose end a court's order or a treaty sets. `accepted_on` is the day the other side
+    signed a waiver and acceptance of service.
     """
 
     method: Told[ServiceMethod] = None
+    served_by: Told[ServedBy] = None
+    server_age: Told[Age] = None
     attempts: Told[tuple[Attempt, ...]] = None
     served_on: Told[Day] = None
     mailed_on: Told[Day] = None

@@ -1,6 +1,7 @@
 """Grounds, support, property and the other things the petition asks for."""
 
 from firstpaper.facts.choices import (
+    AgreementSigned,
     CommunityHow,
     CommunityKind,
     Fees,
@@ -55,12 +56,19 @@ class Support(Facts):
 
 
 class Property(Facts):
-    """Separate and community property, as the petition speaks of them."""
+    """Separate and community property, as the petition speaks of them.
 
+    The `agreement` facts are about a paper that the two signed; `elsewhere_kinds` are the kinds of things
+    that either gained in the marriage while living outside California.
+    """
+
+    agreement_signed: Told[AgreementSigned] = None
+    agreement_on_support: Told[bool] = None
     separate_how: Told[SeparateHow] = None
     separate_petitioner: Told[tuple[Line, ...]] = None
     separate_respondent: Told[tuple[Line, ...]] = None
     community_kinds: Told[tuple[CommunityKind, ...]] = None
+    elsewhere_kinds: Told[tuple[CommunityKind, ...]] = None
     community_how: Told[CommunityHow] = None
     community_items: Told[tuple[Line, ...]] = None
 

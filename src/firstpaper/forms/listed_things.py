@@ -6,10 +6,9 @@ What is filed is in English, the language of the court. A thing that nobody can 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
-from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import AssetKind, DebtKind
+from firstpaper.facts.choices import AssetKind, CommunityHow, DebtKind, Who
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.law.measures.character import (
     Character,
@@ -27,11 +26,12 @@ MOST_NAMED = 3
 """How many things a reason names."""
 
 OWNERS = {Code.PETITIONER_SEPARATE: "Petitioner", Code.RESPONDENT_SEPARATE: "Respondent"}
+CAME_TO = {Who.PETITIONER: "Petitioner", Who.RESPONDENT: "Respondent"}
 DOUBTS = {
     Code.MIXED: "community and separate parts to be determined",
     Code.UNKNOWN: "character to be determined",
 }
-KINDS: dict[StrEnum, str] = {
+ASSET_NAMES: dict[AssetKind, str] = {
     AssetKind.REAL_ESTATE: "Real estate",
     AssetKind.HOUSEHOLD: "Household furniture and furnishings",
     AssetKind.VALUABLES: "Jewelry, art or antiques",
@@ -50,6 +50,8 @@ KINDS: dict[StrEnum, str] = {
     AssetKind.DIGITAL: "Digital assets",
     AssetKind.PET: "Pet",
     AssetKind.OTHER: "Other asset",
+}
+DEBT_NAMES: dict[DebtKind, str] = {
     DebtKind.STUDENT_LOAN: "Student loan",
     DebtKind.TAX: "Taxes owed",
     DebtKind.SUPPORT_OWED: "Support owed",
@@ -57,7 +59,7 @@ KINDS: dict[StrEnum, str] = {
     DebtKind.CREDIT_CARD: "Credit card",
     DebtKind.OTHER: "Other debt",
 }
-"""How a thing is named that the filer gave no words for."""
+"""How a debt is named that the filer gave no words for; a thing likewise, by `ASSET_NAMES`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +72,7 @@ class Listed:
     @property
     def words(self) -> str:
         """Its own words, or else its kind; empty where neither was told."""
-        kind = known(self.thing.kind)
-        return known(self.thing.words) or (KINDS[kind] if kind else "")
+        return known(self.thing.words) or _kind_named(self.thing)
 
     @property
     def name(self) -> str:
@@ -87,8 +88,12 @@ class Listed:
 
     @property
     def owner(self) -> str:
-        """Whom to confirm it to, as the form names that spouse; empty where that is not sure."""
-        return OWNERS.get(self.character.code, "")
+        """Whom to confirm it to, as the form names that spouse; where that is not sure, whom it came to."""
+        return OWNERS.get(self.character.code) or CAME_TO.get(self._came_to, "to be determined")
+
+    @property
+    def _came_to(self) -> Who:
+        return known(self.thing.by) or Who.BOTH
 
     @property
     def doubtful(self) -> bool:
@@ -99,6 +104,21 @@ class Listed:
 def listed_things(case: Case, asked: Plea, on: date) -> tuple[Listed, ...]:
     """The things and debts with a name for which the petition asks that, in the order listed."""
     return tuple(one for one in _all(case, on) if one.name and plea(one.character) is asked)
+
+
+def things_of_item_9(case: Case, on: date) -> tuple[Listed, ...]:
+    """What item 9 asks to be confirmed: what is one person's own, and what no other item would take.
+
+    Where the filer says in item 10 that there is nothing of both, a thing that nobody can place for sure
+    stands here, with its doubt in brackets. Else it would stand nowhere.
+    """
+    sure = listed_things(case, Plea.CONFIRM, on)
+    return (*sure, *_doubtful(case, on)) if _item_10_is_none(case) else sure
+
+
+def things_of_item_10(case: Case, on: date) -> tuple[Listed, ...]:
+    """What item 10 asks the judge to decide about."""
+    return listed_things(case, Plea.DETERMINE, on)
 
 
 def not_typed(things: Iterable[Listed], typed: Iterable[str]) -> tuple[Listed, ...]:
@@ -118,9 +138,15 @@ def typed(case: Case) -> tuple[str, ...]:
 
 def doubts(case: Case, on: date) -> str:
     """Why some things are not asked to be confirmed to one of the two, for the worksheet; often empty."""
-    things = [one for one in listed_things(case, Plea.DETERMINE, on) if one.doubtful]
+    things = _doubtful(case, on)
     if not things:
         return ""
+    if _item_10_is_none(case):
+        return _(
+            "Nobody can say yet whose these are: {things}. You marked in item 10 that nothing belongs to you "
+            "both. So they stand here, and the words in brackets keep the question open. Look again at item "
+            "10 before you sign."
+        ).format(things=_named(case, things))
     return _(
         "Nobody can say yet whose these are: {things}. So they are not here. Item 10 takes them, and the "
         "judge decides."
@@ -129,7 +155,7 @@ def doubts(case: Case, on: date) -> str:
 
 def taken_in(case: Case, on: date) -> str:
     """Why some things stand with the community property though that is not sure, for the worksheet."""
-    things = listed_things(case, Plea.DETERMINE, on)
+    things = things_of_item_10(case, on)
     said = []
     if doubtful := [one for one in things if one.doubtful]:
         said.append(
@@ -145,6 +171,22 @@ def taken_in(case: Case, on: date) -> str:
             )
         )
     return " ".join(said)
+
+
+def _kind_named(thing: Asset | Debt) -> str:
+    if isinstance(thing, Asset):
+        kind = known(thing.kind)
+        return ASSET_NAMES[kind] if kind else ""
+    owed = known(thing.kind)
+    return DEBT_NAMES[owed] if owed else ""
+
+
+def _doubtful(case: Case, on: date) -> tuple[Listed, ...]:
+    return tuple(one for one in things_of_item_10(case, on) if one.doubtful)
+
+
+def _item_10_is_none(case: Case) -> bool:
+    return known(case.property.community_how) is CommunityHow.NONE
 
 
 def _named(case: Case, things: Iterable[Listed]) -> str:

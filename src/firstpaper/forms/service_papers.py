@@ -12,20 +12,20 @@ from firstpaper.facts import Case
 from firstpaper.facts.record import Service
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.caption_box import NUMBER, court, filer, names
-from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
-from firstpaper.forms.fl160.things import is_used
 from firstpaper.forms.open_answers import still_open
-from firstpaper.law.measures.children import has_minor_children
+from firstpaper.forms.served import served_filled_and_blank
 from firstpaper.law.measures.record import case_number
-from firstpaper.law.measures.service import serves_again
+from firstpaper.law.measures.service import serves_again, wrong_server
 from firstpaper.locale import _
 
+PROVED = ("FL-105", "FL-160")
+"""The forms of the first filing that have a line of their own on the proof, as filed and blank."""
 DISCLOSURE = ("papers.fl140", "papers.fl142", "papers.fl150", "papers.fl155")
 
 
 def of_this_service(case: Case) -> Case:
-    """The case without the record of an earlier service, where an amended petition has to be served."""
-    if not serves_again(case):
+    """The case without the record of an earlier service, where the papers have to be served anew."""
+    if not (serves_again(case) or wrong_server(case)):
         return case
     record = case.record.model_copy(update={"service": Service.nothing()})
     return case.model_copy(update={"record": record})
@@ -52,16 +52,19 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
     not_yours = _("This is for another kind of case.")
     yield blank("papers.parentage", not_yours)
     yield blank("papers.custody", not_yours)
-    children = has_minor_children(case, on)
-    list_160 = any(is_used(case, use) for use in (SEPARATE, COMMUNITY))
+    both = served_filled_and_blank(case, on)
     more = _("You have more forms in the envelope. The boxes below name them.")
-    if children or list_160:
+    if both.intersection(PROVED):
         yield mark("papers.more", more)
     else:
         yield blank("papers.more", _("Only if one of the forms below is in the envelope. Then mark it."))
-    yield _if_in("papers.fl105", children, _("You have a child under 18 together. Both copies go along."))
+    yield _if_in(
+        "papers.fl105", "FL-105" in both, _("You have a child under 18 together. Both copies go along.")
+    )
     yield from (_only_if_added(concept) for concept in DISCLOSURE)
-    yield _if_in("papers.fl160", list_160, _("You put it behind the petition. A blank one goes along."))
+    yield _if_in(
+        "papers.fl160", "FL-160" in both, _("You put it behind the petition. A blank one goes along.")
+    )
     yield _only_if_added("papers.fl300")
     local = _("Only for more papers, such as forms of your own court. Then name them here.")
     yield blank("papers.other", local)

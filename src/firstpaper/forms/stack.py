@@ -53,7 +53,8 @@ def apart(needed: Sequence[FormNeeded]) -> tuple[Paper, ...]:
 def _forms(needed: Iterable[FormNeeded], place: Stack) -> Iterator[Paper]:
     for form in needed:
         if form.stack is place:
-            yield Paper(form.label, _title(form), only_if=form.only_if)
+            behind = DECLARATION if place is Stack.DECLARATION and not form.form else ""
+            yield Paper(form.label, _title(form), behind, only_if=form.only_if)
 
 
 def _behind(needed: Sequence[FormNeeded], ledger: Iterable[LedgerLine]) -> Iterator[Paper]:

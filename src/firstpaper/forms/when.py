@@ -11,6 +11,7 @@ from firstpaper.facts.choices import (
     Danger,
     Declaration,
     Kind,
+    ServiceMethod,
     Shortcut,
     Special,
 )
@@ -20,9 +21,9 @@ from firstpaper.forms.fl105 import HAS_ROOM_FOR
 from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
 from firstpaper.forms.fl160.things import is_used, runs_over
 from firstpaper.law.measures.children import concerns_children, has_minor_children, listed_children
-from firstpaper.law.measures.record import happened
+from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.residence import Route, residence_route
-from firstpaper.law.measures.service import Serving, serving
+from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
 
 
 def always(case: Case, on: date) -> bool:
@@ -83,6 +84,11 @@ def has_more_children_than_the_declaration(case: Case, on: date) -> bool:
     return len(listed_children(case, on)) > HAS_ROOM_FOR
 
 
+def knows_of_a_restraining_order(case: Case, on: date) -> bool:
+    """The custody declaration names a protective order that is in force."""
+    return has_minor_children(case, on) and bool(known(case.uccjea.orders))
+
+
 def adds_fl_311(case: Case, on: date) -> bool:
     """The filer chose the custody application sheet."""
     return _adds(case, CustodySheet.FL_311, on)
@@ -133,6 +139,11 @@ def lists_community_property_on_fl_160(case: Case, on: date) -> bool:
     return is_used(case, COMMUNITY)
 
 
+def lists_property_on_fl_160(case: Case, on: date) -> bool:
+    """Item 9 or item 10 of the petition points to a property declaration."""
+    return lists_separate_property_on_fl_160(case, on) or lists_community_property_on_fl_160(case, on)
+
+
 def runs_over_fl_160(case: Case, on: date) -> bool:
     """A list that is put on a property declaration is longer than its line."""
     separate = lists_separate_property_on_fl_160(case, on) and runs_over(case, SEPARATE, on)
@@ -142,14 +153,29 @@ def runs_over_fl_160(case: Case, on: date) -> bool:
 # --- after the filing ---------------------------------------------------------------------------
 
 
-def has_service_to_prove(case: Case, on: date) -> bool:
-    """Papers are to be served, or were, and the court has no proof of it yet."""
-    return serving(case, on) is not Serving.NOTHING
+def has_service_to_prove_on_fl_115(case: Case, on: date) -> bool:
+    """Papers are to be served, or were, on somebody who can be found, and there is no proof of it yet."""
+    return serving(case, on) is not Serving.NOTHING and not needs_an_order_to_serve(case, on)
 
 
-def has_papers_to_serve(case: Case, on: date) -> bool:
-    """Papers are still to be served on the other side."""
-    return serving(case, on) is Serving.SERVE
+def has_papers_to_serve_on_somebody_found(case: Case, on: date) -> bool:
+    """Papers are still to be served on the other side, who can be found."""
+    return serving(case, on) is Serving.SERVE and not cannot_be_found(case)
+
+
+def needs_an_order_to_serve(case: Case, on: date) -> bool:
+    """Papers are still to be served on somebody who cannot be found."""
+    return serving(case, on) is Serving.SERVE and cannot_be_found(case)
+
+
+def may_prove_a_posting(case: Case, on: date) -> bool:
+    """The papers were posted and the court has no proof of it, or may yet be posted."""
+    return needs_an_order_to_serve(case, on) or _unproved(case, ServiceMethod.POSTING, on)
+
+
+def may_prove_a_publication(case: Case, on: date) -> bool:
+    """The summons was printed in a newspaper and the court has no proof of it, or may yet be printed."""
+    return needs_an_order_to_serve(case, on) or _unproved(case, ServiceMethod.PUBLICATION, on)
 
 
 def owes_a_disclosure(case: Case, on: date) -> bool:
@@ -188,6 +214,11 @@ def told_of_danger_beside_a_hidden_address(case: Case, on: date) -> bool:
 def needs_an_interpreter(case: Case, on: date) -> bool:
     """One of the two needs an interpreter in court."""
     return Special.INTERPRETER in (known(case.people.special) or ())
+
+
+def _unproved(case: Case, how: ServiceMethod, on: date) -> bool:
+    record = happened(case, on)
+    return method(case) is how and known(record.service.proof_filed_on) is None and not took_part(case, on)
 
 
 def _adds(case: Case, sheet: CustodySheet, on: date) -> bool:

@@ -1,7 +1,7 @@
 """When a detail of an event is asked for. Like the predicates of the questions: no law and no clock."""
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import FeeState, LaterService, ServiceMethod
+from firstpaper.facts.choices import FeeState, LaterService, ServedBy, ServiceMethod
 
 MAILED = (ServiceMethod.SUBSTITUTED, ServiceMethod.ACKNOWLEDGMENT, ServiceMethod.OUT_OF_STATE_MAIL)
 IN_PERSON = (ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED)
@@ -21,6 +21,16 @@ def asked_for_a_waiver(case: Case) -> bool:
 def was_denied_a_waiver(case: Case) -> bool:
     """The court said no to the fee waiver."""
     return known(case.record.fee) is FeeState.WAIVER_DENIED
+
+
+def was_served_by_a_person(case: Case) -> bool:
+    """Somebody handed over, left or mailed the papers, without an order of a judge."""
+    return _method(case) in (*IN_PERSON, *MAILED)
+
+
+def was_served_by_a_helper(case: Case) -> bool:
+    """Somebody did it who is neither the filer nor the sheriff or a paid server."""
+    return was_served_by_a_person(case) and known(case.record.service.served_by) is ServedBy.SOMEBODY_ELSE
 
 
 def was_left_with_another(case: Case) -> bool:

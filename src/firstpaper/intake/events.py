@@ -27,6 +27,8 @@ TOLD_WITH: Mapping[str, str] = {"filed": "fee"}
 
 METHOD = "record.service.method"
 _COUNTED_BY_METHOD = (
+    "record.service.served_by",
+    "record.service.server_age",
     "record.service.served_on",
     "record.service.mailed_on",
     "record.service.acknowledged_on",
@@ -35,7 +37,7 @@ _COUNTED_BY_METHOD = (
     "record.service.first_posted_on",
     "record.service.complete_on",
 )
-"""Days that mean something else, or nothing, once the way of service is another one."""
+"""Facts that mean something else, or nothing, once the way of service is another one."""
 
 CLOSED = "record.court_closed"
 

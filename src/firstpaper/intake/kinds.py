@@ -8,7 +8,7 @@ from typing import Annotated, Any, NamedTuple, get_args, get_origin
 
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.children import MOST_CHILDREN, Home
-from firstpaper.facts.count import Count
+from firstpaper.facts.count import Age, Count
 from firstpaper.facts.income import Income, Percent
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
@@ -187,6 +187,7 @@ _CHECKED = (
     (Paragraph, AnswerKind.PARAGRAPH),
     (Amount, AnswerKind.MONEY),
     (Count, AnswerKind.NUMBER),
+    (Age, AnswerKind.QUANTITY),
     (Percent, AnswerKind.PERCENT),
     (Months, AnswerKind.QUANTITY),
     (Shares, AnswerKind.QUANTITY),

@@ -4,7 +4,7 @@ A question is asked where what the thing is, and how it came, make its answer ma
 case, and most of them the thing or the debt too.
 """
 
-from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.facts import Case, Day, DontKnow, agreements, known
 from firstpaper.facts.choices import (
     Acquired,
     AssetKind,
@@ -32,6 +32,11 @@ COUNTY_WITH_A_FORMULA = "Santa Clara"
 
 
 # --- how a thing came ---------------------------------------------------------------------------
+
+
+def told_of_no_paper(case: Case) -> bool:
+    """The interview was not told of a paper about property that the two signed."""
+    return not agreements.told_of_an_agreement(case)
 
 
 def is_earned_over_time(_case: Case, asset: Asset) -> bool:
@@ -141,7 +146,7 @@ def may_come_from_elsewhere(case: Case, asset: Asset) -> bool:
 
 def may_be_in_a_signed_paper(case: Case, _row: Asset | Debt) -> bool:
     """The two signed a paper about property or debts."""
-    return known(case.schedule.agreement) is True
+    return agreements.signed_an_agreement(case) is True
 
 
 def is_paid_for_bit_by_bit(case: Case, asset: Asset) -> bool:

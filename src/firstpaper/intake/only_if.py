@@ -44,6 +44,14 @@ def _phrases() -> Mapping[str, str]:
         **_nullity(),
         "gives_up_own_support": _("you chose to end your own right to support"),
         "asks_for_support": _("you ask for support for one of you"),
+        "told_of_no_paper": _("the interview was told of no paper about property that you two signed"),
+        "signed_a_paper": _("you two signed a paper about property or support"),
+        "may_have_lived_elsewhere_together": _(
+            "one of you has lived outside California at some time since the wedding"
+        ),
+        "asks_for_money_from_somebody_away": _(
+            "your spouse or partner lives outside California, and you ask for money or to share things"
+        ),
         "lists_separate_property": _("you chose to list each thing that is separate"),
         "lists_community_property": _("you chose to list each thing that you own together"),
         "wants_former_name_back": _("you want a former name back"),

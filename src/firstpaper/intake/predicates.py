@@ -7,7 +7,7 @@ The bank names these functions under `when`; those for the questions of one chil
 
 from collections.abc import Collection
 
-from firstpaper.facts import DONT_KNOW, Case, Day, known
+from firstpaper.facts import DONT_KNOW, Case, Day, agreements, known
 from firstpaper.facts.addresses import keeps_addresses_off
 from firstpaper.facts.children import Child, first_of_both, is_of_both
 from firstpaper.facts.choices import (
@@ -19,6 +19,7 @@ from firstpaper.facts.choices import (
     CustodyTo,
     Declaration,
     Family,
+    Fees,
     GoodFaith,
     Kind,
     Lease,
@@ -394,6 +395,26 @@ def asks_for_support(case: Case) -> bool:
     return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
 
 
+def signed_a_paper(case: Case) -> bool:
+    """The two signed a paper about property or support."""
+    return agreements.told_of_an_agreement(case)
+
+
+def may_have_lived_elsewhere_together(case: Case) -> bool:
+    """One of the two came to California after the wedding or registration, or lives elsewhere now."""
+    began = _union_began(case)
+    stays = (case.residence.petitioner, case.residence.respondent)
+    return not wants_nullity(case) and any(_came_later(stay, began) for stay in stays)
+
+
+def asks_for_money_from_somebody_away(case: Case) -> bool:
+    """The other side lives outside California, and the petition asks for money or to divide property."""
+    away = known(case.residence.respondent.lives) in AWAY
+    divides = known(case.property.community_how) not in (None, CommunityHow.NONE)
+    fees = known(case.requests.fees) not in (None, Fees.NOT_ASKED)
+    return away and (asks_for_support(case) or has_minor_children_together(case) or divides or fees)
+
+
 def lists_separate_property(case: Case) -> bool:
     """The filer wants to list separate property in the petition."""
     return known(case.property.separate_how) is SeparateHow.LIST
@@ -470,6 +491,14 @@ def gets_none_of_the_benefits(case: Case) -> bool:
 
 
 # --- parts --------------------------------------------------------------------------------------
+
+
+def _came_later(stay: Residence, began: Day | None) -> bool:
+    """Whether that person lives elsewhere, or surely came to California after the union began."""
+    if known(stay.lives) in AWAY:
+        return True
+    came = known(stay.state_since)
+    return came is not None and began is not None and came.earliest > began.latest
 
 
 def _several(case: Case, key: str) -> Collection[object]:

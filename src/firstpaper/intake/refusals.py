@@ -54,6 +54,7 @@ def _message(code: str, detail: str) -> str | None:
         "not_an_amount": _("Please type an amount in dollars, like 2450 or 2,450.75. If none, type 0."),
         "amount_below_zero": _("An amount here cannot be less than zero. Type it without a minus sign."),
         "not_a_count": _("Type a number from 1 to {limit}."),
+        "not_an_age": _("Type an age in whole years, from 1 to {limit}."),
         "empty": _("There is nothing in that answer. Type the answer, or type skip to come back later."),
     }.get(code)
     return found.format(limit=detail) if found else None

@@ -1,6 +1,6 @@
 """Item 10: community and quasi-community property. The petition lists it; it does not divide it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -8,11 +8,11 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CommunityKind, GoodFaith, Kind
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places, space
-from firstpaper.forms.listed_things import listed_things, not_typed, taken_in, typed
+from firstpaper.forms.listed_things import not_typed, taken_in, things_of_item_10, typed
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import kind_of
-from firstpaper.law.measures.character import Code, Plea, asset_characters, debt_characters
+from firstpaper.law.measures.character import Code, asset_characters, debt_characters
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
@@ -132,23 +132,29 @@ def _listed(case: Case, on: date) -> bool:
 def _items(case: Case, on: date) -> tuple[str, ...]:
     """The list as it is filed: first as typed, then what was listed besides."""
     items = tuple(item for item in known(case.property.community_items) or () if item)
-    return (*items, *(one.filed for one in not_typed(listed_things(case, Plea.DETERMINE, on), typed(case))))
+    return (*items, *(one.filed for one in not_typed(things_of_item_10(case, on), typed(case))))
 
 
 def _text(case: Case, on: date) -> str:
     """What goes on the lines, as it is filed."""
     how = known(case.property.community_how)
-    told = known(case.property.community_kinds) or ()
-    kinds = ", ".join(words for kind, words in FILED_KINDS.items() if kind in told)
     if how is CommunityHow.LIST:
         return "\n".join(_items(case, on))
+    kinds = _filed(known(case.property.community_kinds))
+    elsewhere = _filed(known(case.property.elsewhere_kinds))
+    from_elsewhere = f"Acquired while a party lived outside California (quasi-community): {elsewhere}."
+    last = (from_elsewhere,) if elsewhere else ()
     if how is CommunityHow.NONE:
         listed = _items(case, on) if _listed(case, on) else ()
-        return "\n".join((*((f"{kinds[0].upper()}{kinds[1:]}.",) if kinds else ()), *listed))
+        return "\n".join((*((f"{kinds[0].upper()}{kinds[1:]}.",) if kinds else ()), *last, *listed))
     if how is not CommunityHow.NOT_YET_KNOWN:
         return ""
     words = NOT_YET_KNOWN.format(class_=_class(case))
-    return f"{words}\nThey include: {kinds}." if kinds else words
+    return "\n".join((words, *((f"They include: {kinds}.",) if kinds else ()), *last))
+
+
+def _filed(told: Sequence[CommunityKind] | None) -> str:
+    return ", ".join(words for kind, words in FILED_KINDS.items() if kind in (told or ()))
 
 
 def _class(case: Case) -> str:

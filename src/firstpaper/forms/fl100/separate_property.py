@@ -8,7 +8,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SeparateHow
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places, space
-from firstpaper.forms.listed_things import doubts, listed_things, not_typed, typed
+from firstpaper.forms.listed_things import doubts, listed_things, not_typed, things_of_item_9, typed
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import married, partners
@@ -102,7 +102,7 @@ def _on_the_lines(rows: tuple[tuple[str, ...], ...]) -> str:
 
 def _missing_list(case: Case, on: date) -> str:
     """A list in the filer's own words that is still to be asked; none where things were listed one by one."""
-    if listed_things(case, Plea.CONFIRM, on):
+    if things_of_item_9(case, on):
         return ""
     return next((key for key in LISTS if known(case.fact(key)) is None), "")
 
@@ -111,7 +111,7 @@ def _rows(case: Case, on: date) -> tuple[tuple[str, ...], ...]:
     """What is to be confirmed, and to whom, as it is filed: first as typed, then what was listed besides."""
     how = known(case.property.separate_how)
     if how is SeparateHow.LIST:
-        listed = not_typed(listed_things(case, Plea.CONFIRM, on), typed(case))
+        listed = not_typed(things_of_item_9(case, on), typed(case))
         return (*_typed_rows(case), *((one.filed, one.owner) for one in listed))
     return _classes(case) if how is SeparateHow.CLASSES else ()
 

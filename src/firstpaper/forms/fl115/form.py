@@ -11,7 +11,7 @@ from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.saying import nothing_to_mark, on_the_sheet
 from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import Serving, method, serving
+from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
 from firstpaper.locale import _
 
 FORM = "FL-115"
@@ -30,8 +30,13 @@ LAW = {
 
 
 def form(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The form, while service is still to be proved, with what was recorded of the service filled in."""
-    if serving(case, on) is Serving.NOTHING or not is_known(FORM, on):
+    """The form, while service is still to be proved, with what was recorded of it.
+
+    None for somebody who cannot be found: a judge orders another way.
+    """
+    left = serving(case, on)
+    by_order = left is Serving.SERVE and cannot_be_found(case)
+    if left is Serving.NOTHING or by_order or not is_known(FORM, on):
         return ()
     return (filled(edition_for(FORM, on), tuple(_answers(of_this_service(case), on))),)
 

@@ -12,7 +12,7 @@ from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, written
 from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import Serving, method, serving
+from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
 from firstpaper.locale import _
 
 FORM = "FL-117"
@@ -21,10 +21,10 @@ BY_MAIL = (None, ServiceMethod.ACKNOWLEDGMENT)
 
 
 def form(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The form, while the papers may still go by mail. You prepare two copies; somebody else mails them."""
+    """The form, while papers may go by mail to somebody who can be found. Two copies; another mails them."""
     case_now = of_this_service(case)
     by_mail = serving(case, on) is Serving.SERVE and method(case_now) in BY_MAIL
-    if not by_mail or not is_known(FORM, on):
+    if not by_mail or cannot_be_found(case) or not is_known(FORM, on):
         return ()
     return (filled(edition_for(FORM, on), tuple(_answers(case_now, on))),)
 

@@ -6,17 +6,15 @@ What is written is in English, the language of the court.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
-from enum import StrEnum
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, DebtKind, SeparateHow
-from firstpaper.facts.schedule import Asset
+from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl160 import COMMUNITY, FORM, SEPARATE
-from firstpaper.forms.listed_things import listed_things
-from firstpaper.law.measures.character import Plea
+from firstpaper.forms.listed_things import things_of_item_9, things_of_item_10
 
-LINES: dict[StrEnum, int] = {
+ASSETS: dict[AssetKind, int] = {
     AssetKind.REAL_ESTATE: 1,
     AssetKind.HOUSEHOLD: 2,
     AssetKind.VALUABLES: 3,
@@ -35,6 +33,8 @@ LINES: dict[StrEnum, int] = {
     AssetKind.DIGITAL: 16,
     AssetKind.PET: 16,
     AssetKind.OTHER: 16,
+}
+DEBTS: dict[DebtKind, int] = {
     DebtKind.STUDENT_LOAN: 19,
     DebtKind.TAX: 20,
     DebtKind.SUPPORT_OWED: 21,
@@ -42,7 +42,6 @@ LINES: dict[StrEnum, int] = {
     DebtKind.CREDIT_CARD: 23,
     DebtKind.OTHER: 24,
 }
-OTHER_ASSETS, OTHER_DEBTS = 16, 24
 ASSET_LINES, DEBT_LINES = range(1, 17), range(19, 25)
 TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
     CommunityKind.HOME: (1,),
@@ -56,7 +55,7 @@ TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
     CommunityKind.PETS: (16,),
     CommunityKind.DEBTS: tuple(DEBT_LINES),
 }
-PLEAS = {SEPARATE: Plea.CONFIRM, COMMUNITY: Plea.DETERMINE}
+THINGS = {SEPARATE: things_of_item_9, COMMUNITY: things_of_item_10}
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,8 +102,15 @@ def told_of(case: Case) -> frozenset[int]:
     return frozenset(line for kind in kinds for line in TOLD_OF[kind])
 
 
+def line_of(thing: Asset | Debt) -> int:
+    """Where a thing or a debt stands; one of no kind stands with the others of its list."""
+    if isinstance(thing, Asset):
+        return ASSETS[known(thing.kind) or AssetKind.OTHER]
+    return DEBTS[known(thing.kind) or DebtKind.OTHER]
+
+
 def _each(case: Case, use: str, on: date) -> Iterator[tuple[int, Entry]]:
-    for one in listed_things(case, PLEAS[use], on):
-        kind, asset = known(one.thing.kind), isinstance(one.thing, Asset)
-        entry = Entry(one.filed, one.owner, "F" if asset else "D") if use == SEPARATE else Entry(one.filed)
-        yield LINES[kind] if kind else OTHER_ASSETS if asset else OTHER_DEBTS, entry
+    for one in THINGS[use](case, on):
+        column = "F" if isinstance(one.thing, Asset) else "D"
+        entry = Entry(one.filed, one.owner, column) if use == SEPARATE else Entry(one.filed)
+        yield line_of(one.thing), entry

@@ -12,8 +12,8 @@ from enum import StrEnum
 from itertools import combinations
 
 from firstpaper.counting import Counted, days_after, short_date
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import ServedBy, ServiceMethod, Special
 from firstpaper.facts.record import Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
@@ -47,8 +47,33 @@ _STARTS = {
 
 
 def method(case: Case) -> ServiceMethod | None:
-    """The method of service, where one was recorded; a joint petition is not served."""
-    return None if joint(case) else known(case.record.service.method)
+    """The method of service, where one was recorded; a joint petition is not served.
+
+    None too where the papers went by somebody who may not serve: that is no service, and starts no time.
+    """
+    return None if joint(case) or wrong_server(case) else known(case.record.service.method)
+
+
+def wrong_server(case: Case) -> bool:
+    """Whether the papers were handed over or mailed by the filer, or by somebody too young (414.10)."""
+    service = case.record.service
+    if known(service.served_by) is ServedBy.FILER:
+        return True
+    age, day_of_it = known(service.server_age), day(service.served_on) or day(service.mailed_on)
+    return age is not None and age < server_age(day_of_it)
+
+
+def server_age(on: date | None) -> int:
+    """How old somebody who serves must be; on a day that is not known, by the text last in force."""
+    age: int = figure("service.server_age", on or date.max).value
+    return age
+
+
+def cannot_be_found(case: Case) -> bool:
+    """Whether the filer said so, or knows neither a home nor a mailing address of the other side."""
+    if Special.OTHER_SIDE_MISSING in (known(case.people.special) or ()):
+        return True
+    return case.residence.respondent.lives is DONT_KNOW and case.respondent.mailing is DONT_KNOW
 
 
 def start_key(how: ServiceMethod) -> str:
@@ -126,7 +151,8 @@ def serving(case: Case, on: date) -> Serving:
         return Serving.NOTHING
     if serves_again(case):
         return Serving.SERVE if known(record.amended_served_on) is None else Serving.PROVE
-    if method(case) in BY_ORDER or known(record.service.proof_filed_on) is not None:
+    proved = known(record.service.proof_filed_on) is not None and not wrong_server(case)
+    if method(case) in BY_ORDER or proved:
         return Serving.NOTHING
     return Serving.SERVE if service_complete(case, on) is None else Serving.PROVE
 
@@ -200,7 +226,7 @@ class ProofTexts:
 
 def proof_texts(case: Case, on: date) -> ProofTexts:
     """The texts for service of this case: by the day it was served, or else by the day `on`."""
-    matters = day(happened(case, on).service.served_on) or on
+    matters = (day(happened(case, on).service.served_on) if method(case) else None) or on
     changes = new_text_begins(matters)
     if matters < changes and (near(changes, matters) or changes <= on):
         return ProofTexts(_proof_text(matters), changes, _proof_text(changes))

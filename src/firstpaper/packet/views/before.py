@@ -29,6 +29,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "brief": brief,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "orders": orders,
+            "allowed": figure("restraining_orders.allowed", brief.on).value,
             "later": changes_on,
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,

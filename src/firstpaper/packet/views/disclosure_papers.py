@@ -3,7 +3,6 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
-from enum import StrEnum
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, DebtKind
@@ -48,7 +47,7 @@ def _name(case: Case, thing: Asset | Debt, one: Character) -> str:
 def _of_asset(asset: Asset, one: Character) -> Iterator[str]:
     kind, put_in = known(asset.kind), known(asset.contributions)
     if kind:
-        yield _by_kind()[kind]
+        yield _of_owned()[kind]
     if one.holds_separate or put_in:
         yield _("papers that show whose money it was: a will, a deed, letters, old statements")
     if kind in PLANS and not one.code.separate:
@@ -60,10 +59,10 @@ def _of_asset(asset: Asset, one: Character) -> Iterator[str]:
 def _of_debt(debt: Debt) -> Iterator[str]:
     kind = known(debt.kind)
     if kind:
-        yield _by_kind()[kind]
+        yield _of_owed()[kind]
 
 
-def _by_kind() -> Mapping[StrEnum, str]:
+def _of_owned() -> Mapping[AssetKind, str]:
     account = _("the newest statement")
     return {
         AssetKind.REAL_ESTATE: _("the deed, the newest loan statement, the property tax bill"),
@@ -84,6 +83,11 @@ def _by_kind() -> Mapping[StrEnum, str]:
         AssetKind.DIGITAL: _("a statement of what is held, and where"),
         AssetKind.PET: _("papers that show whose it is, and who has cared for it"),
         AssetKind.OTHER: _("what shows that it is yours, and what it is worth"),
+    }
+
+
+def _of_owed() -> Mapping[DebtKind, str]:
+    return {
         DebtKind.STUDENT_LOAN: _("the newest statement, and the date and school of the loan"),
         DebtKind.TAX: _("the tax letter, and the return for that year"),
         DebtKind.SUPPORT_OWED: _("the order, and what was paid on it"),

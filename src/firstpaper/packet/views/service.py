@@ -7,11 +7,18 @@ from firstpaper.facts import known
 from firstpaper.facts.choices import Lives
 from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
-from firstpaper.forms.needed import FormNeeded, Goes
+from firstpaper.forms.served import Served, served
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import case_number, is_filed
-from firstpaper.law.measures.service import NEAR_DAYS, Serving, proof_texts, serves_again, serving
+from firstpaper.law.measures.service import (
+    NEAR_DAYS,
+    Serving,
+    cannot_be_found,
+    proof_texts,
+    serves_again,
+    serving,
+)
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -50,6 +57,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         values={
             **shared,
             "in_danger": brief.in_danger,
+            "cannot_be_found": cannot_be_found(brief.case),
             "hides_address": brief.hides_address,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "lives": known(brief.case.residence.respondent.lives),
@@ -58,6 +66,8 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
             "response_days": figure("response.days", brief.on).value,
         },
     )
+    if cannot_be_found(brief.case):
+        return
     yield Sheet(
         template="service-server.html",
         title=_("For the person who serves the papers"),
@@ -90,24 +100,15 @@ def _shared(brief: Brief) -> dict[str, object]:
     }
 
 
-def _named(form: FormNeeded, *, again: bool) -> str:
-    """What to look for in the envelope; of the two petitions there are by then, the right one."""
-    if again and form.form == PETITION:
-        return _("{form} marked “amended”").format(form=form.form)
-    return form.form or form.title
-
-
 def _envelope(brief: Brief) -> Iterator[str]:
     """The papers that the other side gets, each as one line to tick."""
-    for form in brief.forms:
-        if form.copy_served and not form.later:
-            name = _named(form, again=serves_again(brief.case))
-            copy = _("{form}, a copy. {only_if}") if form.only_if else _("{form}, a copy")
-            yield copy.format(form=name, only_if=form.only_if)
-    for page in brief.attachments:
-        yield _("{label}, a copy").format(label=page.label)
-    if has_minor_children(brief.case, brief.on):
-        yield _("FL-105, blank")
-    for form in brief.forms:
-        if form.goes is Goes.SERVE and not form.later:
-            yield _("{form}, blank").format(form=form.form)
+    for paper in served(brief.forms, brief.attachments):
+        words = _("{paper}, blank") if paper.blank else _("{paper}, a copy")
+        yield spaced((words.format(paper=_named(paper, brief)), paper.only_if and f"({paper.only_if})"))
+
+
+def _named(paper: Served, brief: Brief) -> str:
+    """What to look for in the envelope; of the two petitions there are by then, the right one."""
+    if paper.form == PETITION and serves_again(brief.case):
+        return _("{form} marked “amended”").format(form=paper.form)
+    return paper.name

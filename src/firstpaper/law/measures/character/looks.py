@@ -5,6 +5,7 @@ from datetime import date
 from typing import Any
 
 from firstpaper.facts import Case, known
+from firstpaper.facts.agreements import signed_an_agreement
 from firstpaper.facts.choices import (
     Acquired,
     AssetKind,
@@ -244,7 +245,7 @@ def _general(case: Case, row: Asset | Debt) -> dict[str, Any]:
     kind = known(case.matter.kind)
     return {
         "nullity": None if kind is None else kind is Kind.NULLITY,
-        "agreement": known(case.schedule.agreement if row.agreement is None else row.agreement),
+        "agreement": signed_an_agreement(case) if row.agreement is None else known(row.agreement),
     }
 
 

@@ -26,6 +26,8 @@ FACTS = (
     "Whom the orders in the summons bind",
     cite=(
         "Fam. Code 233(a)",
+        "Fam. Code 721",
+        "Fam. Code 1100",
         "Fam. Code 2040",
         "Fam. Code 2331(b)",
         "Fam. Code 2342.5(a)(2)",
@@ -54,6 +56,14 @@ def who_is_bound(case: Case, on: date) -> Found | None:
 
     An example. You file on November 25, 2026, and the papers are handed over on December 1. You keep to
     the orders from November 25, the other side from December 1.
+
+    What stays allowed. You may make or change a will, pay a lawyer, spend on daily needs, and set up a
+    trust that holds nothing yet. You may end a right of survivorship if notice is filed and served first.
+    The summons warns that what is owned in joint tenancy goes to the survivor if one of you dies before
+    the end.
+
+    Before the filing none of it binds. What then holds you back is another duty: the two of you owe each
+    other fair dealing in money matters until the case is over (Fam. Code 721, 1100).
 
     What to do. Before you file, look at what you plan to sell, close, change or move. If you need an order
     that binds the other side at once, or you are not safe, ask for one of its own: form DV-100.

@@ -3,6 +3,7 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.agreements import signed_an_agreement
 from firstpaper.facts.choices import CommunityHow, Kind
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import longest
@@ -48,9 +49,13 @@ def community_none(case: Case, on: date) -> Found | None:
     how = known(case.property.community_how)
     if how is None:
         return _not_told(case.property.community_how is DONT_KNOW)
-    if how is not CommunityHow.NONE:
-        return None
+    return _none(case) if how is CommunityHow.NONE else None
+
+
+def _none(case: Case) -> Found:
     kinds = known(case.property.community_kinds)
+    if signed_an_agreement(case):
+        return _by_agreement()
     if case.matter.kind is Kind.NULLITY:
         return _in_a_nullity()
     if kinds:
@@ -85,6 +90,21 @@ def _not_told(unknown: bool) -> Found:
         if unknown
         else _("Answer that question. Each way has two sides."),
         facts=(HOW,),
+    )
+
+
+def _by_agreement() -> Found:
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        _(
+            "Your petition says that there is no community property. Whether that is right depends on the "
+            "paper that you two signed, and on whether a judge holds it good."
+        ),
+        _("If you are not sure, you can say that the full list is not known yet. {help}").format(
+            help=help_first()
+        ),
+        facts=(HOW, KINDS, "people.special"),
     )
 
 

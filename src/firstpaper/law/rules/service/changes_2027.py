@@ -75,16 +75,16 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 def _to_be_served(begins: date, on: date) -> Found:
     ahead = _(
-        "Papers handed over or left on {day} or later need photographs of the place in the proof of service. "
-        "Papers left with somebody else need three tries first."
+        "For each try, handing over or leaving on {day} or later, the proof of service needs a photograph of "
+        "the place. Papers left with somebody else need three tries first."
     )
     now = _(
-        "The proof that papers were handed over or left needs photographs of the place, with the day, time "
-        "and position stamped on them. Papers left with somebody else need three tries first."
+        "For each try, handing over or leaving, the proof of service needs a photograph of the place, with "
+        "the day, time and position stamped on it. Papers left with somebody else need three tries first."
     )
     return Found(
         Outcome.MET,
-        Weight.GOOD_TO_KNOW,
+        Weight.LOOK_AGAIN,
         ahead.format(day=spell_date(begins)) if on < begins else now,
         _("Tell the person who serves before they start. A friend should take the pictures too."),
         facts=("record.filed_on", METHOD),

@@ -25,6 +25,9 @@ def publication(case: Case, on: date) -> Found | None:
     and that no other way of service works. The summons is printed once a week, four weeks in a row, or
     longer if the order says so. If an address turns up in that time, a copy is mailed there.
 
+    The papers in order: FL-980, the application, which lists how you looked; FL-982, the order; then the
+    proof that the newspaper signs, which you file. We have not seen the two forms.
+
     How we count. The first day it is printed is day 1. Service is complete at the end of day 28 (Gov. Code
     6064). If the judge ordered a longer time, the order counts.
 
@@ -49,7 +52,8 @@ def publication(case: Case, on: date) -> Found | None:
             "Service by newspaper is complete on {day}: day 28, if the first day it was printed is day 1."
         ),
         _(
-            "Read the judge's order: it may ask for a longer time. A judge may not be able to order money "
+            "Read the judge's order: it may ask for a longer time. The newspaper signs a proof of what it "
+            "printed: file that. A judge may not be able to order money "
             "from somebody served this way, so ask about that."
         ),
         weight=Weight.LOOK_AGAIN,
