@@ -4,6 +4,8 @@ It is made before that very answer is saved, so nothing that could give a person
 open. Nobody is made to take it.
 """
 
+from pathlib import Path
+
 from firstpaper.casefile import OpenCase
 from firstpaper.cli.hints import to_type
 from firstpaper.cli.passphrases import Passphrases, new_seal
@@ -11,6 +13,7 @@ from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import SafeHere
+from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 
@@ -36,6 +39,32 @@ def offer_to_seal(terminal: Terminal, opened: OpenCase, after: Case) -> None:
         terminal.say(error.message)
     else:
         terminal.say(_("The case file is locked from now on. You will be asked for the passphrase."))
+
+
+def offer_to_lock_draft(terminal: Terminal, case: Case) -> bool:
+    """Whether a draft is to be locked: offered where others may find it, and taken unless refused."""
+    if not terminal.interactive or not risky(case):
+        return False
+    terminal.say(
+        _(
+            "The packet tells of danger, or others use this computer. Anybody who finds a PDF without a "
+            "passphrase can open it."
+        )
+    )
+    typed = terminal.read(_("Lock it with a passphrase? Type no, or just Enter for yes: "))
+    terminal.line()
+    return fold(typed).rstrip(" .!") not in ("n", "no", fold(_("no")))
+
+
+def after_printing(case: Case, path: Path, pdf: Path) -> list[str]:
+    """How to get rid of a draft that others must not find."""
+    if not risky(case):
+        return []
+    words = _(
+        "Once it is printed, remove {path} and empty the trash. To remove the case file and all its drafts, "
+        "type:"
+    )
+    return [to_type(words.format(path=pdf), "erase", path)]
 
 
 def risky(case: Case) -> bool:

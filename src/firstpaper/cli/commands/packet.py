@@ -121,16 +121,20 @@ def packet(
     """Draft the packet: what to mark and write on each form, and what to do next."""
 
     def work(terminal: Terminal) -> Result:
+        from firstpaper.cli.offering import after_printing, offer_to_lock_draft
+
         refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
         earlier = _earlier(amends, facts, passphrases) if amends else None
         wanted = part or wanted_now(facts)
-        files = files_for(output or _beside(case, wanted), html, seal, passphrases, facts)
+        locked = seal or (html is None and offer_to_lock_draft(terminal, facts))
+        files = files_for(output or _beside(case, wanted), html, locked, passphrases, facts)
         day = filing_day(on)
         done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
         result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done)
-        return replace(result, text="\n\n".join([result.text, *_rest(facts, case, wanted, day)]))
+        after = [*after_printing(facts, case, files.pdf), *_rest(facts, case, wanted, day)]
+        return replace(result, text="\n\n".join([result.text, *after]))
 
     deliver("packet", as_json, work)
 
