@@ -24,6 +24,9 @@ from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
 from firstpaper.locale import _
 
+_IN_A_WORD: Mapping[str, object] = {"yes": True, "no": False, "none": ""}
+"""Answers that follow from others, where the bank does not give one of the answers to choose from."""
+
 _NAME_IN_WORDS = re.compile(r"\{(child|petitioner|respondent|county)\}")
 
 
@@ -119,8 +122,15 @@ class _Walk:
                     self.case = self.case.with_fact(key, None)
 
     def _spared(self, question: Question, key: str) -> bool:
-        """Whether nobody is asked, because other answers are enough; an answer that was told is kept."""
-        return question.spared is not None and self.case.fact(key) is None and question.spared(self.case)
+        """Whether nobody is asked, because other answers are enough; an answer that was told is kept.
+
+        Where the answer follows from those others, it counts as told from here on.
+        """
+        if question.spared is None or self.case.fact(key) is not None or not question.spared(self.case):
+            return False
+        if question.implied:
+            self.case = self.case.with_fact(key, _IN_A_WORD.get(question.implied, question.implied))
+        return True
 
     def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
         for each, group in groupby(topic.questions, key=attrgetter("each")):

@@ -23,6 +23,7 @@ _QUESTION = {
     "examples",
     "when",
     "spared_if",
+    "implied",
     "feeds",
     "choices",
     "none",
@@ -151,6 +152,7 @@ class _TopicFile:
             applies=self._predicate(when, key),
             spared_if=spared_if,
             spared=self._predicate(spared_if, key),
+            implied=self._text_or_none(fields, "implied", key),
         )
 
     def _choices(self, node: Node | None, key: str) -> tuple[Choice, ...]:

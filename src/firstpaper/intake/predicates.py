@@ -490,6 +490,44 @@ def gets_none_of_the_benefits(case: Case) -> bool:
     return looks_at_a_fee_waiver(case) and benefits is not None and not known(benefits)
 
 
+# --- what need not be asked -----------------------------------------------------------------------
+
+
+def knows_of_no_other_case(case: Case) -> bool:
+    """There is no other case, and so no earlier petition in this one."""
+    return known(case.matter.other_case) is False
+
+
+def place_of_the_wedding_serves_nobody(case: Case) -> bool:
+    """Only a nullity, and a couple that registered too, needs the place of the wedding."""
+    return known(case.matter.unions) == (Union.MARRIAGE,) and not wants_nullity(case)
+
+
+def petitioner_came_from_outside(case: Case) -> bool:
+    """Before this county, the filer lived in no other county of California."""
+    return known(case.residence.petitioner.previous_county) == ""
+
+
+def respondent_came_from_outside(case: Case) -> bool:
+    """Before this county, the other side lived in no other county of California."""
+    return known(case.residence.respondent.previous_county) == ""
+
+
+def lives_with_the_respondent(case: Case) -> bool:
+    """The filer told that the two live in one home."""
+    return known(case.residence.petitioner.lives) is Lives.SAME_HOME
+
+
+def never_had_another_name(case: Case) -> bool:
+    """The filer has used no other name, so there is none to get back."""
+    return known(case.petitioner.other_names) == ()
+
+
+def named_the_former_name_before(case: Case) -> bool:
+    """The name wanted back is one that the filer told of as used before."""
+    return known(case.requests.former_name) in (known(case.petitioner.other_names) or ())
+
+
 # --- parts --------------------------------------------------------------------------------------
 
 

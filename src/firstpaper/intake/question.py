@@ -37,7 +37,7 @@ class Question(NamedTuple):
     """One question. `when` names the predicate `applies`; without one it is always asked.
 
     `spared_if` names a predicate under which nobody is asked, because other answers are enough. An answer
-    that was told stands all the same.
+    that was told stands all the same; else `implied` does, where the answer follows from them.
 
     `short` says in a few words what is told, to stand in a list of answers.
     """
@@ -57,6 +57,7 @@ class Question(NamedTuple):
     applies: Predicate | None = None
     spared_if: str | None = None
     spared: Predicate | None = None
+    implied: str | None = None
 
     @property
     def kind(self) -> AnswerKind:
