@@ -174,13 +174,14 @@ IN_ANOTHER_COUNTY: Typed = CAME_LATELY | {
     "residence.petitioner.own_county": "Kings",
     "residence.petitioner.own_county_since": "2015",
 }
+TOOK_A_NAME: Typed = PLAIN | {"petitioner.other_names": "Maria Vega"}
 GIVES_UP: Typed = PLAIN | {"support.petitioner": "end"}
 
 
 @pytest.mark.parametrize(
     ("answers", "asked", "not_asked"),
     [
-        (PLAIN | {"petitioner.other_names": "Maria Vega"}, "requests.former_name", "requests.intends_to_amend"),
+        (TOOK_A_NAME, "requests.former_name", "requests.intends_to_amend"),
         (PLAIN, "residence.petitioner.absences", "residence.respondent.absences"),
         (PLAIN, "support.respondent", "support.own_right_ends"),
         (SAME_SEX, "residence.exception.not_dissolvable_at_home", "residence.petitioner.state_since"),

@@ -1,5 +1,7 @@
 """How much a person meets in one evening: questions and words, counted and held."""
 
+from itertools import pairwise
+
 from firstpaper.facts import Case
 from firstpaper.intake import next_question, put, read_answer
 from firstpaper.intake.to_come import ahead
@@ -30,6 +32,6 @@ def test_the_number_of_questions_left_is_a_promise() -> None:
     for number, (fewest, most) in enumerate(told):
         left = len(told) - number
         assert fewest - MOST_GROWTH <= left <= most + MOST_GROWTH
-    for before, after in zip(told, told[1:], strict=False):
+    for before, after in pairwise(told):
         assert after.fewest - before.fewest <= MOST_GROWTH
         assert after.most - before.most <= MOST_GROWTH

@@ -126,10 +126,15 @@ class _Walk:
 
         Where the answer follows from those others, it counts as told from here on.
         """
-        if question.spared is None or self.case.fact(key) is not None or not question.spared(self.case):
+        if question.spared is None or not question.spared(self.case):
             return False
-        if question.implied:
-            self.case = self.case.with_fact(key, _IN_A_WORD.get(question.implied, question.implied))
+        told = self.case.fact(key)
+        if question.implied is None:
+            return told is None
+        follows = self.case.with_fact(key, _IN_A_WORD.get(question.implied, question.implied))
+        if told is not None and told != follows.fact(key):
+            return False
+        self.case = follows
         return True
 
     def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
