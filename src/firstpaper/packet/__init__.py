@@ -11,7 +11,7 @@ Nothing here decides anything: `brief` gathers what facts, law and forms say, `v
 words, `templates/` lay them out, `paper` draws them.
 """
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -23,9 +23,10 @@ from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.contents import sheets
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.own_sheets import own_sheet
+from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
 
-__all__ = ["Packet", "Stage", "build"]
+__all__ = ["Packet", "Pile", "Stage", "build", "unprintable"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +45,16 @@ class Packet:
     def warnings(self) -> tuple[str, ...]:
         """What somebody typed that no font can print."""
         return unprintable(self.brief.case)
+
+    def only(self, *piles: Pile) -> "Packet":
+        """The same packet with the sheets of some piles alone."""
+        return replace(self, sheets=tuple(sheet for sheet in self.sheets if sheet.pile in piles))
+
+    def piles(self) -> "Iterator[tuple[Pile, Packet]]":
+        """The packet taken apart by what the sheets are for; piles of nothing are left out."""
+        for pile in Pile:
+            if (part := self.only(pile)).sheets:
+                yield pile, part
 
     def pdf(self) -> bytes:
         """The packet as one PDF. The same case and day give the same bytes."""

@@ -15,7 +15,7 @@ SIGN = re.compile(r'<(tick|line)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*/?>')
 """A box or a line in every spelling that the sheet markup knows, so that none is lost on a screen."""
 WIDTH = re.compile(r'\bwidth="(\d+)"')
 DONE = re.compile(r'<done for="([^"]*)"/>')
-PAPER_PAGE = re.compile(r' <small>[^<]*<page sheet="\d+"/>[^<]*</small>')
+PAPER_PAGE = re.compile(r' <small>[^<]*<page sheet="[^"]*"/>[^<]*</small>')
 """Where a sheet starts on paper; on a screen the list at the top leads there."""
 
 

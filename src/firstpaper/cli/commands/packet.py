@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
     from firstpaper.cli.blank_files import FilledFile
     from firstpaper.facts import Case
+    from firstpaper.packet import Packet, Pile
 
 PdfOption = Annotated[
     Path | None,
@@ -64,6 +65,35 @@ AmendsOption = Annotated[
 ]
 
 
+class Only(StrEnum):
+    """Which sheets to draft alone, by what they are for."""
+
+    READ = "read"
+    COPY = "copy"
+    FILE = "file"
+    PRIVATE = "private"
+    HAND_OFF = "hand-off"
+
+
+OnlyOption = Annotated[
+    Only | None,
+    typer.Option(
+        "--only",
+        help=_(
+            "Draft one kind of sheet alone: read, copy (the worksheets), file (what goes to the court), "
+            "private, or hand-off (for the lawyer)."
+        ),
+        show_choices=True,
+    ),
+]
+SplitOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--split",
+        metavar="FOLDER",
+        help=_("Also put each kind of sheet into a PDF of its own in this folder, to print them apart."),
+    ),
+]
 OwnSheetOption = Annotated[
     list[Path] | None,
     typer.Option(
@@ -104,6 +134,15 @@ class AmendsNothing(UserError):
     code = "amends_nothing"
 
 
+class NoSuchSheets(UserError):
+    """This packet has no sheets of the kind "{only}", so nothing was drafted.
+
+    Leave out --only to get the whole packet. Attachments to file are there only where a form goes on in one.
+    """
+
+    code = "no_such_sheets"
+
+
 def packet(
     case: HomeArgument = HOME,
     output: PdfOption = None,
@@ -114,6 +153,8 @@ def packet(
     sheet: OwnSheetOption = None,
     blanks: BlanksOption = None,
     flat: FlatOption = False,
+    only: OnlyOption = None,
+    split: SplitOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -132,7 +173,7 @@ def packet(
         files = files_for(output or _beside(case, wanted), html, locked, passphrases, facts)
         day = filing_day(on)
         done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
-        result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done)
+        result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done, only, split)
         after = [*after_printing(facts, case, files.pdf), *_rest(facts, case, wanted, day)]
         return replace(result, text="\n\n".join([result.text, *after]))
 
@@ -195,6 +236,8 @@ def draft(
     amends: "Case | None" = None,
     own: "Mapping[str, str] | None" = None,
     done: "Sequence[FilledFile]" = (),
+    only: Only | None = None,
+    split: Path | None = None,
 ) -> Result:
     """Draft the packet of a case, or a part of it, into files.
 
@@ -204,19 +247,25 @@ def draft(
     from firstpaper.cli.findings import stops
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
-    from firstpaper.packet import Stage, build
+    from firstpaper.packet import Pile, Stage, build
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
     filled = {(one.form, one.use): one.what for one in done}
     drafted = build(case, day, amends, stages=stages, own=own, filled=filled)
+    if only:
+        drafted = drafted.only(Pile(only))
+        if not drafted.sheets:
+            raise NoSuchSheets(only=only)
     files.write(drafted.pdf(), drafted.html)
     for one in done:
         write_filled(one, files.lock)
+    apart = _write_apart(drafted, split, files) if split else {}
     stopping = [] if wanted is Wanted.LATER else stops(findings(standing(case), day))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),
         *([_("The version for the screen is in {path}.").format(path=files.html)] if files.html else []),
         *_filled_lines(done),
+        *_apart_lines(apart),
         *drafted.warnings,
         *_stop_lines([one.title for one in stopping]),
     ]
@@ -228,6 +277,7 @@ def draft(
             "pdf": str(files.pdf),
             "html": str(files.html) if files.html else None,
             "filled": [str(one.path) for one in done],
+            "split": {pile: str(path) for pile, path in apart.items()},
             "warnings": list(drafted.warnings),
             "stops": [one.id for one in stopping],
         },
@@ -260,6 +310,32 @@ def _filled_lines(done: "Sequence[FilledFile]") -> list[str]:
     told = _("{form} is filled in: {path}. {left} things are left to do by hand; its check sheet names them.")
     lines = [told.format(form=one.form, path=one.path, left=len(one.what.left)) for one in done]
     return [*lines, *dict.fromkeys(words for one in done for words in one.oddities)]
+
+
+def _write_apart(drafted: "Packet", folder: Path, files: Files) -> "dict[Pile, Path]":
+    """Each kind of sheet in a file of its own. The names tell nothing to somebody who looks over a folder."""
+    found = {}
+    for number, (pile, part) in enumerate(drafted.piles(), start=1):
+        path = folder / f"{number}.pdf"
+        replace(files, pdf=path, html=None).write(part.pdf(), part.html)
+        found[pile] = path
+    return found
+
+
+def _apart_lines(apart: "Mapping[Pile, Path]") -> list[str]:
+    if not apart:
+        return []
+    from firstpaper.packet import Pile
+
+    words = {
+        Pile.READ: _("to read and keep"),
+        Pile.COPY: _("to copy from"),
+        Pile.FILE: _("to file with the court"),
+        Pile.PRIVATE: _("private, only for the court"),
+        Pile.HAND_OFF: _("for the lawyer"),
+    }
+    head = _("Apart, to print by purpose. “erase” does not know these files; remove them yourself:")
+    return ["\n".join([head, *(f"  {path}: {words[pile]}" for pile, path in apart.items())])]
 
 
 def _where(locked: bool) -> str:

@@ -17,6 +17,7 @@ from firstpaper.packet.paper.tags import Element
 WRITING_LEADING = 28.0  # points of height for a line that is written on by hand
 CAP_HEIGHT_EMS = 0.69  # both typefaces
 BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
+ELSEWHERE = "–"  # stands for the page of a sheet that is not in this document
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
 
 
@@ -55,8 +56,8 @@ class Text:
     bookmark: str = ""
     heads: str = ""
     """The words that head what follows, where this is a heading."""
-    starts: tuple[int, str] | None = None
-    """The sheet that begins here: its place in the document, from 0, and its entry in the outline."""
+    starts: str = ""
+    """The title of the sheet that begins here, its entry in the outline."""
     height: float = field(init=False)
 
     def __post_init__(self) -> None:
@@ -97,7 +98,7 @@ class Text:
     def _part(self, lines: Sequence[Line], *, first: bool) -> "Text":
         before, after = (self.before, 0.0) if first else (0.0, self.after)
         bookmark = self.bookmark if first else ""
-        starts = self.starts if first else None
+        starts = self.starts if first else ""
         look = self.look if first else replace(self.look, bar=False)
         return replace(
             self, lines=lines, look=look, before=before, after=after, bookmark=bookmark, starts=starts
@@ -106,7 +107,7 @@ class Text:
     def draw(self, pen: Pen, x: float, top: float) -> None:
         size = self.look.size
         if self.starts:
-            pen.bookmark(self.starts[1], 0, top + size)
+            pen.bookmark(self.starts, 0, top + size)
         if self.bookmark:
             pen.bookmark(self.bookmark, 1, top + size)
         if self.look.bar:
@@ -124,7 +125,7 @@ class Text:
                     words.append(Words(left + each.x, baseline, what.text, what.face, size, what.grey))
                     continue
                 if isinstance(what, PageNumber):
-                    number = str(pen.first_pages[what.sheet - 1])
+                    number = str(pen.first_pages.get(what.sheet, ELSEWHERE))
                     start = left + each.x + each.width - what.face.width(number) * size
                     words.append(Words(start, baseline, number, what.face, size))
                     continue

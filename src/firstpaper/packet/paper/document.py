@@ -94,12 +94,12 @@ def draw(
 
 def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
     found: list[_LaidOut] = []
-    for number, sheet in enumerate(sheets):
+    for sheet in sheets:
         if sheet.style not in LOOKS:
             message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
             raise ValueError(message)
         look = LOOKS[sheet.style]
-        stack = _stack(sheet, look, Element("Sect", root), number)
+        stack = _stack(sheet, look, Element("Sect", root))
         if sheet.follows and found and found[-1].look is look:
             *before, last = found[-1].pages
             if below := _below(last, stack, look.height):
@@ -109,12 +109,12 @@ def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
     return found
 
 
-def _stack(sheet: SheetSource, look: Look, element: Element, number: int) -> Stack:
+def _stack(sheet: SheetSource, look: Look, element: Element) -> Stack:
     """The blocks of a sheet. Its first heading knows that a sheet starts there."""
     stack = Flow(look, sheet.figures).sheet(markup.parse_strictly(sheet.html), element)
     first = next((block for block in stack.flat() if isinstance(block, Text)), None)
     if first is not None:
-        first.starts = (number, clean(sheet.title))
+        first.starts = clean(sheet.title)
     return stack
 
 
@@ -130,15 +130,15 @@ def _below(last: Stack, stack: Stack, height: float) -> list[Stack]:
     return [Stack([*last.blocks, *head.blocks]), *_paginate(rest, height)]
 
 
-def _first_pages(laid_out: Iterable[_LaidOut]) -> list[int]:
+def _first_pages(laid_out: Iterable[_LaidOut]) -> dict[str, int]:
     """The page of the document on which each sheet starts."""
     pages = (page for one in laid_out for page in one.pages)
-    return [
-        number
+    return {
+        block.starts: number
         for number, page in enumerate(pages, start=1)
         for block in page.flat()
         if isinstance(block, Text) and block.starts
-    ]
+    }
 
 
 def _paginate(stack: Stack, room: float) -> Iterator[Stack]:

@@ -143,7 +143,8 @@ class Flow:
                 words = _("circle to tick when copied: {item}").format(item=item)
                 yield Tick(False, Element.drawing(up, words), round=True)
             elif kid.tag == "page":
-                yield PageNumber(int(kid.attributes["sheet"]), face(self.look.style, bold=tone.bold))
+                title = clean(unescape(kid.attributes["sheet"]))
+                yield PageNumber(title, face(self.look.style, bold=tone.bold))
             elif kid.tag == "line":
                 share = int(kid.attributes.get("width", "0")) / 100
                 yield Blank(share, Element.drawing(up, _("blank line to write on")))

@@ -29,9 +29,9 @@ class Tick(NamedTuple):
 
 
 class PageNumber(NamedTuple):
-    """The page on which a sheet of the document starts. It is known once all sheets are laid out."""
+    """The page on which the sheet of this title starts. It is known once all sheets are laid out."""
 
-    sheet: int
+    sheet: str
     face: Face
 
 

@@ -74,7 +74,7 @@ GRAMMAR: Mapping[str, Allowed] = {
     "pagebreak": Allowed(),
     "tick": Allowed(attributes={"marked": ""}),
     "done": Allowed(attributes={"for": _SHORT_TEXT}, required=frozenset({"for"})),
-    "page": Allowed(attributes={"sheet": r"[1-9]\d{0,2}"}, required=frozenset({"sheet"})),
+    "page": Allowed(attributes={"sheet": _SHORT_TEXT}, required=frozenset({"sheet"})),
     "line": Allowed(attributes={"width": r"[1-9]\d?|100"}),
 }
 

@@ -1,6 +1,6 @@
 """The pen draws on the pages and marks whatever it draws: content of an element, or artifact."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from io import BytesIO
@@ -45,8 +45,8 @@ class Pen:
     """Draws on one page after another. All places are in points from the lower left corner."""
 
     lang: str
-    first_pages: Sequence[int] = ()
-    """The page on which each sheet starts."""
+    first_pages: Mapping[str, int] = field(default_factory=dict)
+    """The page on which each sheet starts, by its title."""
     file: BytesIO = field(default_factory=BytesIO)
     marks: list[list[Element]] = field(default_factory=lambda: [[]])
     canvas: Canvas = field(init=False)

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from firstpaper.facts import known
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
 
 
@@ -16,6 +17,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             title=one.label,
             running=f"{one.label} to {one.behind}",
             style="attachment",
+            pile=Pile.FILE,
             purpose=_("File this page behind {form}. It continues {part}.").format(
                 form=one.form, part=one.continues
             ),

@@ -1,17 +1,28 @@
 """The list of sheets on a page to start from."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from itertools import groupby
 
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
 
-def named(sheets: Sequence[Sheet]) -> Iterator[tuple[str, str]]:
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A line of the list: its name, what it is for, and the sheet at whose page it starts."""
+
+    name: str
+    purpose: str
+    sheet: str
+
+
+def named(sheets: Sequence[Sheet]) -> Iterator[Entry]:
     """The sheets by name, each with what it is for. Neighbours of one group stand on one line."""
     for group, alike in groupby(sheets, key=lambda sheet: sheet.group):
         found = tuple(alike)
         if group and len(found) > 1:
-            yield group, _("Copy them onto the blank form. They say what to mark and write in every item.")
+            says = _("Copy them onto the blank form. They say what to mark and write in every item.")
+            yield Entry(group, says, found[0].title)
         else:
-            yield from ((sheet.title, sheet.purpose) for sheet in found)
+            yield from (Entry(sheet.title, sheet.purpose, sheet.title) for sheet in found)

@@ -17,6 +17,7 @@ from firstpaper.law.measures.residence import Route, residence_route, who_qualif
 from firstpaper.law.source import cited
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
 
 FEWEST_FINDINGS, MOST_FINDINGS = 5, 7
@@ -48,6 +49,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         template="hand-off.html",
         title=_("For the lawyer or volunteer"),
         running=_("Hand-off sheet"),
+        pile=Pile.HAND_OFF,
         purpose=_("Take this page to the self-help center or a lawyer."),
         values={
             "brief": brief,

@@ -6,6 +6,7 @@ from typing import Literal
 
 from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.shares import Shares
+from firstpaper.packet.piles import Pile
 
 Style = Literal["worksheet", "attachment"]
 
@@ -29,3 +30,4 @@ class Sheet:
     group: str = field(default="")
     pictures: Mapping[str, Chart | Shares] = field(default_factory=dict)
     follows: bool = False
+    pile: Pile = Pile.READ

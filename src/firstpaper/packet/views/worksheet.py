@@ -12,6 +12,7 @@ from firstpaper.forms.filled import FilledForm
 from firstpaper.law.finding import Weight
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
 from firstpaper.packet.views.sheet import Sheet
 
@@ -102,6 +103,7 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = ()) -> Sheet:
         title=title,
         running=title,
         purpose=_purpose(form),
+        pile=Pile.PRIVATE if form.private else Pile.COPY,
         follows=form.edition.pages <= MOST_ON_ONE,
         values={
             "title": title,
