@@ -13,8 +13,8 @@ from pypdf import PdfReader
 
 from firstpaper.facts import Case
 from firstpaper.forms.answer import Action
-from firstpaper.law.finding import Weight
-from firstpaper.packet import build
+from firstpaper.law.finding import Outcome, Weight
+from firstpaper.packet import Pile, build
 from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
 from tests.households.golden import Household
@@ -80,8 +80,45 @@ def test_every_font_is_embedded(one: Household) -> None:
 
 
 @each_household
-def test_the_hand_off_sheet_is_one_page(one: Household) -> None:
-    assert len(footed(one, "Hand-off sheet")) == 1
+def test_the_hand_off_sheet_takes_two_pages_at_most_and_says_on_each_that_it_is_private(
+    one: Household,
+) -> None:
+    found = footed(one, "Private: for your lawyer only. Not to be filed.")
+    assert 1 <= len(found) <= 2
+    assert "Do not let the other side see it." in found[0]
+
+
+@each_household
+def test_the_hand_off_sheet_names_every_stop_as_one(one: Household) -> None:
+    words = " ".join(footed(one, "Private: for your lawyer only. Not to be filed."))
+    stops = packet(one).brief.of_weight(Weight.STOP)
+    assert words.count("STOP, ") == len(
+        {stop.id for stop in stops if stop.outcome is not Outcome.FOR_A_LAWYER}
+    )
+
+
+@each_household
+def test_the_contents_name_the_page_on_which_each_sheet_starts(one: Household) -> None:
+    drawn = PdfReader(BytesIO(pdf(one)))
+    starts = {
+        entry.title: drawn.get_destination_page_number(entry) + 1
+        for entry in drawn.outline
+        if not isinstance(entry, list)
+    }
+    listed = packet(one).sheets[0].values["contents"]
+    said = re.findall(r"Page (\d+)(?! ?of|\d)", " ".join(pages(one)[:4]))
+    assert [int(number) for number in said[: len(listed)]] == [starts[entry.sheet] for entry in listed]
+
+
+@each_household
+def test_the_piles_hold_every_sheet_once(one: Household) -> None:
+    parts = dict(packet(one).piles())
+    assert sorted(sheet.title for part in parts.values() for sheet in part.sheets) == sorted(
+        sheet.title for sheet in packet(one).sheets
+    )
+    assert (
+        all(sheet.style == "attachment" for sheet in parts[Pile.FILE].sheets) if Pile.FILE in parts else True
+    )
 
 
 @each_household

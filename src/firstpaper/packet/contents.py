@@ -53,11 +53,12 @@ PARTS = (
     Part(Stage.FIRST, attachment.sheets),
     Part(Stage.FIRST, joint.worksheets),
     Part(Stage.FIRST, worksheet.private_sheets),
-    Part(Stage.FIRST, handoff.sheets),
+    Part(Stage.FIRST, handoff.before_the_filing),
     Part(Stage.LATER, dates_ahead.sheets),
     Part(Stage.LATER, dates_at_a_glance.since_the_filing),
     Part(Stage.LATER, service.sheets),
     Part(Stage.LATER, disclosure.sheets),
+    Part(Stage.LATER, handoff.since_the_filing),
 )
 
 

@@ -3,16 +3,19 @@
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import islice
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Typist, Union, Who
 from firstpaper.intake import echo
-from firstpaper.law.finding import Finding, Weight
+from firstpaper.law.agenda import agenda
+from firstpaper.law.finding import Finding, Outcome, Weight
 from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
 from firstpaper.law.measures.children import listed_children, unborn
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.other_cases import other_cases
+from firstpaper.law.measures.record import case_number, filed_on, is_filed
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.source import cited
 from firstpaper.locale import _, _n
@@ -20,12 +23,10 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
 
-FEWEST_FINDINGS, MOST_FINDINGS = 5, 7
-LINES_FOR_COUNTING = 4
 ALWAYS_COUNTED = ("marriage.length", "nullity.last_day")
+MOST_COUNTED = 4
+LONGEST_COUNT = 400  # characters; a lawyer asks for more
 MOST_NAMES = 3
-LINE = 80  # characters on one line of the sheet, nearly
-LINES = 22  # lines of the sheet, without its headings
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,28 +37,32 @@ class Line:
     words: str
 
 
-def sheets(brief: Brief) -> Iterator[Sheet]:
-    """One page: facts, findings, dates with their counting, and the choices the filer made.
+def before_the_filing(brief: Brief) -> Iterator[Sheet]:
+    """The sheet of a case that is not filed yet."""
+    if not is_filed(brief.case):
+        yield sheet(brief)
 
-    The counting gets the room that the rest leaves.
-    """
-    weighty = _weighty(brief.findings)
-    facts, choices = tuple(_facts(brief)), tuple(_choices(brief))
-    room = LINES - sum(map(_height, facts)) - _height(*choices)
-    shown = weighty[: min(max(room - LINES_FOR_COUNTING, FEWEST_FINDINGS), MOST_FINDINGS)]
-    yield Sheet(
+
+def since_the_filing(brief: Brief) -> Iterator[Sheet]:
+    """The sheet of a case that the court has."""
+    if is_filed(brief.case):
+        yield sheet(brief)
+
+
+def sheet(brief: Brief) -> Sheet:
+    """Facts, every finding that needs a second look, how dates were counted, and what the filer chose."""
+    return Sheet(
         template="hand-off.html",
         title=_("For the lawyer or volunteer"),
-        running=_("Hand-off sheet"),
+        running=_("Private: for your lawyer only. Not to be filed."),
         pile=Pile.HAND_OFF,
-        purpose=_("Take this page to the self-help center or a lawyer."),
+        purpose=_("Take it to the self-help center or a lawyer. Keep it apart from the papers you file."),
         values={
             "brief": brief,
-            "facts": facts,
-            "findings": tuple(Line(_title(one), _cite(one)) for one in shown),
-            "more": len(weighty) - len(shown),
-            "counts": tuple(_counts(brief.findings, room - len(shown))),
-            "choices": choices,
+            "facts": tuple(_facts(brief)),
+            "findings": tuple(Line(_standing(one), _cite(one)) for one in _weighty(brief.findings)),
+            "counts": tuple(_counts(brief.findings)),
+            "choices": tuple(_choices(brief)),
         },
     )
 
@@ -76,6 +81,23 @@ def _title(one: Finding) -> str:
     return one.title if one.certainty.confirmed else _("{title} (law not confirmed)").format(title=one.title)
 
 
+def _standing(one: Finding) -> str:
+    """The title of a finding with what it comes to: a rule's name alone reads as if it were met."""
+    outcomes = {
+        Outcome.NOT_MET: _("not met"),
+        Outcome.CLOSE: _("close to the line"),
+        Outcome.NEED_TO_KNOW: _("not known yet"),
+        Outcome.NOT_CHECKED: _("could not be checked"),
+    }
+    words = [_("STOP")] if one.weight is Weight.STOP else []
+    words += [outcomes[one.outcome]] if one.outcome in outcomes else []
+    return (
+        _("{standing}: {title}").format(standing=", ".join(words), title=_title(one))
+        if words
+        else _title(one)
+    )
+
+
 def _cite(one: Finding) -> str:
     """Where to look it up: the first source, or the one that was not read in the law itself."""
     if one.certainty.confirmed:
@@ -84,18 +106,13 @@ def _cite(one: Finding) -> str:
     return next(doubtful, one.authority[0])
 
 
-def _height(*lines: Line) -> int:
-    """How many lines of the sheet the words take, set one after the other."""
-    return -(-sum(len(line.label) + len(line.words) + 3 for line in lines) // LINE)
-
-
 def _facts(brief: Brief) -> Iterator[Line]:
     case = brief.case
     county = known(case.court.county) or _("county not chosen yet")
-    yield Line(
-        _("Case"),
-        _("{kind}, {county}, to file {day}").format(kind=brief.kind, county=county, day=short_date(brief.on)),
-    )
+    yield Line(_("Case"), f"{brief.kind}, {county}, {_stage(brief)}")
+    if number := case_number(case):
+        yield Line(_("Case number"), number)
+    yield from _next_date(brief)
     yield from _unions(brief)
     yield Line(_("Separated"), _separated(case))
     yield Line(_("Residence met by"), _residents(brief))
@@ -122,6 +139,25 @@ def _other_cases(case: Case) -> Iterator[Line]:
         yield Line(_("Other cases"), _("there is one; ask for its court and number"))
 
 
+def _stage(brief: Brief) -> str:
+    filed = filed_on(brief.case, brief.on)
+    if filed:
+        return _("filed {day}").format(day=short_date(filed))
+    if is_filed(brief.case):
+        return _("filed on a day not told")
+    return _("to file {day}").format(day=short_date(brief.on))
+
+
+def _next_date(brief: Brief) -> Iterator[Line]:
+    """After the filing, the next day to keep."""
+    if is_filed(brief.case):
+        ahead = [
+            one.deadline for one in agenda(brief.case, brief.on).ahead if one.deadline.target >= brief.on
+        ]
+        for one in ahead[:1]:
+            yield Line(_("Next date"), f"{short_date(one.target)}: {one.title}")
+
+
 def _separated(case: Case) -> str:
     parted, told = separation(case), case.dates
     if parted.day:
@@ -135,6 +171,8 @@ def _separated(case: Case) -> str:
 
 def _people(brief: Brief) -> Iterator[Line]:
     case = brief.case
+    if phone := known(case.petitioner.phone):
+        yield Line(_("Filer's phone"), phone)
     for label, names in (
         (_("Petitioner's other names"), case.petitioner.other_names),
         (_("Respondent's other names"), case.respondent.other_names),
@@ -228,14 +266,11 @@ def _places() -> tuple[str, ...]:
     )
 
 
-def _counts(findings: tuple[Finding, ...], room: int) -> Iterator[Line]:
-    """The counting behind the dates that matter most, as far as there is room for it."""
-    counted = (one for one in findings if one.weight is not Weight.GOOD_TO_KNOW or one.id in ALWAYS_COUNTED)
-    for one in counted:
-        line = Line(_title(one), "; ".join(step.rstrip(".") for step in one.steps))
-        if one.steps and _height(line) <= room:
-            room -= _height(line)
-            yield line
+def _counts(findings: tuple[Finding, ...]) -> Iterator[Line]:
+    """The counting behind the dates that matter most."""
+    weighty = (one for one in findings if one.weight is not Weight.GOOD_TO_KNOW or one.id in ALWAYS_COUNTED)
+    counted = (Line(_title(one), "; ".join(step.rstrip(".") for step in one.steps)) for one in weighty)
+    yield from islice((line for line in counted if 0 < len(line.words) <= LONGEST_COUNT), MOST_COUNTED)
 
 
 def _choices(brief: Brief) -> Iterator[Line]:
