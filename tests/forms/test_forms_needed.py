@@ -116,13 +116,17 @@ def test_wishes_that_differ_by_child_offer_the_courts_own_sheet(sheets: list[str
     [
         ({"waiver": {"wanted": True}}, True),
         ({"shortcuts": {"look_at": ["fee_waiver"]}}, True),
-        ({"waiver": {"wanted": False}}, False),
         ({}, False),
     ],
 )
 def test_a_fee_waiver_that_is_wanted_is_part_of_the_filing(facts: dict[str, Any], asked_for: bool) -> None:
     found = needed(**facts)
     assert [bool(one(form, found).only_if) for form in ("FW-001", "FW-003")] == [not asked_for] * 2
+
+
+@pytest.mark.parametrize("facts", [{"waiver": {"wanted": False}}, {"shortcuts": {"look_at": []}}])
+def test_no_fee_waiver_is_named_where_the_fee_is_not_hard_to_pay(facts: dict[str, Any]) -> None:
+    assert not {"FW-001", "FW-003"} & {each.form for each in needed(**facts)}
 
 
 def test_a_copy_of_the_declaration_of_parentage_is_filed_where_there_is_one() -> None:

@@ -192,13 +192,14 @@ def wants_fee_waiver(case: Case, on: date) -> bool:
 
 
 def may_yet_want_fee_waiver(case: Case, on: date) -> bool:
-    """The filer has not asked about the fees, and may come back to it."""
-    return not wants_fee_waiver(case, on)
+    """The filer has not said whether the fees are hard to pay."""
+    asked = known(case.waiver.wanted) is not None or known(case.shortcuts.look_at) is not None
+    return not asked and not wants_fee_waiver(case, on)
 
 
 def pays_the_first_fee(case: Case, on: date) -> bool:
     """The fee of a first petition is due, and the filer has not asked to be let off."""
-    return is_first_petition(case, on) and may_yet_want_fee_waiver(case, on)
+    return is_first_petition(case, on) and not wants_fee_waiver(case, on)
 
 
 def has_attachment_pages(case: Case, on: date) -> bool:
