@@ -68,7 +68,7 @@ def announced(facts: dict[str, Any], on: date = FILING, days: int = NEAR_DAYS) -
 def test_the_day_on_which_a_filing_is_safe_is_announced() -> None:
     found = announced(PLAIN)
     freed = found["residence.same_spouse", date(2026, 12, 17)]
-    assert [one.weight for one in freed.before] == [Weight.STOP]
+    assert [one.weight for one in freed.before] == [Weight.GET_ADVICE]
     assert [one.outcome for one in freed.after] == [Outcome.MET]
     assert freed.lighter
     assert not freed.heavier
@@ -103,11 +103,13 @@ def test_words_that_stay_are_announced_by_what_to_do() -> None:
 
 
 def test_a_rule_that_falls_silent_is_announced_too() -> None:
-    silent = announced(PLAIN)["residence.separation_first", date(2026, 12, 17)]
+    filer = PLAIN["residence"]["petitioner"] | {"county_since": "2026-10-10"}  # safe on a Monday
+    moved = PLAIN | {"residence": PLAIN["residence"] | {"petitioner": filer}}
+    silent = announced(moved)["dates.filing_day", date(2027, 1, 11)]
     assert silent.after == ()
     assert silent.lighter
-    assert silent.title == "Legal separation first, divorce later"
-    assert silent.says == "From Thursday, December 17, 2026: There is nothing more to watch here."
+    assert silent.title == "The day of the filing"
+    assert silent.says == "From Monday, January 11, 2027: There is nothing more to watch here."
 
 
 @pytest.mark.parametrize(
