@@ -64,13 +64,26 @@ def test_a_day_long_before_the_law_here_is_refused_in_words(run: Run, home: Path
 def test_check_says_what_stops_first_and_what_to_do(run: Run, home: Path) -> None:
     file = CaseFile.load(home)
     file.with_case(file.case.with_fact("dates.separation_told_on", "2019-03-03")).save(home)
-    ran = run("check", "home.case", "--on", ON)
+    ran = run("check", "home.case", "--all", "--on", ON)
     assert ran.exit == 1
     text = flat(ran.out)
     assert text.startswith("Checked for a filing on Monday, November 30, 2026.")
     assert "thing stops a filing for now" in text or "things stop a filing for now" in text
     assert text.index("STOP: do not file like this") < text.index("GOOD TO KNOW")
     assert "What to do:" in text
+
+
+MOST_LINES = 60
+
+
+def test_a_check_of_a_plain_household_opens_and_closes_with_the_verdict(run: Run, home: Path) -> None:
+    said = run("check", "home.case", "--on", ON).out
+    assert len(said.splitlines()) <= MOST_LINES
+    assert flat(said).count("Checked for a filing on Monday, November 30, 2026. Nothing here stops") == 2
+    assert "firstpaper check home.case --all" in said
+    assert said.rstrip().endswith("firstpaper packet home.case")
+    assert "How it is counted:" not in said
+    assert "How it is counted:" in run("check", "home.case", "--steps", "--on", ON).out
 
 
 def test_check_says_what_is_still_open(run: Run, home: Path) -> None:
