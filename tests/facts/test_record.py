@@ -13,7 +13,9 @@ from firstpaper.facts.choices import (
     Kind,
     LaterService,
     MailGoes,
+    ServedBy,
     ServiceMethod,
+    WaiverDenial,
     Who,
 )
 from firstpaper.facts.matter import Period
@@ -60,6 +62,9 @@ FULL = {
     "record.fee": FeeState.WAIVER_ASKED,
     "record.service.method": ServiceMethod.SUBSTITUTED,
     "record.service.attempts": (Attempt(on=A_DAY, at=time(18, 30)), Attempt(on=A_DAY)),
+    "record.service.served_by": ServedBy.OFFICIAL,
+    "record.service.server_age": 41,
+    "record.waiver_denied_why": WaiverDenial.INCOMPLETE,
     "record.revoked_by": Who.RESPONDENT,
     "record.amended_served_how": LaterService.MAIL,
     "record.mail_goes": MailGoes.SAFE_AT_HOME,

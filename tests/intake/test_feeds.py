@@ -9,8 +9,9 @@ import pytest
 
 import firstpaper
 from firstpaper.facts import Case
-from firstpaper.forms import Action, ItemAnswer, forms_needed, petition
+from firstpaper.forms import Action, ItemAnswer, forms_needed
 from firstpaper.forms.edition import edition_for
+from firstpaper.forms.fl100.form import form as petition_form
 from firstpaper.intake import facts_from
 from firstpaper.intake.kinds import general
 from firstpaper.intake.loading import bank
@@ -68,6 +69,11 @@ def test_where_taking_an_answer_away_changes_the_petition_the_question_feeds_it(
             after = petition(case.with_fact(key, None), TODAY)
             changed = {answer.concept for answer in after if _shown(answer) != _shown(before[answer.concept])}
             assert not changed or changed & set(question.feeds.items), (question.key, sorted(changed))
+
+
+def petition(case: Case, on: date) -> tuple[ItemAnswer, ...]:
+    """What goes in each item of the petition."""
+    return petition_form(case, on)[0].items
 
 
 def _shown(answer: ItemAnswer) -> tuple[str, str, str]:

@@ -240,7 +240,6 @@ HOLDS: tuple[tuple[str, Case], ...] = (
         told({"schedule.in_california": False}, thing(how="gift", kind="cash", mixed=True)),
     ),
     ("may_be_in_a_signed_paper", told({"schedule.agreement": True}, NO_ACCOUNT)),
-    ("told_of_no_paper", told({"people.special": ()}, NO_ACCOUNT)),
     ("is_paid_for_bit_by_bit", thing(kind="real_estate", how="bought")),
     ("is_paid_for_bit_by_bit", thing(**BOUGHT, source="part_separate")),
     ("is_house_from_before", thing(**HOUSE)),
@@ -278,7 +277,6 @@ HOLDS_NOT: tuple[tuple[str, Case], ...] = (
     ("may_come_from_elsewhere", thing(**BOUGHT)),
     ("may_come_from_elsewhere", told({"schedule.in_california": False}, thing(how="gift", kind="vehicle"))),
     ("may_be_in_a_signed_paper", NO_ACCOUNT),
-    ("told_of_no_paper", told({"people.special": ("agreement",)}, NO_ACCOUNT)),
     ("is_paid_for_bit_by_bit", ACCOUNT),
     ("is_paid_for_bit_by_bit", thing(**BOUGHT, source="community")),
     ("is_house_from_before", thing(**{**HOUSE, "mixed": False})),
@@ -311,6 +309,11 @@ def test_holds(name: str, case: Case) -> None:
 @pytest.mark.parametrize(("name", "case"), HOLDS_NOT)
 def test_holds_not(name: str, case: Case) -> None:
     assert getattr(listing_predicates, name)(case, case.asset[0]) is False
+
+
+@pytest.mark.parametrize(("special", "holds"), [((), True), (("agreement",), False)])
+def test_a_paper_told_of_in_the_interview_is_not_asked_again(special: tuple[str, ...], holds: bool) -> None:
+    assert listing_predicates.told_of_no_paper(told({"people.special": special})) is holds
 
 
 @pytest.mark.parametrize(("name", "case", "holds"), DEBTS)

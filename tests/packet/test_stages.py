@@ -40,7 +40,7 @@ def test_the_page_to_start_from_comes_first_and_names_each_other_sheet_of_its_pa
     start, *others = build(one.case, one.on, stages=[stage]).sheets
     contents = start.values["contents"]
     assert isinstance(contents, tuple)
-    assert [name for name, _purpose in contents] == list(
+    assert [entry.name for entry in contents] == list(
         dict.fromkeys(sheet.title if _alone(sheet, others) else sheet.group for sheet in others)
     )
 
