@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.output import PDF, beside, write_output
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
@@ -106,6 +105,7 @@ def proof_beside(pdf: Path) -> Path:
 def write_map(path: Path, one: "Map") -> None:
     """Put the map beside its blank."""
     from firstpaper.blanks.mapping import written
+    from firstpaper.cli.output import write_output
 
     write_output(path, written(one).encode(), MAP_BEGINS)
 
@@ -113,6 +113,7 @@ def write_map(path: Path, one: "Map") -> None:
 def write_proof(pdf: Path, data: bytes, one: "Map") -> Path:
     """Put the proof beside its blank."""
     from firstpaper.blanks.proof import proof
+    from firstpaper.cli.output import PDF, write_output
 
     write_output(proof_beside(pdf), proof(data, pdf.name, one), PDF)
     return proof_beside(pdf)
@@ -154,6 +155,7 @@ def filled_files(
 def _filled_file(form: "FilledForm", one: Learned, case: Path, copy: int, *, flat: bool) -> FilledFile:
     from firstpaper.blanks.checking import differences
     from firstpaper.blanks.filling import filled_copy, filling
+    from firstpaper.cli.output import beside
 
     data, what = filled_copy(one.data, one.path.name, filling(form, one.map, one.blank), flat=flat)
     wrong = differences(one.data, data, what, one.blank, flat=flat)
@@ -165,4 +167,7 @@ def _filled_file(form: "FilledForm", one: Learned, case: Path, copy: int, *, fla
 
 def write_filled(file: FilledFile, lock: Callable[[bytes], bytes] | None) -> None:
     """Put a filled copy beside the case file, locked where the packet is."""
+
+    from firstpaper.cli.output import PDF, write_output
+
     write_output(file.path, lock(file.data) if lock else file.data, PDF)

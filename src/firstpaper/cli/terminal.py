@@ -18,7 +18,6 @@ from contextlib import suppress
 from typing import ClassVar
 
 from firstpaper.cli.early import show_again
-from firstpaper.intake.commands import Command, command_of
 from firstpaper.locale import _
 
 WIDEST = 80
@@ -208,6 +207,8 @@ class Terminal:
 
     def _pause(self) -> None:
         """Wait until the screen has been read. Raises Left where the person wants no more of it."""
+        from firstpaper.intake.commands import Command, command_of
+
         typed = self._read(_("Enter for more: "))
         if command_of(typed) is Command.LEAVE:
             raise Left
