@@ -50,7 +50,8 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     serving = tell()
     assert "(recorded: Tuesday, December 1, 2026)" in serving.wait(CHOOSE)
     assert "How were the papers served?" in serving.type("3")
-    serving.type("1")
+    assert "Who handed over or mailed the papers?" in serving.type("1")
+    serving.type("2")
     assert "cannot" in serving.type("11/20/2026")  # before the filing: said, and asked again
     serving.type("December 5 2026", then="firstpaper dates home.case")
     assert serving.end() == 0
@@ -60,6 +61,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     mending = tell("served")
     mending.wait()
     mending.type("")  # the way of service stays
+    mending.type("")  # and who did it
     mending.type("December 4 2026", then="firstpaper dates home.case")
     assert mending.end() == 0
     assert "Sun, Jan 3, 2027 (moves to Mon, Jan 4, 2027)" in last_words(mending)  # Code Civ. Proc. 12a
@@ -85,6 +87,7 @@ def test_the_words_that_help_and_the_way_out(tell: Callable[..., Sitting], home:
     assert "Nothing is recorded yet." in sitting.type("review")
     assert "nothing to go back to" in sitting.type("back")
     assert "from 1 to 8" in sitting.type("9")
+    assert "Who handed over or mailed the papers?" in sitting.type("2")
     assert "When did the server try before" in sitting.type("2")
     assert "handed over, or left with the other adult?" in sitting.type("skip")
     assert "When did the server try before" in sitting.type("back")

@@ -67,7 +67,8 @@ def test_an_error_has_only_details_that_are_never_personal(kind: type[UserError]
     names = {name for _text, name, _spec, _conversion in Formatter().parse(kind.__doc__ or "") if name}
     assert names <= {
         "path", "folder", "reason", "version", "saved_by", "process", "host", "lock", "fault",
-        "count", "what", "close", "id", "name", "day", "when", "aside",
+        "count", "what", "close", "id", "name", "day", "when", "aside", "mine", "first", "last",
+        "form", "fields", "known", "only",
     }  # fmt: skip
 
 
