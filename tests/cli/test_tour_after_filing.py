@@ -66,7 +66,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     assert mending.end() == 0
     assert "Sun, Jan 3, 2027 (moves to Mon, Jan 4, 2027)" in last_words(mending)  # Code Civ. Proc. 12a
 
-    dates = Sitting(home, "dates", "home.case", "--ics", "dates.ics", "--plain-titles", "--on", ON)
+    dates = Sitting(home, "dates", "home.case", "--all", "--ics", "dates.ics", "--plain-titles", "--on", ON)
     assert dates.end() == 0
     said = last_words(dates)
     assert "Case number: 26FL001234" in said
