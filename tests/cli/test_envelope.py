@@ -56,7 +56,10 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["answered", "listed", "left_out", "open_questions", "set_aside"],
     ),
     "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
-    "check": (["check", "home.case"], ["on", "findings", "changes", "values", "open_questions", "pictures"]),
+    "check": (
+        ["check", "home.case"],
+        ["on", "findings", "changes", "values", "open_questions", "open_items", "pictures"],
+    ),
     "items": (["items", "home.case"], ["on", "items"]),
     "blank": (
         ["blank", "FL-110.pdf"],
@@ -98,12 +101,12 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ],
     ),
     "undo": (["undo", "home.case"], ["changed", "mended"]),
-    "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed"]),
+    "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed", "open"]),
     "unseal": (["unseal", "home.case"], ["sealed"]),
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
     "packet": (
         ["packet", "home.case"],
-        ["on", "part", "sheets", "pdf", "html", "filled", "warnings", "stops"],
+        ["on", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
     ),
     "money": (
         ["money", "listed.case"],
@@ -120,14 +123,16 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
             "statement",
             "page",
             "authority",
+            "sources",
             "certainty",
+            "checked_on",
             "since",
             "until",
             "not_modelled",
         ],
     ),
     "law": (["law"], ["on", "oldest_check", "law"]),
-    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "filled", "warnings", "stops"]),
+    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"]),
 }
 FAILS: dict[str, tuple[list[str], str]] = {
     "ask": (["ask", "letter.txt"], "not_a_case_file"),
