@@ -116,6 +116,16 @@ def test_a_star_stands_for_every_row_of_a_table(written: Callable[..., tuple[Exp
     assert whole.concepts_of(one) == tuple(f"children.{number}.name" for number in range(1, 5))
 
 
+def test_a_change_to_come_speaks_with_the_figures_of_its_own_day(
+    written: Callable[..., tuple[Explanation, ...]],
+) -> None:
+    tries = "{figure:service.attempts_before_substituted} tries."
+    change = {"from": date(2027, 1, 1), "says": tries, "cite": "Code Civ. Proc. 415.20(b)"}
+    (one,) = written(ONE | {"means": tries, "changes": [change]})
+
+    assert (one.on(ON).means, one.on(ON).changes[0].says) == ("0 tries.", "3 tries.")
+
+
 def test_a_part_of_a_figure_goes_by_its_name() -> None:
     assert figure_words("fees.first_paper.low", ON) == str(figure("fees.first_paper", ON).value["low"])
     with pytest.raises(UnknownFigureError):

@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from datetime import date
-from functools import cache
+from functools import cache, partial
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any, TypeVar
@@ -104,23 +104,29 @@ class Explanation:
         return tuple(dict.fromkeys([*self.cites, *traps, *(change.cite for change in self.changes)]))
 
     def on(self, day: date) -> "Explanation":
-        """The same in the reader's language, with the figures of that day; FigureNotInForce where none is."""
+        """The same in the reader's language, with the figures of that day; FigureNotInForce where none is.
 
-        def said(text: str) -> str:
-            return FIGURE.sub(lambda found: figure_words(found[1], day), _(text))
-
+        A change that is still to come speaks with the figures of its own day.
+        """
+        said = partial(_with_figures, day)
         own = {name: said(getattr(self, name)) for name in _OWN_WORDS}
         return replace(
             self,
             **own,
             sides=tuple(_said(side, said) for side in self.sides),
             traps=tuple(_said(trap, said) for trap in self.traps),
-            changes=tuple(_said(change, said) for change in self.changes),
+            changes=tuple(
+                _said(change, partial(_with_figures, max(day, change.since))) for change in self.changes
+            ),
         )
 
 
 _OWN_WORDS = ("title", "asks", "means", "marked", "left", "help")
 _SAID = {"says", "but", "choice", "speaks_for", "speaks_against"}
+
+
+def _with_figures(day: date, text: str) -> str:
+    return FIGURE.sub(lambda found: figure_words(found[1], day), _(text))
 
 
 def _said(part: Part, said: Callable[[str], str]) -> Part:
