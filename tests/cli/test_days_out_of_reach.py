@@ -58,6 +58,7 @@ def test_every_command_ends_in_a_sentence_for_every_day_given(folder: Path, day:
             "not_a_day",
             "nothing_for_calendar",
             "detail_refused",
+            "household_is_later",
         }, words
         if not 2000 <= int(day[:4]) <= 2075:
             assert found == {"day_out_of_reach"}, words
@@ -97,3 +98,8 @@ def test_a_calendar_says_nothing_by_itself_where_danger_was_told(
     titles = [line for line in (folder / "dates.ics").read_text().splitlines() if line.startswith("SUMMARY")]
     assert titles
     assert ({line == "SUMMARY:Reminder" for line in titles} == {True}) is plain
+
+
+def test_an_invented_story_is_not_drafted_for_a_day_before_it_happens(folder: Path) -> None:
+    assert codes(ran("demo", "--on", "2025-06-01")) == {"household_is_later"}
+    assert not codes(ran("demo", "-o", "demo.pdf", "--on", "2026-11-30"))

@@ -9,9 +9,20 @@ from firstpaper.cli.commands.packet import PartOption, PdfOption, Wanted
 from firstpaper.cli.drafting import Files, HtmlOption
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.result import Result, deliver
+from firstpaper.errors import UserError
 from firstpaper.locale import _
 
 PLAIN = "plain-childless-divorce"
+
+
+class HouseholdIsLater(UserError):
+    """The story of the household {name} happens later than {day}, so no packet was drafted for that day.
+
+    Choose a later day with --on, or leave --on out.
+    """
+
+    code = "household_is_later"
+
 
 HouseholdArgument = Annotated[
     str, typer.Argument(metavar="HOUSEHOLD", help=_("Which household; see --list."))
@@ -44,13 +55,17 @@ def _list() -> Result:
 
 
 def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None, on: str | None) -> Result:
-    from firstpaper.cli.commands.enter import read_facts
+    from firstpaper.cli.commands.enter import FactsRefused, read_facts
     from firstpaper.cli.commands.packet import draft, wanted_now
     from firstpaper.cli.households import NoSuchHousehold, households
+    from firstpaper.counting import spell_date
 
     known = households()
     if name not in known:
         raise NoSuchHousehold(name=name)
     day = filing_day(on)
-    case = read_facts(known[name], day)
+    try:
+        case = read_facts(known[name], day)
+    except FactsRefused as refused:  # they are ours and whole, so only the day can be wrong
+        raise HouseholdIsLater(name=name, day=spell_date(day)) from refused
     return draft(case, day, Files(output or Path(f"{name}.pdf"), html), part or wanted_now(case))
