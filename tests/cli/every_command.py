@@ -49,6 +49,7 @@ COMMANDS: dict[str, list[str]] = {
     "erase": ["erase", "home.case", "--yes"],
     "paper": ["paper"],
     "why": ["why", "safety.address", "home.case", "--on", ON],
+    "why ITEM": ["why", "2a", "home.case", "--on", ON],
     "law": ["law", "--on", ON],
     "demo": ["demo", "-o", "demo.pdf", "--on", ON],
 }

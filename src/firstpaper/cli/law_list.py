@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 
+from firstpaper.cli.law_words import certainty_words
 from firstpaper.counting import short_date
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, all_figures
@@ -77,16 +78,6 @@ def law_data(one: Checked) -> dict[str, object]:
         "age_days": one.age_days,
         "used_by": list(one.used_by),
     }
-
-
-def certainty_words(certainty: Certainty) -> str:
-    """How sure we are, in two or three words."""
-    return {
-        Certainty.STATUTE: _("read in the law"),
-        Certainty.COURT: _("read in a court source"),
-        Certainty.SECONDARY: _("read about"),
-        Certainty.UNCONFIRMED: _("not confirmed"),
-    }[certainty]
 
 
 def _still_matters(until: date | None, on: date) -> bool:

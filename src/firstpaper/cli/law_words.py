@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable, Iterator
 
-from firstpaper.cli.law_list import certainty_words
 from firstpaper.counting import short_date
+from firstpaper.law.authority import Certainty
 from firstpaper.law.source import Cited, cited
 from firstpaper.locale import _
 
@@ -31,6 +31,16 @@ def source_data(one: Cited) -> dict[str, object]:
         "address": source.address,
         "words": dict(one.quotes),
     }
+
+
+def certainty_words(certainty: Certainty) -> str:
+    """How sure we are, in two or three words."""
+    return {
+        Certainty.STATUTE: _("read in the law"),
+        Certainty.COURT: _("read in a court source"),
+        Certainty.SECONDARY: _("read about"),
+        Certainty.UNCONFIRMED: _("not confirmed"),
+    }[certainty]
 
 
 def _lines(one: Cited) -> Iterator[str]:

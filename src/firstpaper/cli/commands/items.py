@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.item_words import form_words, item_data, item_lines
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -71,7 +72,7 @@ def _items(path: Path, wanted: str | None, on: str | None, passphrases: Passphra
     if number and not forms:
         raise FormNotUsed(form=number)
     return Result(
-        data={"on": day, "items": [_data(form, one) for form in forms for one in form.items]},
+        data={"on": day, "items": [item_data(form, one) for form in forms for one in form.items]},
         text="\n\n\n".join(_text(form) for form in forms),
     )
 
@@ -95,30 +96,10 @@ def filled_in(case: "Case", day: date, number: str | None) -> tuple["FilledForm"
     return forms_of(brief(case, day)) if number is None else maker(number)(case, day)
 
 
-def _data(form: "FilledForm", one: "ItemAnswer") -> dict[str, object]:
-    return {
-        "form": one.form,
-        "use": form.use,
-        "private": form.private,
-        "edition": one.edition,
-        "page": one.page,
-        "part": one.part,
-        "item": one.item,
-        "concept": one.concept,
-        "label": one.label,
-        "action": one.action,
-        "value": one.value,
-        "because": one.because,
-        "authority": one.authority,
-        "continues": one.continues,
-        "cells": list(one.rows),
-    }
-
-
 def _text(form: "FilledForm") -> str:
-    named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
     parts = groupby(form.items, key=lambda one: (one.page, one.part))
-    return "\n\n".join([_head(form, named), *("\n".join(_part(*key, group)) for key, group in parts)])
+    lines = ("\n".join(_part(*key, group)) for key, group in parts)
+    return "\n\n".join([_head(form, form_words(form)), *lines])
 
 
 def _head(form: "FilledForm", named: str) -> str:
@@ -132,22 +113,4 @@ def _part(page: int | None, part: str, answers: Iterable["ItemAnswer"]) -> Itera
     """One part of the form: what to do with each of its items, and why."""
     yield _("Page {page}. {part}").format(page=page, part=part) if page else part
     for one in answers:
-        number = f"{one.item} " if one.item[:1].isdigit() else ""
-        yield f"  - {number}{one.label}"
-        because = [words for words in (one.because, one.note) if words]
-        if one.action == "write":
-            yield f"    {_to_do(one)}"
-            yield from (f"    {words}" for words in because)
-        else:
-            yield "    " + " ".join([_to_do(one), *because])
-
-
-def _to_do(one: "ItemAnswer") -> str:
-    words = {
-        "mark": _("MARK this box."),
-        "write": _("WRITE: {value}").format(value=one.value),
-        "blank": _("Leave EMPTY."),
-        "sign": _("SIGN or date by hand, on the day you sign."),
-        "fill": _("Fill in YOURSELF."),
-    }[one.action]
-    return words + (" " + _("Goes on in {sheet}.").format(sheet=one.continues) if one.continues else "")
+        yield from item_lines(one)

@@ -1,4 +1,4 @@
-"""`firstpaper why`: what a rule says and where it comes from, or why a question is asked."""
+"""`firstpaper why`: an item of a form explained, what a rule says, or why a question is asked."""
 
 from datetime import date
 from pathlib import Path
@@ -14,12 +14,16 @@ from firstpaper.locale import _
 
 if TYPE_CHECKING:
     from firstpaper.facts import Case
+    from firstpaper.forms.explained_names import Entry
 
 IdArgument = Annotated[
     str,
     typer.Argument(
         metavar="ID",
-        help=_("The name of a rule, such as residence.state, or of an answer, such as petitioner.name."),
+        help=_(
+            'An item of a form, such as 2a or "FL-105 homes". Or the name of a rule, such as '
+            "residence.state, of an answer, such as petitioner.name, or of a topic, such as residence."
+        ),
         show_default=False,
     ),
 ]
@@ -28,16 +32,17 @@ CaseToExplain = Annotated[
     Path | None,
     typer.Argument(
         metavar="CASE",
-        help=_("A case file, such as home.case. With it you also read what the rule says of that case."),
+        help=_("A case file, such as home.case. With it you also read how that case stands."),
         show_default=False,
     ),
 ]
 
 
 class NoSuchPage(UserError):
-    """There is no rule and no question called {id}.
+    """There is no item, no rule and no question called {id}.
 
-    Close to it: {close}. The command check shows the name of each rule beside what it says.
+    Close to it: {close}. An item goes by its number, such as 2a. The command check shows the name of each
+    rule beside what it says.
     """
 
     code = "no_such_page"
@@ -50,7 +55,7 @@ def why(
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """Explain a rule, or why a question is asked."""
+    """Explain an item of a form, a rule, or why a question is asked."""
     deliver(
         "why",
         as_json,
@@ -59,6 +64,53 @@ def why(
 
 
 def _why(name: str, path: Path | None, day: date, passphrases: Passphrases) -> Result:
+    from firstpaper.forms.explained_names import entries_called
+
+    entries = () if _has_a_page_of_its_own(name) else entries_called(name)
+    if entries:
+        return _of_items(entries, path, day, passphrases)
+    return _of_rule_or_question(name, path, day, passphrases)
+
+
+def _of_items(entries: "tuple[Entry, ...]", path: Path | None, day: date, passphrases: Passphrases) -> Result:
+    """The page of an item, or the list of several."""
+    from firstpaper.cli.explained import item_list, item_list_data, item_page, item_page_data
+    from firstpaper.cli.law_day import law_as_of
+
+    if len(entries) > 1:
+        return Result(data=item_list_data(entries), text=item_list(entries))
+    (entry,) = entries
+    with law_as_of(day):
+        stands = _item_in_case(entry, path, day, passphrases) if path else Result()
+        data = {**item_page_data(entry, day), **stands.data}
+        return Result(data=data, text=item_page(entry, day, stands.text))
+
+
+def _item_in_case(entry: "Entry", path: Path, day: date, passphrases: Passphrases) -> Result:
+    """How an item stands in a case, as a part of its page."""
+    from firstpaper.cli.explained import in_this_case, in_this_case_data
+    from firstpaper.cli.opening import case_at
+    from firstpaper.forms.explained_case import in_case
+    from firstpaper.intake import standing
+
+    case = standing(case_at(path, passphrases))
+    stands = in_case(entry.read(), case, day)
+    data = in_this_case_data(stands, case, day)
+    return Result(data=data, text=in_this_case(stands, case, day, path))
+
+
+def _has_a_page_of_its_own(name: str) -> bool:
+    """Whether a rule or a question has the name. Only one with a dot can be meant; the rest is not loaded."""
+    if "." not in name:
+        return False
+    from firstpaper.facts import Case
+    from firstpaper.intake import asking
+    from firstpaper.law.register import all_rules
+
+    return name in all_rules() or asking(name, Case.nothing()) is not None
+
+
+def _of_rule_or_question(name: str, path: Path | None, day: date, passphrases: Passphrases) -> Result:
     from firstpaper.cli.explaining import question_data, question_page, rule_data, rule_page
     from firstpaper.cli.opening import case_at
     from firstpaper.facts import Case
@@ -102,8 +154,9 @@ def _answer(name: str, case: "Case | None") -> list[str]:
 
 def _close(name: str) -> str:
     from firstpaper.cli.suggesting import closest
+    from firstpaper.forms.explained_names import names
     from firstpaper.intake import bank
     from firstpaper.law.register import all_rules
 
     keys = [question.key for topic in bank().topics for question in topic.questions]
-    return closest(name, [*all_rules(), *keys])
+    return closest(name, [*all_rules(), *keys, *names()])
