@@ -6,10 +6,10 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, NullityGround, Reason, Who
-from firstpaper.forms.answer import Action, Answer, blank, mark, mark_if
-from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.answer import Action, Answer, blank, mark
+from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import chosen, kind_of, kind_words
-from firstpaper.law.measures.nullity import VOID, grounds
+from firstpaper.law.measures.nullity import VOID, defeated, grounds
 from firstpaper.locale import _
 
 AUTHORITY = {
@@ -26,9 +26,8 @@ AUTHORITY = {
 
 def answers(case: Case, on: date) -> Iterator[Answer]:
     """Items 5a to 5c."""
-    del on
     yield from _divorce_or_separation(case)
-    yield from _nullity(case)
+    yield from _nullity(case, on)
 
 
 def _divorce_or_separation(case: Case) -> Iterator[Answer]:
@@ -67,12 +66,12 @@ def _reason(case: Case, concept: str, reason: Reason, because: str, authority: s
     return chosen(case, concept, "grounds.reason", told is reason, **words)
 
 
-def _nullity(case: Case) -> Iterator[Answer]:
+def _nullity(case: Case, on: date) -> Iterator[Answer]:
     """5b and 5c: a heading is marked where one of its reasons is."""
     never = _("You gave a reason of this kind: it was never valid.")
     until_ended = _("You gave a reason of this kind: it is valid until a judge ends it.")
-    void = [_ground(case, ground) for ground in NullityGround if ground in VOID]
-    voidable = [_ground(case, ground) for ground in NullityGround if ground not in VOID]
+    void = [_ground(case, ground, on) for ground in NullityGround if ground in VOID]
+    voidable = [_ground(case, ground, on) for ground in NullityGround if ground not in VOID]
     yield _heading("grounds.void", void, never, "Fam. Code 2200, 2201")
     yield from void
     yield _heading("grounds.voidable", voidable, until_ended, "Fam. Code 2210")
@@ -86,34 +85,40 @@ def _heading(concept: str, reasons: list[Answer], because: str, authority: str) 
     return replace(still, concept=concept, authority="")
 
 
-def _ground(case: Case, ground: NullityGround) -> Answer:
+def _ground(case: Case, ground: NullityGround, on: date) -> Answer:
     concept = f"grounds.{ground}"
     if kind_of(case) is not Kind.NULLITY:
         return _no_nullity(case, concept)
     if not grounds(case):
         return still_open(case, concept, "grounds.nullity")
-    if ground is NullityGround.UNDER_AGE and ground in grounds(case):
-        return _under_age(case, concept)
+    if ground not in grounds(case):
+        return blank(concept, _("You did not choose this reason."))
+    if ground is NullityGround.UNDER_AGE and not _is_about_the_filer(case):
+        return _age_of_somebody_else(case, concept)
+    if defeated(case, ground, on):
+        return not_before_advice(concept, _shut(), "grounds.nullity")
     because = _("You chose this reason. Have a lawyer look at the facts before you file.")
-    return mark_if(
-        concept, ground in grounds(case), because, _("You did not choose this reason."), AUTHORITY[ground]
+    return mark(concept, because, AUTHORITY[ground])
+
+
+def _shut() -> str:
+    return _(
+        "You chose this reason, but by your own answers it is shut. Leave it empty. Look at what we found, "
+        "and get help before you mark it."
     )
 
 
-def _under_age(case: Case, concept: str) -> Answer:
+def _is_about_the_filer(case: Case) -> bool:
+    return known(case.grounds.under_age) in (Who.PETITIONER, Who.BOTH)
+
+
+def _age_of_somebody_else(case: Case, concept: str) -> Answer:
     """5c(1) speaks of the petitioner's age; only the one who was under 18 can use it (Fam. Code 2210(a))."""
-    who = known(case.grounds.under_age)
-    if who is None:
+    if known(case.grounds.under_age) is None:
         return still_open(case, concept, "grounds.under_age")
-    authority = AUTHORITY[NullityGround.UNDER_AGE]
-    if who is Who.RESPONDENT:
-        not_you = _(
-            "This line speaks of your own age. Only the one who was under 18 can use it. Get help first."
-        )
-        return replace(blank(concept, not_you, authority), open_key="grounds.nullity")
-    return mark(
-        concept, _("You said that you were under 18. Have a lawyer look at the facts first."), authority
-    )
+    not_you = _("This line speaks of your own age. Only the one who was under 18 can use it. Get help first.")
+    answer = blank(concept, not_you, AUTHORITY[NullityGround.UNDER_AGE])
+    return replace(answer, open_key="grounds.nullity")
 
 
 def _no_nullity(case: Case, concept: str) -> Answer:

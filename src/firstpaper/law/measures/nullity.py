@@ -106,6 +106,58 @@ def bar_key(ground: NullityGround) -> str | None:
     }.get(ground)
 
 
+def defeated(case: Case, ground: NullityGround, on: date) -> str | None:
+    """The fact by which the filer's own answers shut the ground; None where nothing told shuts it.
+
+    Fam. Code 2201, 2210, 2211. A time that has run out shuts it unless a court may still allow it.
+    """
+    by = (_barred_by(case, ground), _never_fitted(case, ground, on), _shut_by_law(case, ground, on))
+    return next((key for key in by if key), None)
+
+
+def over_age(case: Case, on: date) -> bool | None:
+    """Whether the one in question was of age at the wedding; None where the dates leave it open."""
+    wedding, born = first_union(case)[1], known(case.grounds.minor_born_on)
+    if born is None or wedding is None:
+        return None
+    of_age = figure("nullity.age_of_consent", on).value
+    if anniversary(born.latest, of_age) <= wedding.earliest:
+        return True
+    return False if wedding.latest < anniversary(born.earliest, of_age) else None
+
+
+def _barred_by(case: Case, ground: NullityGround) -> str | None:
+    return bar_key(ground) if barred(case, ground) else None
+
+
+def _never_fitted(case: Case, ground: NullityGround, on: date) -> str | None:
+    """The fact that shows that the ground was not there on the wedding day, or is there no more."""
+    gone = known(case.grounds.prior_spouse_missing)
+    match ground:
+        case NullityGround.UNDER_AGE if over_age(case, on) and _sure_of_the_age(case):
+            return "grounds.minor_born_on"
+        case NullityGround.BIGAMY if gone is True:
+            return "grounds.prior_spouse_missing"
+        case NullityGround.PRIOR_SPOUSE if gone is False:
+            return "grounds.prior_spouse_missing"
+        case NullityGround.PHYSICAL_INCAPACITY if known(case.grounds.incapacity_continues) is False:
+            return "grounds.incapacity_continues"
+    return None
+
+
+def _sure_of_the_age(case: Case) -> bool:
+    days = (first_union(case)[1], known(case.grounds.minor_born_on))
+    return not any(day is None or day.unsure for day in days)
+
+
+def _shut_by_law(case: Case, ground: NullityGround, on: date) -> str | None:
+    """The fact by which the law does not let this filer use the ground, or not any more."""
+    if filer_may(case, ground) is False:
+        return "grounds.filer"
+    limit = time_limit(case, ground, on)
+    return limit.facts[0] if limit.may_file is False and not limit.needs_permission else None
+
+
 def concerned_key(ground: NullityGround) -> str | None:
     """The fact that says which spouse a ground is about; None for a ground about both."""
     return {

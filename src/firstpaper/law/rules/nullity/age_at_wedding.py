@@ -3,13 +3,14 @@
 from datetime import date
 
 from firstpaper.counting import anniversary, spell_date
-from firstpaper.facts import Case, Day, known
+from firstpaper.facts import Case, known
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import first_union
-from firstpaper.law.measures.nullity import grounds
+from firstpaper.law.measures.nullity import grounds, over_age
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
@@ -41,9 +42,9 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
     if born is None or wedding is None:
         return None
     of_age = figure("nullity.age_of_consent", on).value
-    under, over = _under(born, wedding, of_age), _over(born, wedding, of_age)
+    over = over_age(case, on)
     facts = (BORN, key)
-    if under:
+    if over is False:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -59,7 +60,9 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
                 "By your dates, the spouse in question was already {age} on the wedding day. That is not "
                 "under age."
             ).format(age=of_age),
-            _("Check both dates. If they are right, leave this ground out. {help}").format(help=help_first()),
+            _("Check both dates. If they are right, leave this ground out. {open} {help}").format(
+                open=stays_open(case, NullityGround.UNDER_AGE, on), help=help_first()
+            ),
             facts=facts,
             dates={"came_of_age": birthday},
             steps=(_("The {age}th birthday was {day}.").format(age=of_age, day=spell_date(birthday)),),
@@ -73,11 +76,3 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
         _("Look up the whole birth date and the whole wedding date."),
         facts=facts,
     )
-
-
-def _under(born: Day, wedding: Day, of_age: int) -> bool:
-    return wedding.latest < anniversary(born.earliest, of_age)
-
-
-def _over(born: Day, wedding: Day, of_age: int) -> bool:
-    return anniversary(born.latest, of_age) <= wedding.earliest

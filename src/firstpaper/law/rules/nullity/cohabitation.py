@@ -7,6 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import bar_key, barred, grounds
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
 
@@ -38,10 +39,10 @@ def cohabitation(case: Case, on: date) -> list[Found]:
     that ground away. That part of the law is gone since January 1, 2019. Old tables and books still
     show it. We do not apply it.
     """
-    return [_about(case, ground) for ground in grounds(case) if ground in LOST_BY_STAYING]
+    return [_about(case, ground, on) for ground in grounds(case) if ground in LOST_BY_STAYING]
 
 
-def _about(case: Case, ground: NullityGround) -> Found:
+def _about(case: Case, ground: NullityGround, on: date) -> Found:
     key = bar_key(ground) or ""
     stayed = barred(case, ground)
     name = ground_words(ground)
@@ -54,9 +55,9 @@ def _about(case: Case, ground: NullityGround) -> Found:
                 "you two freely lived as spouses afterwards."
             ).format(ground=name),
             _(
-                "Leave this ground out. A divorce or a legal separation is still open to you. If somebody "
-                "stayed out of fear, it was not free: change that answer, and get help. {help}"
-            ).format(help=help_first()),
+                "Leave this ground out. {open} If somebody stayed out of fear, it was not free: change that "
+                "answer, and get help. {help}"
+            ).format(open=stays_open(case, ground, on), help=help_first()),
             facts=(key,),
         )
     if stayed is False:

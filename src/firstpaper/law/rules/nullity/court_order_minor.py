@@ -7,6 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
@@ -43,8 +44,8 @@ def court_order_minor(case: Case, on: date) -> Found | None:
             Outcome.NOT_MET,
             Weight.STOP,
             _("You told us that a court allowed the marriage. Then it cannot be undone for age alone."),
-            _("Leave this ground out, unless the order came from outside California. {help}").format(
-                help=help_first()
+            _("Leave this ground out, unless the order came from outside California. {open} {help}").format(
+                open=stays_open(case, NullityGround.UNDER_AGE, on), help=help_first()
             ),
             facts=(KEY,),
         )

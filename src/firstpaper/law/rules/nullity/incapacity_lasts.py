@@ -7,6 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
@@ -47,7 +48,9 @@ def incapacity_lasts(case: Case, on: date) -> Found | None:
         Outcome.NOT_MET,
         Weight.STOP,
         _("You told us that the condition has passed or may be cured. Then this ground is not open."),
-        _("Leave this ground out, or look at a divorce instead. {help}").format(help=help_first()),
+        _("Leave this ground out. {open} {help}").format(
+            open=stays_open(case, NullityGround.PHYSICAL_INCAPACITY, on), help=help_first()
+        ),
         facts=(KEY,),
     )
 

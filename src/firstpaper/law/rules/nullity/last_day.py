@@ -7,6 +7,7 @@ from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, in_a_row, spaced
 from firstpaper.locale import _
 
@@ -45,17 +46,17 @@ def last_day(case: Case, on: date) -> list[Found]:
 
     If you are not sure of a date, we count from the first day it can have been.
     """
-    return [_about(time_limit(case, ground, on), on) for ground in grounds(case)]
+    return [_about(case, time_limit(case, ground, on), on) for ground in grounds(case)]
 
 
-def _about(limit: Limit, on: date) -> Found:
+def _about(case: Case, limit: Limit, on: date) -> Found:
     match limit.runs:
         case Runs.WITHOUT_LIMIT:
             return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, _("The law sets no last day for it."))
         case Runs.WHILE_BOTH_LIVE:
             return _while_both_live(limit)
         case _:
-            return _by_day(limit, on)
+            return _by_day(case, limit, on)
 
 
 def _while_both_live(limit: Limit) -> Found:
@@ -66,15 +67,16 @@ def _while_both_live(limit: Limit) -> Found:
         says = _("There is no last day, but it can be filed only while both spouses are alive.")
         return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, says)
     says = _("It can be filed only while both spouses are alive. By what you told us, one has died.")
-    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, help_first())
+    do = _("A death ends a marriage by itself, so a divorce is not open either. {help}")
+    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do.format(help=help_first()))
 
 
-def _by_day(limit: Limit, on: date) -> Found:
+def _by_day(case: Case, limit: Limit, on: date) -> Found:
     if limit.last_day is None or limit.rolled is None:
         says = _("We cannot count the last day to file. We need {what}.").format(what=_needed(limit.unsure))
         return _found(limit, Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, _count_from_papers())
     if limit.may_file is False:
-        return _passed(limit)
+        return _passed(case, limit, on)
     if limit.may_file is None:
         says = _("The last day to file may have passed: counted from the first day it can be, it was {day}.")
         do = _("Find out the exact date. {help}").format(help=help_first())
@@ -82,13 +84,14 @@ def _by_day(limit: Limit, on: date) -> Found:
     return _in_time(limit, on, limit.last_day)
 
 
-def _passed(limit: Limit) -> Found:
+def _passed(case: Case, limit: Limit, on: date) -> Found:
     says = _("The last day to file was {day}. It has passed.").format(day=_day(limit))
     if limit.needs_permission:
         do = _("A court may still allow it for a good reason. {help}").format(help=help_first())
         return _found(limit, Outcome.NOT_MET, Weight.GET_ADVICE, says, do)
-    do = _("Do not file on this ground. Ask about another ground, or about a divorce. {help}")
-    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do.format(help=help_first()))
+    do = _("Leave this ground out. {open} {help}")
+    do = do.format(open=stays_open(case, limit.ground, on), help=help_first())
+    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do)
 
 
 def _in_time(limit: Limit, on: date, target: date) -> Found:

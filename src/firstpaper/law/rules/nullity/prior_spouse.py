@@ -8,7 +8,8 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first
+from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
 
 KEY = "grounds.prior_spouse_missing"
@@ -59,7 +60,7 @@ def prior_spouse(case: Case, on: date) -> Found | None:
         return _not_told(case, on)
     bigamy = NullityGround.BIGAMY in chosen
     if missing is bigamy:
-        return _other_list(missing)
+        return _other_list(case, missing, on)
     return Found(
         Outcome.MET,
         Weight.GOOD_TO_KNOW,
@@ -69,7 +70,8 @@ def prior_spouse(case: Case, on: date) -> Found | None:
     )
 
 
-def _other_list(missing: bool) -> Found:
+def _other_list(case: Case, missing: bool, on: date) -> Found:
+    chosen, right = (NullityGround.BIGAMY, NullityGround.PRIOR_SPOUSE)[:: 1 if missing else -1]
     thought_dead = _(
         "You told us that the earlier spouse was thought dead or long gone. That ground is voidable, not "
         "bigamy."
@@ -79,9 +81,11 @@ def _other_list(missing: bool) -> Found:
     )
     return Found(
         Outcome.NOT_MET,
-        Weight.GET_ADVICE,
+        Weight.STOP,
         thought_dead if missing else bigamy,
-        _("Look at the two grounds again. {help}").format(help=help_first()),
+        _('Choose the ground "{ground}" instead, if the answer is right. {open} {help}').format(
+            ground=ground_words(right), open=stays_open(case, chosen, on), help=help_first()
+        ),
         facts=(GROUNDS, KEY),
     )
 

@@ -8,6 +8,7 @@ from firstpaper.facts.choices import NullityFiler, NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import concerned_key, filer_may, grounds
 from firstpaper.law.register import rule
+from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, in_a_row
 from firstpaper.locale import _
 
@@ -45,10 +46,10 @@ def who_may_file(case: Case, on: date) -> list[Found]:
         return []
     if known(case.grounds.filer) is None:
         return [_filer_not_told(case)]
-    return list(_each(case))
+    return list(_each(case, on))
 
 
-def _each(case: Case) -> Iterator[Found]:
+def _each(case: Case, on: date) -> Iterator[Found]:
     filer, chosen = known(case.grounds.filer), grounds(case)
     if filer is not NullityFiler.SPOUSE:
         yield Found(
@@ -60,7 +61,7 @@ def _each(case: Case) -> Iterator[Found]:
         )
     for ground in chosen:
         if filer_may(case, ground) is not True:
-            yield _not_allowed(case, ground) if filer_may(case, ground) is False else _open(case, ground)
+            yield _not_allowed(case, ground, on) if filer_may(case, ground) is False else _open(case, ground)
     allowed = [ground for ground in chosen if filer_may(case, ground)]
     if allowed:
         yield Found(
@@ -85,16 +86,24 @@ def _filer_not_told(case: Case) -> Found:
     )
 
 
-def _not_allowed(case: Case, ground: NullityGround) -> Found:
+def _not_allowed(case: Case, ground: NullityGround, on: date) -> Found:
     return Found(
         Outcome.NOT_MET,
         Weight.STOP,
         _('By what you told us, the law does not let you file on the ground "{ground}".').format(
             ground=ground_words(ground)
         ),
-        _("{who} Leave this ground out, or get help first.").format(who=_who_may(ground)),
+        _("{who} Leave this ground out. {open} {help}").format(
+            who=_who_may(ground), open=_left(case, ground, on), help=help_first()
+        ),
         facts=(FILER, *_concerned(ground)),
     )
+
+
+def _left(case: Case, ground: NullityGround, on: date) -> str:
+    """What is left to a spouse. Somebody else cannot ask for a divorce."""
+    spouse = known(case.grounds.filer) is NullityFiler.SPOUSE
+    return stays_open(case, ground, on) if spouse else _("Only a spouse can ask for a divorce instead.")
 
 
 def _open(case: Case, ground: NullityGround) -> Found:
