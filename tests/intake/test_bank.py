@@ -223,8 +223,8 @@ NUMBER_WORDS = {3: "three", 4: "four", 5: "five", 6: "six", 18: "18", 60: "five 
     [
         ("residence.petitioner.state_since", "residence.state_months", "{number} months in the state"),
         ("residence.petitioner.county_since", "residence.county_months", "{number} months in the county"),
-        ("court.county", "residence.county_months", "for the last {number} months"),
-        ("court.county", "residence.state_months", "in California for the last {number}"),
+        ("court.county", "residence.county_months", "there for {number} months"),
+        ("court.county", "residence.state_months", "{number} in California"),
         ("child.*.born_on", "children.majority", "turns {number}"),
         ("children.family", "children.home_state_months", "in the last {number} months"),
         ("child.*.homes", "children.address_history_years", "in the last {number} years"),

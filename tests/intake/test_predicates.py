@@ -61,6 +61,10 @@ MOVED_OTHER: Told = (
 )
 
 
+def files(filer: str, on: str = "under_age") -> Told:
+    return ground(on) | {"grounds.filer": filer}
+
+
 def ground(name: str) -> Told:
     return NULLITY | {"grounds.nullity": [name]}
 
@@ -245,6 +249,12 @@ HOLDS: tuple[Example, ...] = (
     ("custody_goes_to_somebody_else", "visits", MINORS | {"custody.visits": "other"}),
     ("custody_goes_to_somebody_else", "of one child", DIFFERENT | {"child.2.physical": "other"}),
     ("adds_own_custody_page", "own page", MINORS | {"custody.sheets": ["fl_311", "own_page"]}),
+    ("files_for_one_of_the_two", "a parent", files("parent_or_guardian")),
+    (
+        "files_for_one_of_the_two",
+        "a conservator",
+        files("relative_or_conservator", "fraud"),
+    ),
     ("claims_under_age", "under age", ground("under_age")),
     ("claims_earlier_marriage", "bigamy", ground("bigamy")),
     ("claims_earlier_marriage", "prior spouse", ground("prior_spouse")),
@@ -498,6 +508,12 @@ HOLDS_NOT: tuple[Example, ...] = (
         DIFFERENT | {"child.1.legal": "other", "child.1.parentage": "one_parent_only"},
     ),
     ("adds_own_custody_page", "forms only", MINORS | {"custody.sheets": ["fl_311"]}),
+    ("files_for_one_of_the_two", "a spouse", files("spouse")),
+    (
+        "files_for_one_of_the_two",
+        "the earlier spouse",
+        files("former_spouse"),
+    ),
     ("claims_under_age", "force", ground("force")),
     ("claims_under_age", "a divorce now", ground("under_age") | DIVORCE),
     ("claims_earlier_marriage", "fraud", ground("fraud")),

@@ -16,7 +16,7 @@ from firstpaper.facts.choices import (
 )
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
-from firstpaper.facts.text import Line, Paragraph
+from firstpaper.facts.text import Line, Name, Paragraph
 from firstpaper.facts.told import Told
 
 
@@ -26,6 +26,7 @@ class Grounds(Facts):
     reason: Told[Reason] = None
     nullity: Told[tuple[NullityGround, ...]] = None
     filer: Told[NullityFiler] = None
+    filed_for: Told[Name] = None
     under_age: Told[Who] = None
     minor_born_on: Told[Day] = None
     court_allowed_minor: Told[bool] = None

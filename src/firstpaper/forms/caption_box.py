@@ -11,7 +11,7 @@ from firstpaper.facts.people import Address
 from firstpaper.forms.answer import Answer, write
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import short_title
-from firstpaper.forms.saying import case_number
+from firstpaper.forms.saying import case_number, somebody_else_files, written_petitioner
 from firstpaper.locale import _
 
 FILER, COURT, NAMES, NUMBER = "caption.filer", "caption.court", "caption.names", "caption.case_number"
@@ -65,6 +65,8 @@ def court(case: Case, concept: str = COURT) -> Answer:
 
 def names(case: Case, concept: str = NAMES) -> Answer:
     """The two people, in the roles they keep."""
+    if somebody_else_files(case):
+        return written_petitioner(case, concept, "")
     petitioner, respondent = known(case.petitioner.name), known(case.respondent.name)
     lines = (
         f"Petitioner: {petitioner}" if petitioner else "",

@@ -128,6 +128,7 @@ def _phrases() -> dict[str, str]:
         "children.how_many": _("how many children under 18 you have together"),
         "grounds.reason": _("the legal reason for the case"),
         "grounds.nullity": _("the legal reason for the nullity"),
+        "grounds.filer": _("who files for whom, and how the names of the two then stand"),
         "grounds.under_age": _("which of you was under 18"),
         "grounds.good_faith": _("who believed that the marriage was valid"),
         "custody.legal": _("who is to have legal custody"),

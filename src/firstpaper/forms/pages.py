@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
+from firstpaper.forms.saying import petitioner_of_the_case
 
 UNNAMED = "______________________"
 TITLES = {"FL-100": "Petition", "FL-105": "Declaration Under UCCJEA"}
@@ -77,7 +78,7 @@ def short_title(case: Case) -> str:
     """The case by its short title, as in "Marriage of Ana Soto and Luis Soto" (Fam. Code 2330(a))."""
     unions = known(case.matter.unions) or (Union.MARRIAGE,)
     union = "Marriage" if Union.MARRIAGE in unions else "Domestic partnership"
-    petitioner = known(case.petitioner.name) or UNNAMED
+    petitioner = petitioner_of_the_case(case) or UNNAMED
     respondent = known(case.respondent.name) or UNNAMED
     return f"{union} of {petitioner} and {respondent}"
 

@@ -43,6 +43,34 @@ def somebody_else_files(case: Case) -> bool:
     return known(case.grounds.filer) not in (None, NullityFiler.SPOUSE)
 
 
+def petitioner_of_the_case(case: Case) -> str | None:
+    """The petitioner's name on every paper; None where it is missing or not for us to write."""
+    return None if somebody_else_files(case) else known(case.petitioner.name)
+
+
+def written_petitioner(case: Case, concept: str, because: str, authority: str = "") -> Answer:
+    """The petitioner's name; left open where somebody files for another: the names then change."""
+    if not somebody_else_files(case):
+        return written(case, concept, "petitioner.name", because, authority)
+    return replace(blank(concept, who_stands_here(case), FOR_ANOTHER), open_key="grounds.filer")
+
+
+FOR_ANOTHER = "Cal. Rules of Court, rule 5.16(b)(3); Code Civ. Proc. 372(a)(1)"
+
+
+def who_stands_here(case: Case) -> str:
+    """Why we do not write the petitioner's name where somebody files for one of the two."""
+    name = known(case.grounds.filed_for)
+    leave = _("Leave it empty and get help first. Your own name alone would be wrong here.")
+    if name is None:
+        return leave
+    through = _(
+        "The case is that of {name}. A person under 18, or under a conservator, comes before the court "
+        "through a guardian or somebody whom the judge names for the case (a guardian ad litem)."
+    )
+    return f"{through.format(name=name)} {leave}"
+
+
 def get_help_with_this_box() -> str:
     """Why a box may have to be filled in another way than we say."""
     return _("Get help before you fill in this box. It may have to change: it is not a spouse who files.")

@@ -144,6 +144,7 @@ def _homes_of_the_children() -> Mapping[str, str]:
 
 def _nullity() -> Mapping[str, str]:
     return {
+        "files_for_one_of_the_two": _("you ask for a nullity for somebody else, who is one of the couple"),
         "claims_under_age": _("you ask for a nullity because one of you was under 18"),
         "claims_earlier_marriage": _(
             "you ask for a nullity because one of you had an earlier spouse or partner"

@@ -24,6 +24,7 @@ from firstpaper.facts.choices import (
     Kind,
     Lease,
     Lives,
+    NullityFiler,
     NullityGround,
     Parentage,
     Reason,
@@ -330,6 +331,12 @@ def adds_own_custody_page(case: Case) -> bool:
 
 
 # --- grounds of a nullity -----------------------------------------------------------------------
+
+
+def files_for_one_of_the_two(case: Case) -> bool:
+    """The filer is the parent, guardian, relative or conservator of one of the two."""
+    for_another = (NullityFiler.PARENT_OR_GUARDIAN, NullityFiler.RELATIVE_OR_CONSERVATOR)
+    return wants_nullity(case) and known(case.grounds.filer) in for_another
 
 
 def claims_under_age(case: Case) -> bool:

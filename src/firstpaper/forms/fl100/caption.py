@@ -11,14 +11,13 @@ from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import (
     case_number,
     chosen,
-    get_help_with_this_box,
     kind_of,
     kind_words,
     married,
     partners,
-    somebody_else_files,
     unions_of,
     written,
+    written_petitioner,
 )
 from firstpaper.law.measures.venue import Venue, VenueTest, venue_of
 from firstpaper.locale import _
@@ -147,10 +146,7 @@ def _three_months_words(right: bool | None) -> str:
 
 def _names(case: Case, page: str) -> Iterator[Answer]:
     petitioner = _("You are the petitioner, now and in every later paper.")
-    authority = _("common practice")
-    if somebody_else_files(case):
-        petitioner, authority = get_help_with_this_box(), "Cal. Rules of Court, rule 5.16(b)(3)"
-    yield written(case, f"{page}.petitioner", "petitioner.name", petitioner, authority)
+    yield written_petitioner(case, f"{page}.petitioner", petitioner, _("common practice"))
     respondent = _("The other side is the respondent, now and in every later paper.")
     yield written(case, f"{page}.respondent", "respondent.name", respondent, _("common practice"))
 

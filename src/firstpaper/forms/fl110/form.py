@@ -11,7 +11,7 @@ from firstpaper.forms.answer import Answer, blank
 from firstpaper.forms.caption_box import court, filer
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.saying import case_number, written
+from firstpaper.forms.saying import case_number, written, written_petitioner
 from firstpaper.locale import _
 
 FORM = "FL-110"
@@ -26,7 +26,7 @@ def form(case: Case, on: date) -> tuple[FilledForm, ...]:
 def _answers(case: Case) -> Iterator[Answer]:
     other_side = _("The other side, named just as on the petition.")
     yield written(case, "notice.respondent", "respondent.name", other_side)
-    yield written(case, "petitioner", "petitioner.name", _("You, named just as on the petition."))
+    yield written_petitioner(case, "petitioner", _("You, named just as on the petition."))
     yield case_number(case, "case_number")
     yield court(case, "court")
     yield filer(case, "filer")

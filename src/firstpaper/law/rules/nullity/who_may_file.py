@@ -3,8 +3,10 @@
 from collections.abc import Iterator
 from datetime import date
 
+from firstpaper.counting import anniversary
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import NullityFiler, NullityGround
+from firstpaper.facts.choices import NullityFiler, NullityGround, Who
+from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import concerned_key, filer_may, grounds
 from firstpaper.law.register import rule
@@ -12,7 +14,7 @@ from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, in_a_row
 from firstpaper.locale import _
 
-FILER = "grounds.filer"
+FILER, FILED_FOR = "grounds.filer", "grounds.filed_for"
 
 
 @rule(
@@ -40,7 +42,12 @@ def who_may_file(case: Case, on: date) -> list[Found]:
     to, a lawyer should look at it.
 
     Where somebody other than a spouse files, the top of the petition (the caption) must be changed to
-    show it. This program writes captions for two spouses only, so it sends such a filer to get help.
+    show it. This program writes captions for two spouses only, so it sends such a filer to get help and
+    leaves the petitioner's name open.
+
+    A person under 18 who is a party appears through a guardian, a conservator, or a guardian ad litem, whom
+    the judge names for the case (Code Civ. Proc. 372). A valid marriage makes a minor free to sue alone
+    (Fam. Code 7002, 7050). Whether that holds where the marriage itself is attacked, the law does not say.
     """
     if not grounds(case):
         return []
@@ -55,10 +62,15 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         yield Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
-            _("You file for, or instead of, one of the spouses. The top of the petition must show that."),
-            _("This program does not write that caption. {help}").format(help=help_first()),
-            facts=(FILER,),
+            _instead_of_a_spouse(case),
+            _(
+                "This program does not write that caption: it leaves the petitioner's name open. {help}"
+            ).format(help=help_first()),
+            facts=(FILER, FILED_FOR),
+            cite=("Code Civ. Proc. 372(a)(1)",),
         )
+    elif _filer_is_a_minor(case, on):
+        yield _minor_files(on)
     for ground in chosen:
         if filer_may(case, ground) is not True:
             yield _not_allowed(case, ground, on) if filer_may(case, ground) is False else _open(case, ground)
@@ -73,6 +85,41 @@ def _each(case: Case, on: date) -> Iterator[Found]:
             facts=(FILER, *(key for ground in allowed for key in _concerned(ground))),
             values={"nullity.may_file_on": [str(ground) for ground in allowed]},
         )
+
+
+def _instead_of_a_spouse(case: Case) -> str:
+    name = known(case.grounds.filed_for)
+    if name is None:
+        return _("You file for, or instead of, one of the spouses. The top of the petition must show that.")
+    return _(
+        "You file for {name}. The top of the petition must name {name} and show who acts: a parent or "
+        "guardian, or somebody whom the judge names for the case (a guardian ad litem)."
+    ).format(name=name)
+
+
+def _filer_is_a_minor(case: Case, on: date) -> bool:
+    """Whether the spouse who files may still be under age on the filing day."""
+    born, who = known(case.grounds.minor_born_on), known(case.grounds.under_age)
+    if NullityGround.UNDER_AGE not in grounds(case) or born is None or who not in (Who.PETITIONER, Who.BOTH):
+        return False
+    return on < anniversary(born.latest, figure("nullity.age_of_consent", on).value)
+
+
+def _minor_files(on: date) -> Found:
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        _(
+            "You are under {age} on the filing day. As a rule, a minor comes before a court through a "
+            "guardian, or through somebody whom the judge names for the case (a guardian ad litem)."
+        ).format(age=figure("nullity.age_of_consent", on).value),
+        _(
+            "A valid marriage lets a minor act alone, but here the marriage itself is in doubt. Ask the "
+            "court who must sign. {help}"
+        ).format(help=help_first()),
+        facts=(FILER, "grounds.under_age", "grounds.minor_born_on"),
+        cite=("Code Civ. Proc. 372(a)(1)", "Fam. Code 7002(a)", "Fam. Code 7050(e)(4)"),
+    )
 
 
 def _filer_not_told(case: Case) -> Found:
