@@ -1,6 +1,6 @@
 """Blank forms drawn from our editions, with a seed: words, names, order and layout differ from ours.
 
-No official file is at hand. Five families stand for what such files can be like; each draw is another file.
+No official file is at hand. Six families stand for what such files can be like; each draw is another file.
 What the fields really mean is known here and nowhere in the file.
 """
 
@@ -28,6 +28,7 @@ class Family(StrEnum):
     NAMED = "speaking names, no tooltips"
     SHORT = "numbered names, short tooltips"
     BARE = "meaningless names, no tooltips"
+    MIXED = "numbered names, one tooltip in ten of another field"
     MISLEADING = "numbered names, tooltips of other fields"
 
 
@@ -201,7 +202,7 @@ class _Drawer:
     def _tooltip(self, one: Wanted) -> str:
         if self.family in (Family.NAMED, Family.BARE):
             return ""
-        if self.family is Family.MISLEADING:
+        if self.family is Family.MISLEADING or (self.family is Family.MIXED and self.random.random() < 0.1):
             same = [other for other in self.all if other.is_box == one.is_box]
             one = same[(same.index(one) + 1) % len(same)]
         number = f"{one.item}. " if one.item and one.item[0].isdigit() else ""

@@ -17,12 +17,13 @@ class FieldKind(StrEnum):
 
 
 class Side(StrEnum):
-    """Where the words of a field can stand."""
+    """Where the words of a field can stand; the title is over the head of its column."""
 
     LEFT = "left"
     RIGHT = "right"
     ABOVE = "above"
     COLUMN = "column"
+    TITLE = "title"
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
 """How like two texts are: a label of ours, and what a file calls a field."""
 
 import re
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import log, sqrt
@@ -68,6 +68,12 @@ def numbers(text: str) -> list[str]:
     return found
 
 
+def item_number(text: str) -> list[str]:
+    """The number with which a text begins, as deep as it goes: "#3a1" for "3.a.(1) Born to ..."."""
+    start = NUMBER.match(text.strip().removeprefix("Item "))
+    return numbers(start[0])[-1:] if start else []
+
+
 @dataclass(frozen=True, slots=True)
 class Texts:
     """Texts of one kind by their words, each word with how much of the text it carries."""
@@ -88,7 +94,10 @@ class Texts:
 
 
 def likeness(ours: Texts, theirs: Texts) -> list[list[float]]:
-    """For each of ours a row: how like each of theirs is, from 0 to 1. A rare word counts for more."""
+    """For each of ours a row: how like each of theirs is, from 0 to 1. A rare word counts for more.
+
+    It is the cosine of the two texts, each a vector of its words.
+    """
     known = Counter(word for bag in ours.bags for word in bag)
     theirs = Texts(tuple(_in_our_words(bag, known) for bag in theirs.bags))
     used = Counter(word for bag in theirs.bags for word in bag)
@@ -96,29 +105,31 @@ def likeness(ours: Texts, theirs: Texts) -> list[list[float]]:
     weight = {
         word: log(1 + many / count) * log(1 + more / used.get(word, 1)) for word, count in known.items()
     }
-    plain = log(1 + many) * 1.0
-    norms = (
-        [_norm(bag, weight, plain) for bag in ours.bags],
-        [_norm(bag, weight, plain) for bag in theirs.bags],
-    )
-    return [
-        [_cosine(bag, other, weight, norms[0][i] * norms[1][j]) for j, other in enumerate(theirs.bags)]
-        for i, bag in enumerate(ours.bags)
-    ]
+    strange = log(1 + many)
+    columns = _by_word(_unit(bag, weight, strange) for bag in theirs.bags)
+    table = []
+    for bag in ours.bags:
+        row = [0.0] * len(theirs.bags)
+        for word, share in _unit(bag, weight, strange).items():
+            for at, other in columns.get(word, ()):
+                row[at] += share * other
+        table.append(row)
+    return table
 
 
-def _norm(bag: Weighed, weight: Weighed, plain: float) -> float:
-    return sqrt(sum((share * weight.get(word, plain)) ** 2 for word, share in bag.items()))
+def _unit(bag: Weighed, weight: Weighed, strange: float) -> Weighed:
+    """The vector of a text, of length 1; `strange` is the weight of a word that is none of ours."""
+    scaled = {word: share * weight.get(word, strange) for word, share in bag.items()}
+    length = sqrt(sum(value * value for value in scaled.values()))
+    return {word: value / length for word, value in scaled.items()} if length else {}
 
 
-def _cosine(one: Weighed, other: Weighed, weight: Weighed, norm: float) -> float:
-    if not norm:
-        return 0.0
-    small, large = (one, other) if len(one) < len(other) else (other, one)
-    return (
-        sum(share * large[word] * weight.get(word, 0) ** 2 for word, share in small.items() if word in large)
-        / norm
-    )
+def _by_word(bags: Iterable[Weighed]) -> Mapping[str, Sequence[tuple[int, float]]]:
+    found: dict[str, list[tuple[int, float]]] = defaultdict(list)
+    for at, bag in enumerate(bags):
+        for word, value in bag.items():
+            found[word].append((at, value))
+    return found
 
 
 def _in_our_words(bag: Weighed, known: Mapping[str, int]) -> Weighed:

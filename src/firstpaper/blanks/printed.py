@@ -12,6 +12,8 @@ REACH = 90.0
 ABOVE = 16.0
 COLUMN = 130.0
 """How far above a field the head of its column can stand, in points."""
+TITLE = 24.0
+"""How far above the head of a column the title of the table can stand, in points."""
 
 Letter = tuple[str, float, float, float, float]
 
@@ -32,13 +34,20 @@ def near(box: Box, of_page: Sequence[Phrase], others: Sequence[Box]) -> dict[Sid
     left = [p for p in row if max(box.left - REACH, left_end - 2) < p.box.right <= box.left + 2]
     over = [p for p in of_page if 0 <= p.box.bottom - box.top + 4 < ABOVE and _overlap(p.box, box)]
     column = [p for p in of_page if 0 <= p.box.bottom - box.top + 4 < COLUMN and _overlap(p.box, box)]
+    head = min(column, key=lambda p: p.box.bottom, default=None)
     found = {
         Side.RIGHT: min(right, key=lambda p: p.box.left, default=None),
         Side.LEFT: max(left, key=lambda p: p.box.right, default=None),
         Side.ABOVE: min(over, key=lambda p: p.box.bottom, default=None),
-        Side.COLUMN: min(column, key=lambda p: p.box.bottom, default=None),
+        Side.COLUMN: head,
+        Side.TITLE: _title(head.box, of_page) if head else None,
     }
     return {side: Label(one.text, _gap(box, one.box, side)) for side, one in found.items() if one}
+
+
+def _title(head: Box, of_page: Sequence[Phrase]) -> Phrase | None:
+    over = [p for p in of_page if 0 < p.box.bottom - head.bottom < TITLE and p.box.bottom > head.middle]
+    return min(over, key=lambda p: (p.box.bottom, p.box.left), default=None)
 
 
 def _gap(box: Box, words: Box, side: Side) -> float:
