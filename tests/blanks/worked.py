@@ -32,7 +32,11 @@ def corrected(one: Map, truth: Drawn) -> Map:
 
 def worked(form: FilledForm, family: Family = Family.FULL, seed: int = 1, *, flat: bool = False) -> Worked:
     """The form filled in on a drawn blank."""
-    paper = drawn(form.edition, family, seed)
+    return filled_on(drawn(form.edition, family, seed), form, flat=flat)
+
+
+def filled_on(paper: Drawn, form: FilledForm, *, flat: bool = False) -> Worked:
+    """The form filled in on that paper."""
     blank = read_blank(paper.pdf, "blank")
     form_number, printed = recognised(blank)
     one = corrected(map_of(blank, form_number, printed), paper)

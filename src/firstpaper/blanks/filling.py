@@ -177,6 +177,8 @@ def _fill(writer: "PdfWriter", widget: Any, entries: Mapping[Key, Entry]) -> Non
         return
     if entry is None:
         return
+    for one in line:  # a place that keeps a value of its own would hide that of its field
+        one.pop("/V", None)
     field[NameObject("/V")] = TextStringObject(entry.text)
     stream = look(Lettering.of(widget, writer.root_object), entry.text)
     from pypdf.generic import DictionaryObject  # noqa: PLC0415
