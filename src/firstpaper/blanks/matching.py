@@ -1,10 +1,10 @@
 """Which field takes which answer: one alignment of the whole form, and how sure it is of each pair.
 
-Three witnesses speak for a pair: the tooltip of the field, its name, and the words printed beside it. The best
-sum over all pairs that keeps both sides in their order down the pages is taken; two neighbours may have changed
-places. A pair is sure only where the whole would be clearly worse without it, and where neither side would
-rather go with another that would rather have it, too. Where a witness with much to say would choose other pairs,
-nothing on the form is sure. The same file gives the same pairs every time.
+Three witnesses speak for a pair: the tooltip of the field, its name, and the words printed beside it. The
+best sum over all pairs that keeps both sides in their order down the pages is taken; two neighbours may have
+changed places. A pair is sure only where the whole would be clearly worse without it, and where neither
+side would rather go with another that would rather have it, too. Where a witness with much to say would
+choose other pairs, nothing on the form is sure. The same file gives the same pairs every time.
 """
 
 from collections.abc import Iterable, Sequence
@@ -27,7 +27,7 @@ AGREES, LOUD = 0.85, 0.15
 """Which share of the best it could say a witness must say for the chosen pairs; whom that is asked of, as a
 share of what the loudest says."""
 LEAD = 0.25
-"""By how much the whole must be better with a pair than with any other, where one witness alone names it."""
+"""By how much the whole must be better with a pair than without it."""
 KIND = 0.02
 CLOSE = 24.0
 """How far from a field its words can be at most, in points. A third of an inch."""
