@@ -16,6 +16,8 @@ from firstpaper.forms.edition import ItemKind, all_editions
 from firstpaper.forms.explanation import FIGURE, Explanation, load_explanation
 from firstpaper.forms.explanations import concepts_of, paths, speaks_of, unknown_names
 from firstpaper.intake import asking
+from firstpaper.law.citation import CitationError
+from firstpaper.law.source import cited
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
 HARDEST = 8.0
@@ -38,6 +40,16 @@ WISHES = (
 """Questions of what the filer asks the court for, not of what is so: a box that one feeds is a choice."""
 ON_THE_SHEET = {"petitioner", "respondent", "party", "parties", "terminate", "jurisdiction", "cohabit"}
 """Barred words that the forms themselves print, so that they must be named."""
+
+
+TYPED = re.compile(
+    r"\b(?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve|eighteen|twenty|thirty|sixty|ninety)"
+    r"[ -](?:court |business |calendar )?(?:days?|weeks?|months?|years?|percent|dollars)\b|\$\d",
+    re.IGNORECASE,
+)
+"""A number that the law may have set, typed into the words; a figure keeps it dated."""
+HEDGES = ("as far as", "from memory", "not sure", "we have not read")
+"""Words that say how sure we are, for law that nobody here has read itself."""
 
 
 def problems(form: str) -> Iterator[str]:
@@ -65,11 +77,27 @@ def of_one(one: Explanation) -> Iterator[str]:
     yield from _missing_words(one)
     yield from _missing_sides(one)
     yield from _how_it_reads(one)
+    yield from _unread_law(one)
     yield from (f"{trap.practice} needs its other side, in but" for trap in one.traps if _one_sided(trap))
 
 
 def _one_sided(trap: object) -> bool:
     return trap.practice in OTHER_SIDE and not trap.but  # type: ignore[attr-defined]
+
+
+def _unread_law(one: Explanation) -> Iterator[str]:
+    """Law known only from what others write of it, told as if it were certain."""
+    for told in (*one.traps, *one.changes):
+        hedged = any(words in told.says.casefold() for words in HEDGES)
+        if told.cite not in ("", "common practice") and not hedged and _unread(told.cite):
+            yield f"{told.cite} was not read itself: say how sure we are: {told.says!r}"
+
+
+def _unread(citation: str) -> bool:
+    try:
+        return not all(each.source.certainty.confirmed for each in cited(citation))
+    except CitationError:
+        return False
 
 
 def _missing_words(one: Explanation) -> Iterator[str]:
@@ -100,6 +128,8 @@ def _how_it_reads(one: Explanation) -> Iterator[str]:
             yield f"grade {hard:.1f}, more than {HARDEST:.0f}: {plain!r}"
         if len(words(longest := longest_sentence(plain))) > LONGEST_SENTENCE:
             yield f"a sentence of more than {LONGEST_SENTENCE} words: {longest!r}"
+        if typed := TYPED.search(FIGURE.sub("", text)):
+            yield f"a number is typed, {typed[0]!r}; name its figure: {text!r}"
         for word in set(barred_words(plain)) - ON_THE_SHEET:
             yield f"a word that needs a plainer one, {word!r}: {plain!r}"
     if re.search(r"\b(P\d{1,2}|practice\.yaml)\b", " ".join(one.words)):
