@@ -11,6 +11,7 @@ import pytest
 
 from firstpaper.casefile import CaseFile
 from firstpaper.facts import DONT_KNOW
+from firstpaper.forms.explained_names import entries_called
 from firstpaper.intake import standing
 from tests.cli.person import Sitting, answers_of, facts_of, flat, without
 
@@ -43,6 +44,11 @@ def test_a_childless_divorce_with_every_word_on_the_way(
     assert "printed for all to see" in why
     assert "Your answer goes here on the petition: - page 1, caption: Your telephone number" in why
     assert sitting.file.case.petitioner.phone is None
+    (item,) = entries_called("cap.phone")
+    assert f"Type why again to read about FL-100, {item.item}: {item.title}" in why
+    page = sitting.type("why")
+    assert flat(item.read().means) in page
+    assert "printed for all to see" in sitting.type("why")
 
     assert "skip: leave this question for later" in sitting.type("help")
     sitting.type("skip")

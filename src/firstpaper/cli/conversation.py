@@ -41,6 +41,8 @@ class Conversation:
         self._terminal = terminal
         self._today = today
         self._habit = DayHabit(terminal)
+        self._whys = "", 0
+        """The question at which "why" was typed last, and how often."""
         self._does: dict[Command, Callable[[Asked], Asked | None]] = {
             Command.BACK: self._back,
             Command.WHY: self._why,
@@ -163,9 +165,13 @@ class Conversation:
     # --- the words known at every question --------------------------------------------------------------
 
     def _why(self, one: Asked) -> Asked | None:
-        from firstpaper.cli.explaining import question_page
+        """Why it is asked; asked again, what the items say that the answer feeds, one after the other."""
+        from firstpaper.cli.explaining import why_pages
 
-        self._terminal.say(question_page(one, self._today))
+        pages = why_pages(one, self._today)
+        times = self._whys[1] if self._whys[0] == one.key else 0
+        self._whys = one.key, (times + 1) % len(pages)
+        self._terminal.say(pages[times])
         return one
 
     def _review(self, one: Asked) -> Asked | None:

@@ -25,6 +25,17 @@ def item_page(entry: Entry, on: date, case_words: str = "") -> str:
     return "\n\n".join([*_page(entry, one), *filter(None, [case_words]), *_behind(one), *law])
 
 
+def item_paragraphs(entry: Entry, on: date) -> Iterator[str]:
+    """The explanation alone, without the commands behind it and without the words of the law."""
+    return _page(entry, entry.read().on(on))
+
+
+def place_words(entry: Entry) -> str:
+    """An item by its form and number, with what it is about."""
+    place = _("{form}, {item}: {title}")
+    return place.format(form=entry.form, item=_numbered(entry.item), title=_(entry.title))
+
+
 def item_page_data(entry: Entry, on: date) -> dict[str, object]:
     """The same for programs."""
     one = entry.read().on(on)
@@ -113,7 +124,7 @@ def in_this_case_data(stands: "InCase", case: "Case", on: date) -> dict[str, obj
 
 
 def _page(entry: Entry, one: Explanation) -> Iterator[str]:
-    yield _("{form}, {item}: {title}").format(form=one.form, item=_numbered(one.item), title=one.title)
+    yield place_words(entry)
     yield one.asks
     yield one.means
     if one.marked:

@@ -3,11 +3,13 @@
 from collections.abc import Iterator, Sequence
 from datetime import date
 
+from firstpaper.cli.explained import item_paragraphs, place_words
 from firstpaper.cli.findings import finding_words
 from firstpaper.cli.law_words import law_words, source_data
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
+from firstpaper.forms.explained_names import entries_fed_by
 from firstpaper.intake import Asked, asking, echo
 from firstpaper.intake.events import events
 from firstpaper.law.authority import Certainty
@@ -19,6 +21,18 @@ from firstpaper.locale import _
 def question_page(asked: Asked, on: date) -> str:
     """Why a question is asked, and what it feeds: rules by title, form items by number and label."""
     return "\n\n".join([asked.why, *_feeds(asked, on)])
+
+
+def why_pages(asked: Asked, on: date) -> Sequence[str]:
+    """Why a question is asked, then each item that its answer feeds, explained; every page names the next."""
+    fed = entries_fed_by(asked.question.key, asked.question.feeds.items)
+    pages = [question_page(asked, on), *("\n\n".join(item_paragraphs(one, on)) for one in fed)]
+    return [
+        "\n\n".join([page, _("Type why again to read about {place}").format(place=place_words(entry))])
+        if entry
+        else page
+        for page, entry in zip(pages, [*fed, None], strict=True)
+    ]
 
 
 def question_data(asked: Asked, on: date) -> dict[str, object]:

@@ -57,7 +57,7 @@ class InCase:
 
 def in_case(one: Explanation, case: Case, on: date) -> InCase:
     """The item in the standing facts of a case, for a filing on the day `on`."""
-    copies = copies_of(one, maker(one.form)(case, on))
+    copies = copies_of(one, _filled(one.form, case, on))
     resting_on = [each for each in asked(case) if each.question.key in one.questions]
     found = findings(case, on, one.rules)
     return InCase(
@@ -71,7 +71,13 @@ def in_case(one: Explanation, case: Case, on: date) -> InCase:
 
 def copies_of(one: Explanation, filled: Iterable[FilledForm]) -> tuple[Copy, ...]:
     """Each copy of its form, with the answers for what the explanation speaks of."""
-    return tuple((form, tuple(each for each in form.items if _speaks_of(one, each))) for form in filled)
+    same = (form for form in filled if form.form == one.form)
+    return tuple((form, tuple(each for each in form.items if _speaks_of(one, each))) for form in same)
+
+
+def _filled(form: str, case: Case, on: date) -> tuple[FilledForm, ...]:
+    """The copies that the case uses; an added page such as FL-105(A) comes with the form it is added to."""
+    return maker(form.partition("(")[0])(case, on)
 
 
 def _speaks_of(one: Explanation, each: ItemAnswer) -> bool:
@@ -86,7 +92,7 @@ def _later(
     before, told = _answers(copies), 0
     for day in _days_to_try(one, case, on, found):
         with suppress(NoEditionError, FigureNotInForce):
-            now = _answers(copies_of(one, maker(one.form)(case, day)))
+            now = _answers(copies_of(one, _filled(one.form, case, day)))
             new = tuple(each for name, each in now.items() if _differs(each, before.get(name)))
             before = now
             if new and told < MOST_DAYS:

@@ -5,7 +5,7 @@ be shown without loading the others.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -16,8 +16,8 @@ from firstpaper.forms.explanation import EXPLAINED, Explanation, load_explanatio
 MAIN = "FL-100"
 """The form that is meant where none is named."""
 _NAMED = re.compile(r"^(item|topic|title): *[\"']?(.+?)[\"']?$", re.MULTILINE)
-_CONCEPTS = re.compile(r"^concepts:(.+?)^(?=\w)", re.MULTILINE | re.DOTALL)
-_CONCEPT = re.compile(r"[\w.*]+")
+_LIST = re.compile(r"^(concepts|questions):(.+?)(?:^(?=\w)|\Z)", re.MULTILINE | re.DOTALL)
+_KEY = re.compile(r"[\w.*]+")
 _FORM = re.compile(r"(f[lw])(\d+)([a-z]?)")
 
 
@@ -30,6 +30,7 @@ class Entry:
     title: str
     topic: str
     concepts: tuple[str, ...]
+    questions: tuple[str, ...]
     path: Path
 
     @property
@@ -87,6 +88,15 @@ def parts_of(entry: Entry) -> tuple[Entry, ...]:
 def entry_of(form: str, concept: str) -> Entry | None:
     """The entry that speaks of a concept of a form."""
     return next((one for one in entries(form) if _has(one, concept)), None)
+
+
+def entries_fed_by(question: str, concepts: Sequence[str]) -> tuple[Entry, ...]:
+    """The entries that an answer leads to: of the petition's concepts, else those that name its question."""
+    main = (entry_of(MAIN, concept) for concept in concepts)
+    found = tuple(dict.fromkeys(one for one in main if one))
+    return found or tuple(
+        one for form in forms_explained() for one in entries(form) if question in one.questions
+    )
 
 
 def names() -> Iterator[str]:
@@ -153,12 +163,13 @@ def _plain(text: str) -> str:
 def _entry(form: str, path: Path) -> Entry:
     text = path.read_text(encoding="utf-8")
     told = {found[1]: found[2] for found in _NAMED.finditer(text)}
-    concepts = _CONCEPTS.search(text)
+    lists = {found[1]: tuple(_KEY.findall(found[2])) for found in _LIST.finditer(text)}
     return Entry(
         form=form,
         item=told.get("item", ""),
         title=told.get("title", ""),
         topic=told.get("topic", ""),
-        concepts=tuple(_CONCEPT.findall(concepts[1])) if concepts else (),
+        concepts=lists.get("concepts", ()),
+        questions=lists.get("questions", ()),
         path=path,
     )
