@@ -237,6 +237,19 @@ def test_in_danger_the_part_on_watched_visits_is_not_skipped() -> None:
     assert found["supervised"].action is Action.FILL
 
 
+@pytest.mark.parametrize(
+    ("wanted", "action", "says"),
+    [(True, Action.FILL, "You ask that somebody watches"), (False, Action.BLANK, "You chose not to ask")],
+)
+def test_whether_watched_visits_are_asked_for_is_what_the_filer_said(
+    wanted: bool, action: Action, says: str
+) -> None:
+    custody = {"physical": "petitioner", "sheets": ["fl_311"], "supervised": wanted}
+    found = forms(**CHILD, custody=custody, safety={"dangers": ["violence"]})["FL-311", ""]
+    assert found["supervised"].action is action
+    assert says in found["supervised"].because
+
+
 def test_the_custody_sheet_is_there_only_where_it_was_chosen() -> None:
     assert ("FL-311", "") not in forms(**CHILD, custody={"sheets": []})
     assert ("FL-311", "") not in forms(children={"family": []}, custody={"sheets": ["fl_311"]})

@@ -171,6 +171,17 @@ def test_nothing_of_a_service_by_the_filer_is_filled_in() -> None:
     assert personally_served_on(case(**done), ON) is None
 
 
+def test_a_conservator_gets_a_set_too_and_neither_box_of_the_summons_is_marked_for_them() -> None:
+    # Code Civ. Proc. 416.70
+    plain, conserved = form("FL-115", case()), form("FL-115", case(people__special=("other_side_conserved",)))
+
+    assert plain["notice.individual"].action is Action.MARK
+    for concept in ("notice.individual", "notice.other"):
+        assert conserved[concept].action is Action.BLANK
+        assert "Both get a full set" in conserved[concept].because
+        assert conserved[concept].authority == "Code Civ. Proc. 416.70"
+
+
 def test_nobody_mails_a_form_to_somebody_who_cannot_be_found() -> None:
     # Code Civ. Proc. 415.50; Cal. Rules of Court 5.72
     gone = case(people__special=("other_side_missing",))

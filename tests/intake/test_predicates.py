@@ -40,6 +40,8 @@ FREE: Told = TOGETHER | {"joint.pressed": False}
 WILLING: Told = FREE | {"joint.willing": True}
 SMALL: Told = SAFE | {"shortcuts.look_at": ["small"], "children.family": []}
 WAIVER: Told = SAFE | {"shortcuts.look_at": ["fee_waiver"]}
+ANOTHER: Told = {"matter.other_case": True}
+BEFORE: Told = ANOTHER | {"matter.other_case_kinds": ["union"]}
 AFRAID: Told = FIRST | {"safety.dangers": ["afraid"]}
 AFRAID_AND_POOR: Told = AFRAID | {"waiver.wanted": True}
 
@@ -103,6 +105,11 @@ HOLDS: tuple[Example, ...] = (
         {"children.family": ["from_others"], "children.others_in_union": True},
     ),
     ("has_another_case", "another case", {"matter.other_case": True}),
+    ("is_registered_elsewhere", "elsewhere", {"matter.unions": ["marriage", "partners_elsewhere"]}),
+    ("asked_before_to_end_the_union", "yes", BEFORE),
+    ("must_hide_the_address", "hide", {"safety.dangers": ["afraid", "hide_address"]}),
+    ("parents_and_told_of_violence", "violence", MINORS | {"safety.dangers": ["violence"]}),
+    ("parents_and_told_of_violence", "an order", MINORS | {"safety.dangers": ["restraining_order"]}),
     ("knows_of_no_other_case", "none", {"matter.other_case": False}),
     ("place_of_the_wedding_serves_nobody", "a divorce", {"matter.unions": ["marriage"]}),
     ("petitioner_came_from_outside", "abroad", {"residence.petitioner.previous_county": ""}),
@@ -340,6 +347,16 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("others_were_born_in_the_union", "none was", {"children.family": ["from_others"]}),
     ("words_of_separation_are_in_doubt", "a day", BROKE_UP | {"grounds.reason": "irreconcilable"}),
     ("has_another_case", "none", {"matter.other_case": False}),
+    ("is_registered_elsewhere", "here", {"matter.unions": ["partners_california"]}),
+    ("asked_before_to_end_the_union", "another kind", ANOTHER | {"matter.other_case_kinds": ["children"]}),
+    (
+        "asked_before_to_end_the_union",
+        "taken back",
+        BEFORE | {"matter.other_case": False},
+    ),
+    ("must_hide_the_address", "fear alone", {"safety.dangers": ["afraid"]}),
+    ("parents_and_told_of_violence", "fear alone", MINORS | {"safety.dangers": ["afraid"]}),
+    ("parents_and_told_of_violence", "no child", {"children.family": [], "safety.dangers": ["violence"]}),
     ("knows_of_no_other_case", "one", {"matter.other_case": True}),
     ("place_of_the_wedding_serves_nobody", "a nullity", NULLITY | {"matter.unions": ["marriage"]}),
     ("petitioner_came_from_outside", "Kern", {"residence.petitioner.previous_county": "Kern"}),

@@ -2,7 +2,15 @@
 
 from collections.abc import Iterable
 
-from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
+from firstpaper.facts.choices import (
+    CustodySheet,
+    CustodyTo,
+    Declaration,
+    Family,
+    FoundViolent,
+    Parentage,
+    VisitsTo,
+)
 from firstpaper.facts.count import MOST_COUNTED, Count
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
@@ -81,5 +89,7 @@ class Custody(Facts):
     physical: Told[CustodyTo] = None
     visits: Told[VisitsTo] = None
     other_words: Told[Line] = None
+    violence_found: Told[FoundViolent] = None
+    supervised: Told[bool] = None
     sheets: Told[tuple[CustodySheet, ...]] = None
     plan: Told[Paragraph] = None

@@ -206,6 +206,15 @@ class VisitsTo(StrEnum):
     NOT_ASKED = "not_asked"
 
 
+class FoundViolent(StrEnum):
+    """Whom a court has found to be violent lately, or convicted of it."""
+
+    RESPONDENT = "respondent"
+    PETITIONER = "petitioner"
+    BOTH = "both"
+    NOBODY = "nobody"
+
+
 class CustodySheet(StrEnum):
     """Detailed custody sheets that may go behind item 6. Several may be chosen."""
 

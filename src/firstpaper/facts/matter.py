@@ -10,9 +10,13 @@ from firstpaper.facts.told import Told
 
 
 class Matter(Facts):
-    """The kind of case, and whether another one is open."""
+    """The kind of case, and whether another one is open.
+
+    `registration` says where partners registered outside California, and what the paper calls it.
+    """
 
     unions: Told[tuple[Union, ...]] = None
+    registration: Told[Name] = None
     kind: Told[Kind] = None
     amended: Told[bool] = None
     case_number: Told[Number] = None
@@ -22,6 +26,7 @@ class Matter(Facts):
     other_side_answered: Told[bool] = None
     other_case: Told[bool] = None
     other_case_kinds: Told[tuple[OtherCase, ...]] = None
+    separation_judgment: Told[bool] = None
     other_case_words: Told[CaseLine] = None
 
 

@@ -12,6 +12,7 @@ class Safety(Facts):
     understood: Told[bool] = None
     here: Told[SafeHere] = None
     dangers: Told[tuple[Danger, ...]] = None
+    safe_at_home: Told[bool] = None
     typist: Told[Typist] = None
 
 

@@ -18,6 +18,7 @@ def _phrases() -> Mapping[str, str]:
     return {
         "is_married": _("you two are married"),
         "is_registered": _("you two registered as partners, here or elsewhere"),
+        "is_registered_elsewhere": _("you two registered as partners outside California"),
         "wants_legal_separation": _("you ask for a legal separation"),
         "wants_nullity": _("you ask for a nullity"),
         "wants_divorce_or_separation": _("you ask for a divorce or a legal separation"),
@@ -30,6 +31,11 @@ def _phrases() -> Mapping[str, str]:
             "you do not know when it was said, or one of you cannot make decisions"
         ),
         "has_another_case": _("there is another court case about you two or your children"),
+        "asked_before_to_end_the_union": _(
+            "one of you has asked a court before to end the marriage or partnership"
+        ),
+        "must_hide_the_address": _("the other person must not learn where you live"),
+        "parents_and_told_of_violence": _("you two have a child together, and you told of violence"),
         "needs_interpreter": _("somebody needs an interpreter in court"),
         **_where_the_two_live(),
         "may_be_of_the_union_in_law": _(

@@ -17,6 +17,7 @@ from firstpaper.facts.choices import (
     CommunityHow,
     CustodySheet,
     CustodyTo,
+    Danger,
     Declaration,
     Family,
     Fees,
@@ -26,6 +27,7 @@ from firstpaper.facts.choices import (
     Lives,
     NullityFiler,
     NullityGround,
+    OtherCase,
     Parentage,
     Reason,
     SeparateHow,
@@ -49,6 +51,11 @@ def is_registered(case: Case) -> bool:
     """The two are registered partners, here or elsewhere."""
     unions = _several(case, "matter.unions")
     return Union.PARTNERS_CALIFORNIA in unions or Union.PARTNERS_ELSEWHERE in unions
+
+
+def is_registered_elsewhere(case: Case) -> bool:
+    """The two are partners under the law of another state or country."""
+    return Union.PARTNERS_ELSEWHERE in _several(case, "matter.unions")
 
 
 def wants_legal_separation(case: Case) -> bool:
@@ -85,6 +92,16 @@ def turns_separation_into_divorce(case: Case) -> bool:
 def has_another_case(case: Case) -> bool:
     """Another court case about the family is open, or its orders still hold."""
     return known(case.matter.other_case) is True
+
+
+def asked_before_to_end_the_union(case: Case) -> bool:
+    """One of the two has asked a court before to end the marriage or partnership."""
+    return has_another_case(case) and OtherCase.UNION in _several(case, "matter.other_case_kinds")
+
+
+def must_hide_the_address(case: Case) -> bool:
+    """The other side must not learn where the filer lives."""
+    return Danger.HIDE_ADDRESS in _several(case, "safety.dangers")
 
 
 def needs_interpreter(case: Case) -> bool:
@@ -310,6 +327,13 @@ def knows_of_a_case_about_the_children(case: Case) -> bool:
 def knows_of_a_protective_order(case: Case) -> bool:
     """The filer fills in form FL-105 and knows of a restraining order that holds now."""
     return fills_in_the_declaration(case) and bool(known(case.uccjea.orders))
+
+
+def parents_and_told_of_violence(case: Case) -> bool:
+    """The two have a child together, and the filer told of violence or of an order against it."""
+    signs = (Danger.VIOLENCE, Danger.RESTRAINING_ORDER)
+    told = _several(case, "safety.dangers")
+    return has_children_together(case) and any(sign in told for sign in signs)
 
 
 def custody_goes_to_somebody_else(case: Case) -> bool:

@@ -68,6 +68,8 @@ def _address(case: Case) -> Iterator[Answer]:
 
 
 def _address_words(case: Case) -> str:
+    if known(case.safety.safe_at_home):
+        return _("Write the address that Safe at Home gave you. Never write where you live.")
     if Danger.HIDE_ADDRESS in (known(case.safety.dangers) or ()):
         return _(
             "The other side will see this. Use only the safe mailing address. Never write where you live."

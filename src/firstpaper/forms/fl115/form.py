@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.facts import Case, Day, DontKnow
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.facts.choices import ServiceMethod, Special
 from firstpaper.forms.answer import Answer, blank, mark, sign, write
 from firstpaper.forms.edition import edition_for, is_known
 from firstpaper.forms.filled import FilledForm, filled
@@ -50,7 +50,7 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield from _by_mail(case, on)
     other = _("Only where a judge ordered another way of service, such as a newspaper.")
     yield blank("other", other, "Code Civ. Proc. 415.50; Cal. Rules of Court, rule 5.72")
-    yield from _notice()
+    yield from _notice(case)
     yield from _server()
 
 
@@ -123,12 +123,25 @@ def _when(concept: str, told: Day | DontKnow | None) -> Answer:
     return write(concept, on_the_sheet(known_day), recorded)
 
 
-def _notice() -> Iterator[Answer]:
+def _notice(case: Case) -> Iterator[Answer]:
+    if Special.OTHER_SIDE_CONSERVED in (known(case.people.special) or ()):
+        yield from _two_sets()
+        return
     person = _("The other side is served as a person. The same box is marked on the summons.")
     yield mark("notice.individual", person, "Code Civ. Proc. 412.30, 417.10(a)")
     yield blank(
         "notice.other", _("Only where the papers are for a minor or for somebody with a conservator.")
     )
+
+
+def _two_sets() -> Iterator[Answer]:
+    """A conservator and the person are both served; which box a judge wants is for somebody to look at."""
+    both = _(
+        "The other side has a conservator. Both get a full set, and each needs a proof of their own. On the "
+        "summons for them, ask the self-help center which box to mark."
+    )
+    for concept in ("notice.individual", "notice.other"):
+        yield blank(concept, both, "Code Civ. Proc. 416.70")
 
 
 def _server() -> Iterator[Answer]:

@@ -68,6 +68,11 @@ def _row(child: ListedChild, wishes: Wishes) -> tuple[str, ...]:
 
 
 def _supervised(case: Case) -> Answer:
+    if known(case.custody.supervised):
+        asked = _("You ask that somebody watches the visits. Mark this part. Say who could do it, and why.")
+        return fill("supervised", asked, "Fam. Code 3044")
+    if known(case.custody.supervised) is False:
+        return blank("supervised", _("You chose not to ask for it."))
     if known(case.safety.dangers) == ():
         return blank("supervised", _("You told us of no danger."))
     ask = _("You can ask that somebody watches the visits. Get help with this part, and say why.")

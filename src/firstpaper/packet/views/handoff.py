@@ -196,10 +196,14 @@ def _unions(brief: Brief) -> Iterator[Line]:
         dates = brief.case.dates
         key = "dates.married_on" if married else "dates.registered_on"
         began = echo(key, dates.married_on if married else dates.registered_on)
-        place = known(dates.married_place) if married else None
+        place = known(dates.married_place) if married else _registered_at(brief.case, union)
         began = _("{day}, {place}").format(day=began, place=place) if place else began
         span = length(brief.case, union)
         yield Line(label, f"{began} ({span})" if span else began)
+
+
+def _registered_at(case: Case, union: Union) -> str | None:
+    return known(case.matter.registration) if union is Union.PARTNERS_ELSEWHERE else None
 
 
 def _residents(brief: Brief) -> str:

@@ -11,12 +11,14 @@ from firstpaper.law.register import rule
 from firstpaper.law.words import help_first, spaced
 from firstpaper.locale import _
 
+JUDGMENT = "matter.separation_judgment"
 OTHER, KINDS, WORDS = "matter.other_case", "matter.other_case_kinds", "matter.other_case_words"
 
 
 @rule(
     "Another court case",
     cite=(
+        "Fam. Code 2347",
         "Fam. Code 3429(a)(1)-(2)",
         "Fam. Code 3429(d)",
         "Fam. Code 3423",
@@ -49,6 +51,9 @@ def other_case(case: Case, on: date) -> list[Found]:
     there first, the court here must wait and talk to that court (Fam. Code 3426). The court of a tribe
     and of another country count like that of a state (Fam. Code 3404, 3405). The divorce itself can go on
     here.
+
+    An earlier judgment of legal separation. It does not bar a later divorce (Fam. Code 2347). What it
+    settled stays settled, so the new petition asks for less.
 
     Juvenile court and guardianship. While a case in juvenile court is open because a child was found to
     need protection, that court alone decides about custody (Welf. & Inst. Code 302, 304). A guardian keeps
@@ -106,11 +111,26 @@ def _denied() -> Found:
     )
 
 
+def _after_separation() -> tuple[str, str]:
+    return (
+        _(
+            "A court has already given a judgment of legal separation. It does not bar a divorce. But what "
+            "it decided about property, support and children still holds."
+        ),
+        _(
+            "Bring that judgment. Ask in which case, and with which petition, to ask for the divorce, and "
+            "what is left to decide. {help}"
+        ).format(help=help_first()),
+    )
+
+
 def _by_kind(case: Case) -> list[Found]:
     """What each kind of case changes here."""
     words = _kinds()
+    if known(case.matter.separation_judgment):
+        words[OtherCase.UNION] = _after_separation()
     return [
-        Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, *words[one], facts=(KINDS, "uccjea.cases"))
+        Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, *words[one], facts=(KINDS, JUDGMENT, "uccjea.cases"))
         for one in other_cases(case)
         if one in words
     ]

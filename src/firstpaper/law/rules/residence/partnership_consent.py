@@ -43,15 +43,43 @@ def partnership_consent(case: Case, on: date) -> Sequence[Found]:
             Found(
                 outcome=Outcome.NOT_MET,
                 weight=Weight.GET_ADVICE,
-                says=_(
-                    "Your partnership was registered outside California. "
-                    "So one of you must have lived here long enough, as in a marriage."
-                ),
+                says=_outside(known(case.matter.registration)),
                 do=_(
                     "Show the certificate to a lawyer or the self-help center: not each kind of partnership "
                     "counts here. One that only a city or a county keeps a list of is not one of the state's."
                 ),
-                facts=("matter.unions", "matter.kind"),
+                facts=("matter.unions", "matter.kind", "matter.registration"),
             )
         )
+    if Union.PARTNERS_ELSEWHERE in unions and _names_california(known(case.matter.registration)):
+        found.append(_clash())
     return found
+
+
+def _outside(where: str | None) -> str:
+    if not where:
+        return _(
+            "Your partnership was registered outside California. "
+            "So one of you must have lived here long enough, as in a marriage."
+        )
+    return _(
+        "Your partnership was registered outside California ({where}). "
+        "So one of you must have lived here long enough, as in a marriage."
+    ).format(where=where)
+
+
+def _names_california(where: str | None) -> bool:
+    return "california" in (where or "").casefold()
+
+
+def _clash() -> Found:
+    return Found(
+        Outcome.NOT_MET,
+        Weight.LOOK_AGAIN,
+        _("You said that you registered elsewhere, and where you told us the place, you named California."),
+        _(
+            "Look at the paper: if California's Secretary of State sent it, change the first answer. Item 2b "
+            "hangs on it."
+        ),
+        facts=("matter.unions", "matter.registration"),
+    )

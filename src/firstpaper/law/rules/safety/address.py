@@ -11,7 +11,7 @@ from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 
-DANGERS, MAILING = "safety.dangers", "petitioner.mailing"
+DANGERS, PROGRAM, MAILING = "safety.dangers", "safety.safe_at_home", "petitioner.mailing"
 
 
 @rule(
@@ -55,11 +55,8 @@ def _each(case: Case, on: date) -> Iterator[Found]:
             _("The other side must not learn where you live. The papers still show {what}.").format(
                 what=_what_shows(case, on)
             ),
-            _(
-                "Ask about California's Safe at Home program before you file. Use only an address that is "
-                "safe for mail. If the county gives you away, talk to a lawyer first."
-            ),
-            facts=(DANGERS,),
+            _use_the_programs(case),
+            facts=(DANGERS, PROGRAM),
             cite=("Gov. Code 6205", "Gov. Code 6207"),
         )
         if mailing:
@@ -73,6 +70,19 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         yield _look_at_mailing(
             _("Your mailing address will stand on the first page, and the other side gets a copy.")
         )
+
+
+def _use_the_programs(case: Case) -> str:
+    if known(case.safety.safe_at_home):
+        return _(
+            "You are in Safe at Home: use the program's address on every form, and never your own. Show the "
+            "clerk your card. Ask the program how papers for you reach you, and whether your name can be "
+            "kept off public lists. If the county gives you away, talk to a lawyer first."
+        )
+    return _(
+        "Ask about California's Safe at Home program before you file. Use only an address that is "
+        "safe for mail. If the county gives you away, talk to a lawyer first."
+    )
 
 
 def _what_shows(case: Case, on: date) -> str:

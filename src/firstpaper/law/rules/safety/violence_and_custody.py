@@ -3,11 +3,12 @@
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CustodyTo, Danger
+from firstpaper.facts.choices import CustodySheet, CustodyTo, Danger, FoundViolent
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children, listed_children, unborn
 from firstpaper.law.register import rule
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 DANGERS = "safety.dangers"
@@ -51,16 +52,41 @@ def violence_and_custody(case: Case, on: date) -> Found | None:
     ).format(years=figure("children.violence_presumption_years", on).value)
     if _asks_for_joint(case, on):
         says = _("{says} Your petition asks for joint custody.").format(says=says)
+    says = spaced((says, _finding(case)))
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         says,
-        _(
-            "We cannot say whether this rule applies. Talk to a lawyer or a violence advocate before you "
-            "file."
-        ),
-        facts=(DANGERS, "custody.legal", "custody.physical"),
+        spaced((_advice(), _watched_visits(case))),
+        facts=(DANGERS, "custody.legal", "custody.physical", "custody.violence_found", "custody.supervised"),
     )
+
+
+def _advice() -> str:
+    return _(
+        "We cannot say whether this rule applies. Talk to a lawyer or a violence advocate before you file."
+    )
+
+
+def _finding(case: Case) -> str:
+    """What the filer told of a judge's finding: the rule turns on it."""
+    found = known(case.custody.violence_found)
+    if found in (None, FoundViolent.NOBODY):
+        return ""
+    if found is FoundViolent.RESPONDENT:
+        return _("You told us of such a finding against the other side. Bring that order or judgment.")
+    if found is FoundViolent.PETITIONER:
+        return _("You told us of such a finding against you. Get a lawyer before you ask for custody.")
+    return _("You told us of such a finding against both of you. Get a lawyer before you ask for custody.")
+
+
+def _watched_visits(case: Case) -> str:
+    """Where to ask for supervised visits: the petition's own line has no place for it."""
+    if not known(case.custody.supervised):
+        return ""
+    if CustodySheet.FL_311 in (known(case.custody.sheets) or ()):
+        return _("You ask for supervised visits: form FL-311 has a part for it.")
+    return _("You ask for supervised visits. Form FL-311 has a part for it: add that form to the petition.")
 
 
 def _asks_for_joint(case: Case, on: date) -> bool:
