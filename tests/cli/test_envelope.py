@@ -82,7 +82,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ["asset", "debt", "schedule", "income", "open", "changed", "left_out"],
     ),
     "record": (
-        ["record", "home.case", "filed", "day=11/30/2026"],
+        ["record", "home.case", "filed", "day=2026-11-30"],
         ["on", "event", "changed", "recorded", "not_told", "notes", "new_dates"],
     ),
     "dates": (
@@ -144,7 +144,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "blank": (["blank", "letter.txt"], "blank_not_a_pdf"),
     "compare": (["compare", "home.case", "filled.pdf", "--blanks", "nowhere"], "no_blank"),
     "schedule": (["schedule", "home.case", "add", "boat", "value=5"], "nothing_to_list"),
-    "record": (["record", "home.case", "filed", "day=1/1/2031"], "detail_refused"),
+    "record": (["record", "home.case", "filed", "day=2031-01-01"], "detail_refused"),
     "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
     "undo": (["undo", "gone.case"], "case_file_missing"),
     "seal": (["seal", "home.case"], "passphrase_needed"),

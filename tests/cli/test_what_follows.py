@@ -99,10 +99,10 @@ def test_what_is_recorded_gives_the_dates_of_the_table(
 
 
 def test_an_event_is_recorded_with_what_follows_from_it(firstpaper: Firstpaper) -> None:
-    filed = firstpaper("record", "filed", "day=11/25/2026", "number=26FL001234", "fee=paid", on="2026-11-30")
+    filed = firstpaper("record", "filed", "day=2026-11-25", "number=26FL001234", "fee=paid", on="2026-11-30")
     assert filed["changed"] == ["record.case_number", "record.fee", "record.filed_on"]
     assert filed["not_told"] == ["record.joint"]
-    served = firstpaper("record", "served", "method=personal", "day=11/26/2026", on="2026-11-30")
+    served = firstpaper("record", "served", "method=personal", "day=2026-11-26", on="2026-11-30")
     new = {each["key"]: (each["target"], each["rolled"]) for each in served["new_dates"]}
     assert new["response.petition"] == ("2026-12-26", "2026-12-28")
     assert new["waiting.earliest_end"] == ("2027-05-27", "2027-05-27")
@@ -113,9 +113,9 @@ def test_an_event_is_recorded_with_what_follows_from_it(firstpaper: Firstpaper) 
 
 def test_a_day_the_court_was_closed_moves_the_dates_that_fall_on_it(firstpaper: Firstpaper) -> None:
     """Code Civ. Proc. 12b, over the court holidays published for November 2026."""
-    firstpaper("record", "filed", "day=10/20/2026")
-    firstpaper("record", "served", "method=personal", "day=10/26/2026")
-    closed = firstpaper("record", "closed", "closed=11/25/2026, power cut", on="2026-11-25")
+    firstpaper("record", "filed", "day=2026-10-20")
+    firstpaper("record", "served", "method=personal", "day=2026-10-26")
+    closed = firstpaper("record", "closed", "closed=2026-11-25, power cut", on="2026-11-25")
     moved = {each["key"]: (each["target"], each["rolled"]) for each in closed["new_dates"]}
     assert moved["response.petition"] == ("2026-11-25", "2026-11-30")
     assert moved["response.default_from"] == ("2026-12-01", "2026-12-01")
@@ -126,8 +126,8 @@ def test_a_day_the_court_was_closed_moves_the_dates_that_fall_on_it(firstpaper: 
 
 
 def test_recording_again_corrects_and_keeps_the_rest(firstpaper: Firstpaper) -> None:
-    firstpaper("record", "filed", "day=11/25/2026", "number=26FL001234")
-    again = firstpaper("record", "filed", "day=11/24/2026")
+    firstpaper("record", "filed", "day=2026-11-25", "number=26FL001234")
+    again = firstpaper("record", "filed", "day=2026-11-24")
     assert again["changed"] == ["record.filed_on"]
     assert again["recorded"][0]["facts"] == {
         "record.filed_on": "2026-11-24",
@@ -138,9 +138,9 @@ def test_recording_again_corrects_and_keeps_the_rest(firstpaper: Firstpaper) -> 
 
 
 def test_an_event_is_taken_out_with_what_hung_on_it(firstpaper: Firstpaper) -> None:
-    firstpaper("record", "filed", "day=11/2/2026")
-    firstpaper("record", "served", "method=acknowledgment", "mailed=11/3/2026")
-    firstpaper("record", "acknowledged", "day=11/16/2026", "back=11/20/2026")
+    firstpaper("record", "filed", "day=2026-11-02")
+    firstpaper("record", "served", "method=acknowledgment", "mailed=2026-11-03")
+    firstpaper("record", "acknowledged", "day=2026-11-16", "back=2026-11-20")
     data = firstpaper("record", "--undo", "served")
     assert data["changed"] == [
         "record.service.acknowledged_on",
@@ -170,10 +170,10 @@ def test_before_the_filing_every_date_is_planned_for_the_day_given(firstpaper: F
 
 def test_three_tries_are_asked_for_only_from_2027_on(firstpaper: Firstpaper) -> None:
     """Code Civ. Proc. 415.20(b)(2) as operative January 1, 2027 (Stats. 2025, ch. 563)."""
-    firstpaper("record", "filed", "day=12/1/2026")
+    firstpaper("record", "filed", "day=2026-12-01")
 
     def ids(day: str) -> list[str]:
-        left = f"day={day}", f"mailed={day}", "attempts=12/2/2026 8 am"
+        left = f"day={day}", f"mailed={day}", "attempts=2026-12-02 8 am"
         notes = firstpaper("record", "served", "method=substituted", *left)["notes"]
         firstpaper("record", "--undo", "served")
         return [one["id"] for one in notes if one["weight"] == "get_advice"]
@@ -184,31 +184,32 @@ def test_three_tries_are_asked_for_only_from_2027_on(firstpaper: Firstpaper) -> 
 
 # --- what is refused ------------------------------------------------------------------------------------
 
-FILED = ["filed", "day=12/1/2026"]
-SERVED = ["served", "method=personal", "day=12/5/2026"]
+FILED = ["filed", "day=2026-12-01"]
+SERVED = ["served", "method=personal", "day=2026-12-05"]
 REFUSED = {
-    "served before it was filed": ([FILED], ["served", "method=personal", "day=11/5/2026"], "not_possible"),
-    "filed after it was served": ([FILED, SERVED], ["filed", "day=12/6/2026"], "not_possible"),
-    "answered before it was filed": ([FILED], ["response", "day=11/30/2026"], "not_possible"),
-    "proved before it was served": ([FILED, SERVED], ["proof", "day=12/4/2026"], "not_possible"),
-    "a default before the service": ([FILED, SERVED], ["default", "day=12/4/2026"], "not_possible"),
+    "served before it was filed": ([FILED], ["served", "method=personal", "day=2026-11-05"], "not_possible"),
+    "filed after it was served": ([FILED, SERVED], ["filed", "day=2026-12-06"], "not_possible"),
+    "answered before it was filed": ([FILED], ["response", "day=2026-11-30"], "not_possible"),
+    "proved before it was served": ([FILED, SERVED], ["proof", "day=2026-12-04"], "not_possible"),
+    "a default before the service": ([FILED, SERVED], ["default", "day=2026-12-04"], "not_possible"),
     "signed before it was mailed": (
-        [FILED, ["served", "method=acknowledgment", "day=12/5/2026"]],
-        ["acknowledged", "day=12/4/2026"],
+        [FILED, ["served", "method=acknowledgment", "day=2026-12-05"]],
+        ["acknowledged", "day=2026-12-04"],
         "not_possible",
     ),
     "a joint petition before the law had them": (
         [],
-        ["filed", "day=12/31/2025", "joint=yes"],
+        ["filed", "day=2025-12-31", "joint=yes"],
         "not_possible",
     ),
-    "a day to come": ([], ["filed", "day=12/31/2027"], "detail_refused"),
-    "no such day": ([], ["filed", "day=2/30/2026"], "detail_refused"),
-    "a social security number": ([], ["filed", "day=12/1/2026", "number=123-45-6789"], "detail_refused"),
+    "a day to come": ([], ["filed", "day=2027-12-31"], "detail_refused"),
+    "a day that can be read two ways": ([], ["filed", "day=12/1/2026"], "detail_refused"),
+    "no such day": ([], ["filed", "day=2026-02-30"], "detail_refused"),
+    "a social security number": ([], ["filed", "day=2026-12-01", "number=123-45-6789"], "detail_refused"),
     "a way that is none": ([FILED], ["served", "method=pigeon"], "detail_refused"),
     "a detail of another way": (
         [FILED],
-        ["served", "method=personal", "mailed=12/5/2026"],
+        ["served", "method=personal", "mailed=2026-12-05"],
         "detail_does_not_fit",
     ),
     "a detail nobody knows": ([FILED], ["served", "method=personal", "shoe=44"], "no_such_detail"),
@@ -217,11 +218,11 @@ REFUSED = {
     "only the number": ([], ["filed", "number=26FL001234"], "not_told"),
     "a form back that never went out": (
         [FILED, SERVED],
-        ["acknowledged", "day=12/6/2026"],
+        ["acknowledged", "day=2026-12-06"],
         "event_does_not_fit",
     ),
-    "ended together though filed alone": ([FILED], ["revoked", "day=12/6/2026"], "event_does_not_fit"),
-    "an event nobody knows": ([], ["married", "day=12/1/2026"], "no_such_event"),
+    "ended together though filed alone": ([FILED], ["revoked", "day=2026-12-06"], "event_does_not_fit"),
+    "an event nobody knows": ([], ["married", "day=2026-12-01"], "no_such_event"),
     "no event": ([], [], "event_needed"),
     "taking out what is not there": ([], ["--undo", "served"], "not_recorded"),
 }

@@ -107,7 +107,9 @@ def test_a_number_means_that_row_and_no_number_a_new_one() -> None:
         ("asset,words\n" + "\n" * 2000, 1001, "", "too many rows"),
         ("asset," + "x" * 1_100_000, None, "", "too large"),
         ("asset,acquired_on\n1,Jun-19\n", 2, "acquired_on", ""),
-        ("asset,acquired_on\n1,12/1/2026\n", 2, "acquired_on", "still to come"),
+        ("asset,acquired_on\n1,2026-12-01\n", 2, "acquired_on", "still to come"),
+        ("asset,acquired_on\n1,03/04/2016\n", 2, "acquired_on", "can be read two ways"),
+        ("asset,acquired_on\n1,03/04/2016\n2,23/04/2016\n3,04/23/2016\n", 2, "acquired_on", "two ways"),
     ],
 )
 def test_what_cannot_be_used_is_named_by_row_and_column(
@@ -115,6 +117,11 @@ def test_what_cannot_be_used_is_named_by_row_and_column(
 ) -> None:
     found = [one for one in refused(text) if (one.line, one.key) == (row, column)]
     assert any(says in one.message for one in found), refused(text)
+
+
+@pytest.mark.parametrize(("other", "day"), [("04/23/2016", Day(2016, 3, 4)), ("23/04/2016", Day(2016, 4, 3))])
+def test_another_cell_shows_how_a_spreadsheet_turned_the_days(other: str, day: Day) -> None:
+    assert read(f"asset,acquired_on\n1,03/04/2016\n2,{other}\n").asset[0].acquired_on == day
 
 
 def test_every_problem_is_told_and_nothing_is_half_taken() -> None:

@@ -7,6 +7,7 @@ from firstpaper.cli.suggesting import closest
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerRefused, Asked, asked, put, read_answer
+from firstpaper.intake.reading.day_order import one_reading
 
 
 class NoSuchAnswer(UserError):
@@ -44,6 +45,6 @@ def _applying(case: Case, name: str) -> Asked:
 
 def _with_answer(case: Case, one: Asked, text: str, today: date) -> Case:
     try:
-        return put(case, one.key, read_answer(one, text, today) if text else None)
+        return put(case, one.key, read_answer(one, one_reading(one.kind, text), today) if text else None)
     except AnswerRefused as refused:
         raise AnswerNotRead(what=one.key, reason=refused.message) from None

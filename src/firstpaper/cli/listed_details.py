@@ -18,6 +18,7 @@ from firstpaper.intake.listing import (
     with_told,
 )
 from firstpaper.intake.only_if import only_if
+from firstpaper.intake.reading.day_order import one_reading
 
 MOST_SHOWN = 12
 """Where there are no more names than this, all of them are shown to somebody who mistypes one."""
@@ -152,7 +153,9 @@ def _with_value(case: Case, key: str, text: str, today: date) -> Case:
     asked = asking(key, case)
     assert asked is not None
     try:
-        return with_told(case, key, read_answer(asked, text, today) if text else None)
+        return with_told(
+            case, key, read_answer(asked, one_reading(asked.kind, text), today) if text else None
+        )
     except AnswerRefused as refused:
         raise FactRefused(what=_short_key(key), reason=refused.message) from None
 

@@ -26,6 +26,7 @@ from firstpaper.intake import (
     standing,
 )
 from firstpaper.intake.events import details, event, events, told_with, with_detail
+from firstpaper.intake.reading.day_order import one_reading
 from firstpaper.law.finding import Finding, Weight
 from firstpaper.law.register import findings
 from firstpaper.locale import _
@@ -55,7 +56,7 @@ class EventNeeded(UserError):
 class NoSuchDetail(UserError):
     """There is no detail called {what} in the event {name}, so nothing was recorded.
 
-    Details look like this: day=12/1/2026. In this event you can tell: {close}.
+    Details look like this: day=2026-12-01. In this event you can tell: {close}.
     """
 
     code = "no_such_detail"
@@ -168,7 +169,7 @@ def _with_value(case: Case, one: Asked, name: str, text: str, today: date) -> Ca
     if text.lower() in NOTHING:
         return with_detail(case, one.key, None)
     try:
-        return with_detail(case, one.key, read_answer(one, text, today))
+        return with_detail(case, one.key, read_answer(one, one_reading(one.kind, text), today))
     except AnswerRefused as refused:
         raise DetailRefused(what=name, reason=refused.message) from None
 

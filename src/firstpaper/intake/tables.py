@@ -2,7 +2,8 @@
 
 The first column is named for the group, "asset" or "debt", and holds the number of the row; each other
 column is named for a fact. A cell holds what would be typed at its question. An empty cell says nothing,
-and a row without a number is a new one.
+and a row without a number is a new one. Days are written with the year first. A spreadsheet may turn them
+round; what order it put them in is taken from the days above 12, and where none shows it, is asked about.
 
 A cell that a spreadsheet would run as a formula gets an apostrophe in front on the way out, which is taken
 off again on the way in. Some spreadsheets part cells at a semicolon, so what follows one is treated alike.
@@ -24,6 +25,7 @@ from firstpaper.intake.kinds import ROWS, Row, in_row
 from firstpaper.intake.listing import GROUPS, all_about
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.contributions import spell_contribution
+from firstpaper.intake.reading.day_order import DayOrder, one_reading, order_of
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.locale import _
 
@@ -93,6 +95,7 @@ class _Table:
         self._today = today
         self._group = ""
         self._names: tuple[str, ...] = ()
+        self._order: DayOrder | None = None
 
     def read(self, text: str) -> None:
         if len(text.encode("utf-8", "replace")) > MOST_BYTES:
@@ -100,6 +103,7 @@ class _Table:
         lines = _lines(text.removeprefix(BEGINS))
         self._heading(next(lines, (1, []))[1])
         told = [(row, cells) for row, cells in lines if any(cell.strip() for cell in cells)]
+        self._order = order_of(cell for _row, cells in told for cell in cells)
         numbers = self._numbers(told)
         for (row, cells), number in zip(told, numbers, strict=True):
             if number:
@@ -154,7 +158,8 @@ class _Table:
         asked = asking(key, self.case)
         assert asked is not None
         try:
-            self.case = put(self.case, key, read_answer(asked, _as_typed(cell.text), self._today))
+            text = one_reading(asked.kind, _as_typed(cell.text), self._order)
+            self.case = put(self.case, key, read_answer(asked, text, self._today))
         except AnswerRefused as refused:
             self._problem(cell.row, cell.column, refused.message)
 
@@ -238,9 +243,9 @@ def _reads_as_itself(asked: Asked, text: str, value: Any) -> bool:
 
 
 def _day(day: Day) -> str:
-    """The day in digits, a month and a year in words: a spreadsheet would make a whole date of them."""
-    if day.day:
-        text = f"{day.month}/{day.day}/{day.year}"
+    """The day with the year first; a month and a year as words, of which no spreadsheet makes a day."""
+    if whole := day.whole:
+        text = whole.isoformat()
     else:
         text = f"{day.month}/{day.year}" if day.month else str(day.year)
     return f"about {text}" if day.unsure else text

@@ -36,7 +36,7 @@ DetailsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="DETAIL=VALUE",
-        help=_("What you know about it, such as day=12/1/2026. What is missing you are asked."),
+        help=_("What you know about it, such as day=2026-12-01. What is missing you are asked."),
         show_default=False,
     ),
 ]

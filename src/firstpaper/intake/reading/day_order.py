@@ -4,7 +4,7 @@ Which of the two is meant is asked, or stated once in a file; it is never guesse
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import date
 from enum import StrEnum
 
@@ -65,6 +65,26 @@ def year_first(text: str, order: DayOrder) -> str:
     """The text with its days in numbers written year first, as no one can mistake them."""
     month, day = (1, 3) if order is DayOrder.MONTH_FIRST else (3, 1)
     return _NUMBERS.sub(lambda found: f"{found[4]}-{int(found[month]):02d}-{int(found[day]):02d}", text)
+
+
+def order_of(texts: Iterable[str]) -> DayOrder | None:
+    """The one order that texts of one hand show; None where they show none, or both."""
+    shown = {order for text in texts if (order := order_shown(text))}
+    return shown.pop() if len(shown) == 1 else None
+
+
+def one_reading(kind: AnswerKind, text: str, order: DayOrder | None = None) -> str:
+    """An answer of that kind with its days in an order that cannot be mistaken.
+
+    Raises AnswerRefused where a day can be read two ways and nothing says which is meant.
+    """
+    if kind not in DATED:
+        return text
+    if order is None and (both := both_readings(text)):
+        raise AnswerRefused(
+            " ".join([both, _("Write the year first, like 2026-03-14, or the month as a word.")])
+        )
+    return with_month_first(text, order)
 
 
 def both_readings(text: str) -> str:
