@@ -6,6 +6,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.service import cannot_be_found
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -47,11 +48,18 @@ def not_yet_known(case: Case, on: date) -> Found | None:
         says = _("{says} You told us of some kinds already, and they could be listed.").format(says=says)
     return Found(
         Outcome.MET,
-        Weight.GOOD_TO_KNOW,
+        _weight(case),
         says,
         _(
             "It ties you to nothing now. But if the other side never answers, you may have to change the "
             "petition, list everything, and serve it again."
         ),
-        facts=(HOW, KINDS),
+        facts=(HOW, KINDS, "people.special"),
     )
+
+
+def _weight(case: Case) -> Weight:
+    """Heavier where there are things to list, and most where nobody will answer for the other side."""
+    if not known(case.property.community_kinds):
+        return Weight.GOOD_TO_KNOW
+    return Weight.GET_ADVICE if cannot_be_found(case) else Weight.LOOK_AGAIN
