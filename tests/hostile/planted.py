@@ -75,6 +75,8 @@ PLACES = {
     "property.community_items": Place.PAPERS,
     "property.separate_petitioner": Place.PAPERS,
     "property.separate_respondent": Place.PAPERS,
+    "record.amended_in": Place.PAPERS,
+    "record.amends": Place.PAPERS,
     "record.calendar_id": Place.PAPERS,
     "record.case_number": Place.PAPERS,
     "record.court_closed.why": Place.PAPERS,

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from firstpaper.facts import DONT_KNOW, Case, Day, known
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
+from firstpaper.intake.differing import differences
 from firstpaper.intake.engine import put
 from firstpaper.intake.entering import MOST_BYTES, Problem, facts_from
 from firstpaper.intake.kinds import places
@@ -183,7 +184,7 @@ def test_every_bad_line_is_named_in_order() -> None:
         ("petitioner:\n  name: Ana\npetitioner.name: Bea", "the first time in line 2"),
         ("petitioner: {name: Ana}\nchild: {1: {name: A}}\nchild.1.name: B", "the first time in line 2"),
         ("petitioner: [Ana]", "a group of facts"),
-        ("matter.kind: annulment", "the number of the answer"),
+        ("matter.kind: annulment", "Write one of these: dissolution, legal_separation, nullity."),
         ("dates.married_on: 2/30/2012", "There is no day 30"),
         ("dates.married_on: 2027-01-01", "still to come"),
         ("dates.back_together: [{end: 2020}]", "start of this period is missing"),
@@ -385,3 +386,37 @@ def test_a_state_in_pieces_may_be_written_out(state: str) -> None:
     told = f"child: [{{name: Leo Marsh, homes: [{{start: 2020, place: Fresno, state: {state}}}]}}]"
     (lived,) = known(entered(told).child[0].homes) or ()
     assert lived.state == "CA"
+
+
+TWO = """children: {how_many: 2}
+child: [{name: Ada Lind, born_on: 2019-03-09}, {name: Bo Lind, born_on: 2021-04-08}]
+"""
+
+
+def put_onto(text: str, case: Case) -> Case:
+    after, problems = facts_from(text, TODAY, case)
+    assert problems == ()
+    return after
+
+
+def test_a_new_child_in_a_list_is_added_and_one_that_is_there_is_not() -> None:
+    two = put_onto(TWO, Case.nothing())
+    three = put_onto("child: [{name: Cy Lind, born_on: 2023-01-02}]", two)
+    assert [one.name for one in three.child] == ["Ada Lind", "Bo Lind", "Cy Lind"]
+    assert three.children.how_many == 3
+    assert put_onto("child: [{name: Cy Lind, born_on: 2023-01-02}]", three) == three
+    later = put_onto("child: [{name: bo lind, birthplace: 'Fresno, CA'}]", two)
+    assert [one.birthplace for one in later.child] == [None, "Fresno, CA"]
+
+
+def test_a_list_with_its_number_is_the_whole_list() -> None:
+    two = put_onto(TWO, Case.nothing())
+    renamed = put_onto(TWO.replace("Ada", "Ada May"), two)
+    assert [one.name for one in renamed.child] == ["Ada May Lind", "Bo Lind"]
+    assert [one.key for one in differences(two, renamed)] == ["child.1.name"]
+    assert differences(two, renamed)[0].other_person
+
+
+def test_a_choice_is_never_guessed_from_its_beginning() -> None:
+    for text in ("matter.kind: diss", "safety.dangers: [hide]"):
+        assert "Write one of these" in facts_from(text, TODAY)[1][0].message

@@ -13,8 +13,8 @@ from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.schedule import MOST_LISTED, Contribution
 from firstpaper.intake.engine import asking
 from firstpaper.intake.entering import Problem
-from firstpaper.intake.kinds import AnswerKind, place_of
-from firstpaper.intake.listing import listed, with_told
+from firstpaper.intake.kinds import AnswerKind, Row, place_of
+from firstpaper.intake.listing import listed, with_told, without_row
 from firstpaper.intake.loading import listing
 from firstpaper.intake.question import Question
 from firstpaper.intake.reading import read_answer
@@ -83,7 +83,9 @@ def test_a_number_means_that_row_and_no_number_a_new_one() -> None:
     [
         ("", 1, "", "must be asset or debt"),
         ("kind,words\nchecking,Bank\n", 1, "", "must be asset or debt"),
-        ("asset;kind\n1;checking\n", 1, "", "must be asset or debt"),
+        ("asset,acquired_on\n1,Apr-12\n", 2, "acquired_on", "can be read in two ways"),
+        ("asset,acquired_on\n1,12-Apr\n", 2, "acquired_on", "can be read in two ways"),
+        ("asset,kind\n1,chec\n", 2, "kind", "Write one of these: real_estate,"),
         ("asset,knd\n1,checking\n", 1, "knd", "Did you mean kind?"),
         ("debt,value\n1,5\n", 1, "value", "no fact with this name"),
         ("asset,kind,kind\n1,cash,cash\n", 1, "kind", "comes twice"),
@@ -130,13 +132,50 @@ def test_every_problem_is_told_and_nothing_is_half_taken() -> None:
     assert [(one.line, one.key) for one in found] == [(None, "asset"), (2, "value"), (3, "kind")]
 
 
+@pytest.mark.parametrize("part", [";", "\t"])
+def test_a_table_of_another_country_parts_its_cells_otherwise(part: str) -> None:
+    assert read(f"asset{part}kind{part}words\n1{part}cash{part}Box, small\n").asset[0].words == "Box, small"
+
+
+def test_the_same_table_twice_adds_nothing_even_without_numbers() -> None:
+    text = "asset,kind,words,last_four\n,cash,Box,\n,cash,Box,\n,checking,Bank,1111\n,checking,Bank,2222\n"
+    once = read(text)
+    assert len(once.asset) == 4
+    assert read(text, once) == once
+    assert len(read("asset,kind,words,last_four\n,checking,Bank,3333\n", once).asset) == 5
+
+
+def test_a_row_is_found_again_by_its_mark_where_another_was_taken_out() -> None:
+    before = read(THINGS)
+    written = table_of(before, "asset").replace(",420000,", ",430000,")
+    left = without_row(before, Row("asset", 1))
+    rows = [line for line in written.split("\r\n") if "House" in line or line.startswith(f"{BEGINS}asset")]
+    after = read("\r\n".join(rows), left)
+    assert [(one.words, one.value) for one in after.asset] == [("House", 430000)]
+    assert read("\r\n".join(rows), after) == after
+    assert [(one.line, one.key) for one in refused(written, left)] == [(2, "id")]
+
+
+def test_a_renamed_row_keeps_its_place_and_a_second_time_changes_nothing() -> None:
+    before = read(THINGS)
+    text = table_of(before, "asset").replace("House", "House in Fresno")
+    after = read(text, before)
+    assert [one.words for one in after.asset] == ["Credit Union, Fresno", "House in Fresno"]
+    assert read(text, after) == after
+
+
+def test_a_month_alone_is_written_so_that_no_spreadsheet_makes_a_day_of_it() -> None:
+    cells = cells_of(table_of(read("asset,kind,acquired_on\n1,cash,4/2012\n"), "asset"))
+    assert "in April 2012" in cells[1]
+
+
 def test_a_long_number_is_not_said_back() -> None:
     assert "4111" not in " ".join(one.message for one in refused("asset,words\n1,4111111111111111\n"))
 
 
 def test_an_empty_list_gives_a_table_to_fill_in() -> None:
     (heading,) = cells_of(table_of(Case(), "debt"))
-    assert heading == ["debt", *columns("debt")]
+    assert heading == ["debt", *columns("debt"), "id"]
     assert heading[1] == "kind"
     assert len(columns("asset")) == len(set(columns("asset")))
 

@@ -45,6 +45,7 @@ def _applying(case: Case, name: str) -> Asked:
 
 def _with_answer(case: Case, one: Asked, text: str, today: date) -> Case:
     try:
-        return put(case, one.key, read_answer(one, one_reading(one.kind, text), today) if text else None)
+        value = read_answer(one, one_reading(one.kind, text), today, written=True) if text else None
+        return put(case, one.key, value)
     except AnswerRefused as refused:
         raise AnswerNotRead(what=one.key, reason=refused.message) from None

@@ -79,13 +79,14 @@ class NothingToList(UserError):
     code = "nothing_to_list"
 
 
-def row_named(case: Case, words: Sequence[str]) -> Row:
-    """The thing or debt named by two words such as "asset 2". Raises NoSuchRow."""
+def rows_named(case: Case, words: Sequence[str]) -> tuple[Row, ...]:
+    """The things or debts named by words such as "asset 2", or "asset 3 5 7". Raises NoSuchRow."""
     group = group_named(words[0]) if words else ""
-    number = small_number(words[1]) if len(words) > 1 else 0
-    if not group or not 1 <= number <= len(case.fact(group)):
-        raise NoSuchRow(what=" ".join(words[:2]) or "-")
-    return Row(group, number)
+    numbers = {word: small_number(word) for word in words[1:]}
+    for word, number in (numbers or {"": 0}).items():
+        if not group or not 1 <= number <= len(case.fact(group)):
+            raise NoSuchRow(what=" ".join([*words[:1], word]).strip() or "-")
+    return tuple(Row(group, number) for number in numbers.values())
 
 
 def group_named(word: str) -> str:
@@ -153,9 +154,8 @@ def _with_value(case: Case, key: str, text: str, today: date) -> Case:
     asked = asking(key, case)
     assert asked is not None
     try:
-        return with_told(
-            case, key, read_answer(asked, one_reading(asked.kind, text), today) if text else None
-        )
+        typed = one_reading(asked.kind, text)
+        return with_told(case, key, read_answer(asked, typed, today, written=True) if text else None)
     except AnswerRefused as refused:
         raise FactRefused(what=_short_key(key), reason=refused.message) from None
 

@@ -169,7 +169,7 @@ def _with_value(case: Case, one: Asked, name: str, text: str, today: date) -> Ca
     if text.lower() in NOTHING:
         return with_detail(case, one.key, None)
     try:
-        return with_detail(case, one.key, read_answer(one, one_reading(one.kind, text), today))
+        return with_detail(case, one.key, read_answer(one, one_reading(one.kind, text), today, written=True))
     except AnswerRefused as refused:
         raise DetailRefused(what=name, reason=refused.message) from None
 

@@ -83,6 +83,9 @@ class Record(Facts):
     writing or in open court (Code Civ. Proc. 583.230, 583.330); `time_left_out` is time that a judge may
     leave out of the times to serve and to finish (583.240, 583.340).
     `court_closed` are days on which the court was shut though no holiday was kept (Code Civ. Proc. 12b).
+    One of the six days from `judgment_on` to `reconciled_on` says that the case file is done with; see
+    `firstpaper.law.measures.ending`. `amends` and `amended_in` are the names of the case files of the earlier
+    and of the newer petition, where one was begun from the other.
     The `summary` facts are about an earlier joint petition for summary dissolution.
 
     `calendar_id` ties the entries of a calendar to this case, so that a newer calendar file takes the
@@ -117,4 +120,12 @@ class Record(Facts):
     trial_agreed_until: Told[Day] = None
     time_left_out: Told[tuple[Period, ...]] = None
     court_closed: Told[tuple[Closure, ...]] = None
+    judgment_on: Told[Day] = None
+    dismissed_on: Told[Day] = None
+    withdrawn_on: Told[Day] = None
+    referred_on: Told[Day] = None
+    transferred_on: Told[Day] = None
+    reconciled_on: Told[Day] = None
+    amends: Told[Number] = None
+    amended_in: Told[Number] = None
     calendar_id: Told[CalendarId] = None

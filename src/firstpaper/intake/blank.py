@@ -5,9 +5,9 @@ from itertools import groupby
 from operator import attrgetter
 from typing import NamedTuple
 
-from firstpaper.facts import Case
-from firstpaper.intake.engine import Asked
-from firstpaper.intake.kinds import Row, in_row
+from firstpaper.facts import Case, known
+from firstpaper.intake.engine import Asked, asked
+from firstpaper.intake.kinds import Row, in_row, row_of
 from firstpaper.intake.only_if import only_if
 from firstpaper.intake.question import Topic
 from firstpaper.locale import _
@@ -40,6 +40,15 @@ def groups(topic: Topic, room: Room) -> Iterator[Group]:
                     only_if(when) if when else None,
                     tuple(Asked(one, in_row(one.key, number), topic, number, nobody) for one in questions),
                 )
+
+
+def open_groups(topic: Topic, case: Case) -> Iterator[Group]:
+    """The questions of a topic that this case still leaves open, those answered with "I don't know" too."""
+    left = [one for one in asked(case) if one.topic is topic and known(case.fact(one.key)) is None]
+    for number, questions in groupby(left, key=attrgetter("row")):
+        same = tuple(questions)
+        row = row_of(same[0].key)
+        yield Group(row if number else None, None, same)
 
 
 def _nobody(room: Room) -> Case:

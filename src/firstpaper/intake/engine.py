@@ -239,14 +239,18 @@ def standing(case: Case) -> Case:
     Left out: answers whose question does not apply, children beyond the number told, and facts that
     no question asks about.
     """
+    return standing_and_open(case)[0]
+
+
+def standing_and_open(case: Case) -> tuple[Case, tuple[str, ...]]:
+    """What `standing` gives, and the keys of the questions that apply and have no answer, in one walk."""
     walk = _Walk(case)
-    for _stop in walk:
-        pass
+    still_open = tuple(stop.key for stop in walk if walk.case.fact(stop.key) is None)
     kept = walk.case
     for key in bank().unasked:
         if kept.fact(key) is not None:
             kept = kept.with_fact(key, None)
-    return kept
+    return kept, still_open
 
 
 def set_aside(case: Case) -> tuple[str, ...]:

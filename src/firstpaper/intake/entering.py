@@ -12,18 +12,27 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
 from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.facts.schedule import Contribution
 from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking, put, row_at
+from firstpaper.intake.entering_words import (
+    gap,
+    given_twice,
+    no_room,
+    one_plain_value,
+    unknown,
+    what_to_write,
+    yaml_message,
+)
 from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, told_places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.addresses import state_or_country
-from firstpaper.intake.reading.choices import read_choice
+from firstpaper.intake.reading.choices import written_choice
 from firstpaper.intake.reading.contributions import in_pieces
 from firstpaper.intake.reading.dates import read_day
 from firstpaper.intake.reading.day_order import DATED, DayOrder, both_readings, order_shown, with_month_first
@@ -31,10 +40,14 @@ from firstpaper.intake.reading.homes import home
 from firstpaper.intake.reading.people import person
 from firstpaper.intake.reading.periods import period
 from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.intake.row_names import NAMING, same_row
+from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 ORDER = "day_order"
 """The name of the line that says once whether the month or the day comes first in the dates of a file."""
+
+HOW_MANY = "children.how_many"
 
 MOST_BYTES = 1_000_000
 MOST_LINES = 300
@@ -66,7 +79,7 @@ def facts_from(
     except AnswerRefused as refused:
         return start, (Problem(None, "", refused.message),)
     except YamlRefused as refused:
-        return start, (Problem(refused.line, "", _yaml_message(refused.code)),)
+        return start, (Problem(refused.line, "", yaml_message(refused.code)),)
     reader.read(root)
     reader.look_for_gaps()
     if reader.problems:
@@ -111,7 +124,9 @@ class _FactFile:
     def __init__(self, case: Case, today: date) -> None:
         self.case = case
         self.problems: list[Problem] = []
+        self._start = case
         self._today = today
+        self._tells_how_many = False
         self._seen: dict[str, int | None] = {}
         self._order: DayOrder | None = None
         self._some_put_the_day_first = False
@@ -122,7 +137,9 @@ class _FactFile:
         )
         if isinstance(root, Named):
             self._take_the_order(root)
+            self._tells_how_many = HOW_MANY in _keys_in(root)
             self._named("", root)
+            self._count_the_children()
         elif not (isinstance(root, Scalar) and root.absent):
             self._problem(root, "", _("A file of facts is made of lines like: petitioner.name: Maria Soto"))
 
@@ -141,7 +158,7 @@ class _FactFile:
         """The text with its days in an order that cannot be mistaken; refused where they can."""
         doubted = self._order is DayOrder.MONTH_FIRST and self._some_put_the_day_first
         if (self._order is None or doubted) and (both := both_readings(text)):
-            raise AnswerRefused(" ".join([both, *_what_to_write(self._some_put_the_day_first)]))
+            raise AnswerRefused(" ".join([both, *what_to_write(self._some_put_the_day_first)]))
         return with_month_first(text, self._order)
 
     def _named(self, prefix: str, group: Named) -> None:
@@ -154,7 +171,13 @@ class _FactFile:
             empty = type(row_at(self.case, group, 1)).nothing()
             for number, row in enumerate(self.case.fact(group), 1):
                 if row == empty:
-                    self.problems.append(Problem(None, f"{group}.{number}", _gap()))
+                    self.problems.append(Problem(None, f"{group}.{number}", gap()))
+
+    def _count_the_children(self) -> None:
+        """Where a child was added, there is one more; a file that says how many is believed."""
+        told, listed = known(self._start.children.how_many), len(self.case.child)
+        if told and not self._tells_how_many and listed > max(told, len(self._start.child)):
+            self.case = put(self.case, HOW_MANY, listed)
 
     def _at(self, key: str, name: Scalar, node: Node) -> None:
         if is_key(key):
@@ -164,14 +187,34 @@ class _FactFile:
         elif _is_group(key):
             self._group(key, name, node)
         else:
-            self._problem(name, key, _unknown(key))
+            self._problem(name, key, unknown(key))
 
     def _rows(self, group: str, name: Scalar, node: Listed) -> None:
         if len(node.items) > ROWS[group]:
-            self._problem(name, group, _("There is room for {most} here.").format(most=ROWS[group]))
+            self._problem(name, group, no_room(group))
             return
-        for number, row in enumerate(node.items, 1):
-            self._group(f"{group}.{number}", row, row)
+        for number, row in zip(self._row_numbers(group, node), node.items, strict=True):
+            if number > ROWS[group]:
+                self._problem(row, group, no_room(group))
+            else:
+                self._group(f"{group}.{number}", row, row)
+
+    def _row_numbers(self, group: str, node: Listed) -> list[int]:
+        """The number of each row of a list: the one called the same, or the next free one.
+
+        In a case without such rows, and where the file says how many children there are, the list is the
+        whole list and counts from 1.
+        """
+        there = len(self._start.fact(group))
+        if not there or (group == "child" and self._tells_how_many):
+            return list(range(1, len(node.items) + 1))
+        numbers: list[int] = []
+        for place, row in enumerate(node.items, 1):
+            names = _named_by(group, row)
+            one = same_row(self._start, group, names, numbers) if names else min(place, there + 1)
+            following = max([there, *numbers]) + 1
+            numbers.append(following if one is None or one in numbers else one)
+        return numbers
 
     def _group(self, key: str, where: Node, node: Node) -> None:
         if isinstance(node, Named):
@@ -185,12 +228,12 @@ class _FactFile:
 
     def _fact(self, key: str, name: Scalar, node: Node) -> None:
         if key in self._seen:
-            self._problem(name, key, _given_twice(self._seen[key]))
+            self._problem(name, key, given_twice(self._seen[key]))
             return
         self._seen[key] = name.line
         asked = asking(key, self.case)
         if asked is None:
-            self._problem(name, key, _unknown(key))
+            self._problem(name, key, unknown(key))
             return
         try:
             self.case = put(self.case, key, self._value(asked, node))
@@ -215,16 +258,17 @@ class _FactFile:
             return None
         if not node.text.strip() and asked.kind in _TEXT:
             return ""
-        return read_answer(asked, self._day(node.text) if asked.kind in DATED else node.text, self._today)
+        text = self._day(node.text) if asked.kind in DATED else node.text
+        return read_answer(asked, text, self._today, written=True)
 
     def _one_of_many(self, asked: Asked, node: Node) -> Any:
         if isinstance(node, Named):
             return self._in_pieces(asked, node)
         if not isinstance(node, Scalar):
-            raise AnswerRefused(_one_plain_value())
+            raise AnswerRefused(one_plain_value())
         match asked.kind:
             case AnswerKind.SEVERAL:
-                return read_choice(asked.choices, node.text)
+                return written_choice(asked.choices, node.text)
             case AnswerKind.LINES:
                 return node.text
             case kind if kind in _ONE_A_LINE:
@@ -247,7 +291,7 @@ class _FactFile:
             case AnswerKind.CONTRIBUTIONS:
                 return self._contribution(asked, node)
             case _:
-                raise AnswerRefused(_one_plain_value())
+                raise AnswerRefused(one_plain_value())
 
     def _period(self, asked: Asked, node: Named) -> Period:
         parts = self._parts(node, ("start", "end", "why"))
@@ -315,6 +359,22 @@ class _FactFile:
         self.problems.append(Problem(where.line, key, message))
 
 
+def _named_by(group: str, node: Node) -> dict[str, str]:
+    """What a row of a list tells of that by which it is known."""
+    pairs = node.pairs if isinstance(node, Named) else ()
+    plain = ((name.text.strip(), value) for name, value in pairs if isinstance(value, Scalar))
+    return {name: fold(value.text) for name, value in plain if name in NAMING[group] and not value.absent}
+
+
+def _keys_in(root: Named, prefix: str = "") -> Iterator[str]:
+    """The keys of the facts in a tree, not those in lists."""
+    for name, node in root.pairs:
+        key = prefix + name.text.strip()
+        yield key
+        if isinstance(node, Named):
+            yield from _keys_in(node, f"{key}.")
+
+
 def _all_texts(node: Node) -> Iterator[str]:
     """Every plain value in the tree."""
     if isinstance(node, Named):
@@ -327,66 +387,13 @@ def _all_texts(node: Node) -> Iterator[str]:
         yield node.text
 
 
-def _what_to_write(some_put_the_day_first: bool) -> Iterator[str]:
-    if some_put_the_day_first:
-        yield _("Another line of this file puts the day first.")
-    yield _(
-        "Write the year first, like 2026-03-14. Or say once, on a line of its own: "
-        "day_order: month_first (or day_first)."
-    )
-
-
 def _the_one(found: Any) -> Any:
     """The one thing on a line of a list; a line may not hold several."""
     if not isinstance(found, tuple) or len(found) != 1:
-        raise AnswerRefused(_one_plain_value())
+        raise AnswerRefused(one_plain_value())
     return found[0]
-
-
-def _one_plain_value() -> str:
-    return _("A list holds one plain value on each line.")
 
 
 def _is_group(key: str) -> bool:
     prefix = general(f"{key}.")
     return any(place.startswith(prefix) for place in told_places())
-
-
-def _unknown(key: str) -> str:
-    from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
-
-    close = get_close_matches(general(key), list(told_places()), n=1, cutoff=0.6)
-    if not close:
-        return _("There is no fact with this name. Please check the spelling.")
-    number = next((part for part in key.split(".") if part.isdecimal()), "1")
-    return _("There is no fact with this name. Did you mean {name}?").format(
-        name=close[0].replace("*", number)
-    )
-
-
-def _gap() -> str:
-    return _("Nothing is told about this one. Please number them 1, 2, 3 and so on, with no number left out.")
-
-
-def _given_twice(line: int | None) -> str:
-    if line is None:
-        return _("This fact is given twice. Please keep one of them.")
-    return _("This fact is given twice: the first time in line {line}. Please keep one of them.").format(
-        line=line
-    )
-
-
-def _yaml_message(code: str) -> str:
-    messages = {
-        "too_deep": _("The facts are nested too deep. Two or three levels are enough."),
-        "too_much": _("There is too much in this file to be the facts of one case."),
-        "shortcut": _("Shortcuts with & and * are not read here. Please write the value out."),
-        "tag": _("Words that begin with ! are not read here. Take it out, or put the value in quotes."),
-        "two_documents": _("A second document begins here. Please keep one case in one file."),
-        "name": _("A name must be plain text, like: petitioner.name"),
-    }
-    unreadable = _(
-        "The file could not be read near here. Look for a missing colon or quote. Or a line has a tab in "
-        "place of spaces, or does not line up with the ones above it."
-    )
-    return messages.get(code, unreadable)

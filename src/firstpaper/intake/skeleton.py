@@ -4,12 +4,13 @@ Nothing in it counts until somebody takes a # away. Examples stand in remarks on
 name can never be taken for an answer.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from textwrap import wrap
 
 import yaml
 
-from firstpaper.intake.blank import Group, Room, groups
+from firstpaper.facts import Case
+from firstpaper.intake.blank import Group, Room, groups, open_groups
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.question import Topic
@@ -23,13 +24,25 @@ EXAMPLE = "#     "
 _BARE = (AnswerKind.DATE, AnswerKind.NUMBER, AnswerKind.MONEY, AnswerKind.PERCENT)
 _LISTS = (AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.CONTRIBUTIONS)
 
+GroupsOf = Callable[[Topic], Iterable[Group]]
+"""Gives the groups of questions of a topic that stand in the file."""
+
 WIDTH = 100
 LONGEST = 10_000
 
 
 def skeleton(topics: Sequence[Topic], room: Room, first_words: Sequence[str] = ()) -> str:
     """The file, with blocks for so many rows of each group, and `first_words` as remarks near its top."""
-    return BEGINS + "\n".join([*_remarks(*first_words, *_how_to()), *_body(topics, room)]) + "\n"
+    return _whole(topics, lambda topic: groups(topic, room), first_words)
+
+
+def open_skeleton(topics: Sequence[Topic], case: Case, first_words: Sequence[str] = ()) -> str:
+    """The same with only those questions that the case leaves open."""
+    return _whole(topics, lambda topic: open_groups(topic, case), first_words)
+
+
+def _whole(topics: Sequence[Topic], groups_of: GroupsOf, first_words: Sequence[str]) -> str:
+    return BEGINS + "\n".join([*_remarks(*first_words, *_how_to()), *_body(topics, groups_of)]) + "\n"
 
 
 def _how_to() -> tuple[str, ...]:
@@ -44,11 +57,11 @@ def _how_to() -> tuple[str, ...]:
     )
 
 
-def _body(topics: Sequence[Topic], room: Room) -> Iterator[str]:
+def _body(topics: Sequence[Topic], groups_of: GroupsOf) -> Iterator[str]:
     for topic in topics:
         yield from ("", "", f"# ===== {_(topic.title)} =====")
         yield from _remarks(_(topic.opening) if topic.opening else "")
-        for group in groups(topic, room):
+        for group in groups_of(topic):
             for asked in group.questions:
                 yield from ("", *_question(group, asked))
 

@@ -1,9 +1,11 @@
 """What the two own and owe as a table for a spreadsheet: one file for the things, one for the debts.
 
-The first column is named for the group, "asset" or "debt", and holds the number of the row; each other
-column is named for a fact. A cell holds what would be typed at its question. An empty cell says nothing,
-and a row without a number is a new one. Days are written with the year first. A spreadsheet may turn them
-round; what order it put them in is taken from the days above 12, and where none shows it, is asked about.
+The first column is named for the group, "asset" or "debt", and holds the number of the row. The last, "id",
+is a mark that ties the row to what it was when the table was written: so it is found again where others were
+taken out. Each other column is named for a fact. A cell holds what would be typed at its question. An empty
+cell says nothing. A row without number and id is the one that is called the same, or a new one. Days are
+written with the year first. A spreadsheet may turn them round; what order it put them in is taken from the
+days above 12, and where none shows it, is asked about.
 
 A cell that a spreadsheet would run as a formula gets an apostrophe in front on the way out, which is taken
 off again on the way in. Some spreadsheets part cells at a semicolon, so what follows one is treated alike.
@@ -11,26 +13,38 @@ off again on the way in. Some spreadsheets part cells at a semicolon, so what fo
 
 import csv
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from datetime import date
 from decimal import Decimal
 from io import StringIO
 from typing import Any, NamedTuple
 
+from firstpaper.counting.dates import month_name
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.schedule import Contribution
 from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.entering import MOST_BYTES, Problem
-from firstpaper.intake.kinds import ROWS, Row, in_row
+from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, place_of
 from firstpaper.intake.listing import GROUPS, all_about
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.contributions import spell_contribution
-from firstpaper.intake.reading.day_order import DayOrder, one_reading, order_of
+from firstpaper.intake.reading.day_order import DATED, DayOrder, one_reading, order_of
 from firstpaper.intake.refusals import AnswerRefused
+from firstpaper.intake.row_names import NAMING, ids, same_row
+from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 BEGINS = "\ufeff"
 """How a table begins that is written here: the mark by which a spreadsheet knows the letters as UTF-8."""
+
+ID = "id"
+"""The name of the column that ties a row to what it was when the table was written."""
+
+PARTS = (",", ";", "\t")
+"""What may stand between two cells: a spreadsheet writes the one that its country uses."""
+
+_MONTH_AND_TWO = re.compile(r"[^\W\d_]{3,4}\.?[- ]\d{1,2}|\d{1,2}[- ][^\W\d_]{3,4}\.?")
+"""What a spreadsheet makes of a month and a year: Apr-12 for April 2012, or for April 12."""
 
 _FORMULA = r"'*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]"
 _TO_GUARD = re.compile(rf"(^|;[^\S\t\r\n]*)(?={_FORMULA})")
@@ -52,15 +66,34 @@ def columns(group: str) -> tuple[str, ...]:
     )
 
 
+def amounts(group: str) -> tuple[str, ...]:
+    """The names of the columns that hold amounts of money."""
+    return tuple(name for name in columns(group) if place_of(f"{group}.*.{name}").kind is AnswerKind.MONEY)
+
+
 def table_of(case: Case, group: str) -> str:
     """The things or debts of a case as a table, one row each, with every column."""
     text = StringIO(newline="")
     writer = csv.writer(text, lineterminator="\r\n")
-    writer.writerow([group, *columns(group)])
-    for number in range(1, len(case.fact(group)) + 1):
-        cells = (_written(key, case) for key in _keys(group, number))
-        writer.writerow([number, *map(_harmless, cells)])
+    first, *rest = rows_of(case, group)
+    writer.writerow(first)
+    for cells in rest:
+        writer.writerow(map(harmless, cells))
     return BEGINS + text.getvalue()
+
+
+def rows_of(case: Case, group: str) -> list[list[str]]:
+    """The same as rows of plain cells, the names first."""
+    found = [[group, *columns(group), ID]]
+    for number, mark in enumerate(ids(case, group), 1):
+        found.append([str(number), *(_written(key, case) for key in _keys(group, number)), mark])
+    return found
+
+
+def is_table(text: str) -> bool:
+    """Whether a text begins as a table does: with the name of a group, and another cell after it."""
+    line = text.removeprefix(BEGINS).lstrip().partition("\n")[0]
+    return any(line.partition(part)[0].strip(' "').lower() in GROUPS for part in PARTS if part in line)
 
 
 def facts_from_table(text: str, today: date, onto: Case | None = None) -> tuple[Case, tuple[Problem, ...]]:
@@ -69,10 +102,23 @@ def facts_from_table(text: str, today: date, onto: Case | None = None) -> tuple[
     With any problem the case comes back as it was. The line of a problem is the row of the spreadsheet, in
     which the names are row 1; its key is the column.
     """
+    return _facts(lambda reader: reader.read(text), today, onto)
+
+
+def facts_from_rows(
+    rows: Sequence[Sequence[str]], today: date, onto: Case | None = None
+) -> tuple[Case, tuple[Problem, ...]]:
+    """The same from the rows of a workbook, each cell as text."""
+    return _facts(lambda reader: reader.read_rows(enumerate(map(list, rows), 1)), today, onto)
+
+
+def _facts(
+    read: "Callable[[_Table], None]", today: date, onto: Case | None
+) -> tuple[Case, tuple[Problem, ...]]:
     start = Case.nothing() if onto is None else onto
     reader = _Table(start, today)
     try:
-        reader.read(text)
+        read(reader)
     except _Refused as refused:
         return start, (refused.problem,)
     return (start, tuple(reader.problems)) if reader.problems else (reader.case, ())
@@ -96,11 +142,14 @@ class _Table:
         self._group = ""
         self._names: tuple[str, ...] = ()
         self._order: DayOrder | None = None
+        self._marks: list[str] = []
 
     def read(self, text: str) -> None:
         if len(text.encode("utf-8", "replace")) > MOST_BYTES:
             raise _Refused(None, "", _("The file is too large to be a list of things or debts."))
-        lines = _lines(text.removeprefix(BEGINS))
+        self.read_rows(_lines(text.removeprefix(BEGINS)))
+
+    def read_rows(self, lines: Iterator[tuple[int, list[str]]]) -> None:
         self._heading(next(lines, (1, []))[1])
         told = [(row, cells) for row, cells in lines if any(cell.strip() for cell in cells)]
         self._order = order_of(cell for _row, cells in told for cell in cells)
@@ -116,32 +165,72 @@ class _Table:
         if not names or names[0] not in GROUPS:
             raise _Refused(1, "", _no_group())
         self._group, self._names = names[0], tuple(names[1:])
+        self._marks = ids(self.case, self._group)
         for name in dict.fromkeys(self._names):
-            if name not in columns(self._group):
+            if name not in (ID, *columns(self._group)):
                 self._problem(1, name, _unknown(name, self._group))
             elif self._names.count(name) > 1:
                 self._problem(1, name, _("This column comes twice. Please keep one of them."))
 
     def _numbers(self, told: Sequence[tuple[int, list[str]]]) -> list[int]:
-        """The number of each row: as told, or the next free one; 0 where it cannot be."""
+        """The number of each row: as told, of the thing called the same, or the next free one; 0 for none."""
         there, most = len(self.case.fact(self._group)), ROWS[self._group]
-        given = [_number(cells[0]) for _row, cells in told]
-        following = max([there, *(number for number in given if number)])
+        given = [self._told_number(cells) for _row, cells in told]
+        taken = {number for number in given if number}
+        following = max([there, *taken])
         numbers: list[int] = []
-        for (row, _cells), number in zip(told, given, strict=True):
-            if number is None:
+        for (row, cells), number in zip(told, given, strict=True):
+            one = number if number is not None else self._same(row, cells, taken)
+            if one is None:
                 following += 1
-            one = following if number is None else number
+                one = following
             if not 1 <= one <= most:
                 self._problem(row, self._group, _no_room(most))
             elif one in numbers:
                 self._problem(row, self._group, _("This number comes twice. Please keep one of the rows."))
             numbers.append(one if 1 <= one <= most and one not in numbers else 0)
+            taken.add(one)
+        self._look_for_gaps(there, numbers)
+        return numbers
+
+    def _told_number(self, cells: Sequence[str]) -> int | None:
+        """The number of the row that its mark stands for, or that it carries; None where neither tells."""
+        mark = self._cell_named(cells, ID)
+        if mark and self._marks:
+            return self._marks.index(mark) + 1 if mark in self._marks else None
+        return _number(cells[0])
+
+    def _same(self, row: int, cells: Sequence[str], taken: Collection[int]) -> int | None:
+        """The thing in the case that is called as this row is. One that had a mark must still be there."""
+        one = same_row(self.case, self._group, self._called(cells), taken)
+        if one is None and self._marks and self._cell_named(cells, ID):
+            self._problem(row, ID, _gone())
+        return one
+
+    def _called(self, cells: Sequence[str]) -> dict[str, str]:
+        """What the row tells of that by which a thing is known."""
+        named = ((name, self._cell_named(cells, name)) for name in NAMING[self._group])
+        return {name: fold(self._as_kept(name, cell)) for name, cell in named if cell}
+
+    def _as_kept(self, name: str, cell: str) -> str:
+        asked = asking(f"{self._group}.1.{name}", Case.nothing())
+        assert asked is not None
+        try:
+            return str(read_answer(asked, _as_typed(cell), self._today, written=True))
+        except AnswerRefused:  # told again, with its place, when the cell itself is read
+            return cell
+
+    def _cell_named(self, cells: Sequence[str], name: str) -> str:
+        if name not in self._names:
+            return ""
+        at = self._names.index(name) + 1
+        return cells[at].strip() if at < len(cells) else ""
+
+    def _look_for_gaps(self, there: int, numbers: Collection[int]) -> None:
         beyond = max([there, *numbers])
         if missing := set(range(there + 1, beyond + 1)) - set(numbers):
             words = _("There is no number {number}. Please number the rows 1, 2, 3 and so on.")
             self._problem(None, self._group, words.format(number=min(missing)))
-        return numbers
 
     def _row(self, row: int, number: int, cells: Sequence[str]) -> None:
         if any(cell.strip() for cell in cells[len(self._names) + 1 :]):
@@ -157,9 +246,12 @@ class _Table:
     def _cell(self, cell: _Cell, key: str) -> None:
         asked = asking(key, self.case)
         assert asked is not None
+        if asked.kind in DATED and _MONTH_AND_TWO.fullmatch(cell.text.strip()):
+            self._problem(cell.row, cell.column, _cut_short())
+            return
         try:
             text = one_reading(asked.kind, _as_typed(cell.text), self._order)
-            self.case = put(self.case, key, read_answer(asked, text, self._today))
+            self.case = put(self.case, key, read_answer(asked, text, self._today, written=True))
         except AnswerRefused as refused:
             self._problem(cell.row, cell.column, refused.message)
 
@@ -171,12 +263,19 @@ def _lines(text: str) -> Iterator[tuple[int, list[str]]]:
     """The rows of a table with their numbers, as a spreadsheet counts them."""
     row = 0
     try:
-        for row, cells in enumerate(csv.reader(StringIO(text, newline=""), strict=True), 1):
+        reader = csv.reader(StringIO(text, newline=""), delimiter=_parted_by(text), strict=True)
+        for row, cells in enumerate(reader, 1):
             if row > MOST_ROWS:
                 raise _Refused(row, "", _("There are too many rows to be the list of one household."))
             yield row, cells or [""]
     except csv.Error:
         raise _Refused(row + 1, "", _not_a_table()) from None
+
+
+def _parted_by(text: str) -> str:
+    """What parts the cells: that which stands after the name of the group in the first row, or a comma."""
+    line = text.lstrip().partition("\n")[0]
+    return next((part for part in PARTS if line.partition(part)[0].strip(' "').lower() in GROUPS), ",")
 
 
 MOST_ROWS = 1000
@@ -195,7 +294,8 @@ def _keys(group: str, number: int) -> tuple[str, ...]:
     return tuple(in_row(f"{group}.*.{name}", number) for name in columns(group))
 
 
-def _harmless(cell: str) -> str:
+def harmless(cell: str) -> str:
+    """A cell that no spreadsheet runs as a formula."""
     return _TO_GUARD.sub(r"\1'", cell)
 
 
@@ -246,15 +346,32 @@ def _day(day: Day) -> str:
     """The day with the year first; a month and a year as words, of which no spreadsheet makes a day."""
     if whole := day.whole:
         text = whole.isoformat()
+    elif day.month:
+        words = f"{month_name(day.earliest)} {day.year}"
+        text = words if day.unsure else f"in {words}"
     else:
-        text = f"{day.month}/{day.year}" if day.month else str(day.year)
+        text = str(day.year)
     return f"about {text}" if day.unsure else text
+
+
+def _cut_short() -> str:
+    return _(
+        "A spreadsheet has cut this date short, and it can be read in two ways. For a month alone write: in "
+        "April 2012. For a day write all of it: 4/12/2012"
+    )
+
+
+def _gone() -> str:
+    return _(
+        "The case has no such row any more. Write the table anew from the case. To list this as a new one, "
+        "leave its number and its id empty."
+    )
 
 
 def _no_group() -> str:
     return _(
         "The first name in the first row must be asset or debt: a list of what you own, or of what you owe. "
-        "Below it stands the number of each row. Use commas between the cells."
+        "Below it stands the number of each row."
     )
 
 

@@ -13,7 +13,14 @@ from firstpaper.intake.kinds import AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.attempts import read_attempts
-from firstpaper.intake.reading.choices import is_yes, read_choice, read_several, read_yes_no
+from firstpaper.intake.reading.choices import (
+    is_yes,
+    read_choice,
+    read_several,
+    read_yes_no,
+    written_choice,
+    written_several,
+)
 from firstpaper.intake.reading.closures import read_closures
 from firstpaper.intake.reading.contributions import read_contributions
 from firstpaper.intake.reading.dates import read_day
@@ -55,9 +62,10 @@ _NONE = {"0", "n", "no", "none", "none of these", "none of them", "nothing", "n/
 _NONE |= {"ninguno", "ninguna", "nada"}
 
 
-def read_answer(asked: Asked, text: str, today: date) -> Any:
+def read_answer(asked: Asked, text: str, today: date, *, written: bool = False) -> Any:
     """The fact that the typed `text` gives; DONT_KNOW where the person says so.
 
+    `written` is for a file or a command line, where nobody sees the choices: there one is named whole.
     Raises AnswerRefused with words for the person.
     """
     if len(text) > (LONGEST_ANSWER if asked.kind in _ANY_LENGTH else LONGEST_SHORT_ANSWER):
@@ -74,7 +82,8 @@ def read_answer(asked: Asked, text: str, today: date) -> Any:
     if not text:
         raise AnswerRefused(_nothing_typed(asked))
     try:
-        return _checked(asked.key, _READERS[asked.kind](asked, text, today))
+        readers = {**_READERS, **_WRITTEN} if written else _READERS
+        return _checked(asked.key, readers[asked.kind](asked, text, today))
     except ValidationError as error:  # a part of the answer, such as a street, does not fit
         raise refusal(error) from None
 
@@ -120,6 +129,11 @@ _READERS: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
     AnswerKind.ATTEMPTS: lambda asked, text, today: read_attempts(text, today),
     AnswerKind.CLOSURES: lambda asked, text, today: read_closures(text, today),
     AnswerKind.CONTRIBUTIONS: lambda asked, text, today: read_contributions(text, asked.case),
+}
+
+_WRITTEN: Mapping[AnswerKind, Callable[[Asked, str, date], Any]] = {
+    AnswerKind.CHOICE: lambda asked, text, today: written_choice(asked.choices, text),
+    AnswerKind.SEVERAL: lambda asked, text, today: written_several(asked.choices, text),
 }
 
 

@@ -56,6 +56,35 @@ def read_several(choices: Sequence[Choice], text: str) -> tuple[str, ...]:
     return tuple(choice.value for choice in choices if choice.value in chosen)
 
 
+def written_choice(choices: Sequence[Choice], text: str) -> str:
+    """The value of the choice that a file or a command line names: by its whole words, or by its number.
+
+    Never by its beginning: nobody is there to see what was made of it. Raises AnswerRefused with the words
+    that are right.
+    """
+    folded = fold(text).rstrip(" .!")
+    number = _NUMBER.fullmatch(folded)
+    if number and 1 <= int(number[1]) <= len(choices):
+        return choices[int(number[1]) - 1].value
+    exact = _exact(choices, folded)
+    if exact is None:
+        words = _("That is not one of the answers here. Write one of these: {names}.")
+        raise AnswerRefused(words.format(names=", ".join(choice.value for choice in choices)))
+    return exact.value
+
+
+def written_several(choices: Sequence[Choice], text: str) -> tuple[str, ...]:
+    """The values of the choices that a file or a command line names. Raises AnswerRefused."""
+    folded = fold(text)
+    if _SEVERAL_NUMBERS.fullmatch(folded):
+        chosen = {written_choice(choices, number) for number in _BETWEEN.split(folded)}
+    elif exact := _exact(choices, folded.rstrip(" .!")):
+        chosen = {exact.value}
+    else:
+        chosen = {written_choice(choices, part) for part in _BETWEEN_WORDS.split(text.strip()) if part}
+    return tuple(choice.value for choice in choices if choice.value in chosen)
+
+
 def _numbered(choices: Sequence[Choice], digits: str) -> str:
     number = int(digits)
     if not 1 <= number <= len(choices):

@@ -23,11 +23,12 @@ DEFAULT, AMENDED_SERVED = "record.default_asked_on", "record.amended_served_on"
 SUMMARY, SUMMARY_REVOKED = "record.summary_filed_on", "record.summary_revoked_on"
 ASKED, DENIED = "record.waiver_filed_on", "record.waiver_denied_on"
 TRIAL = "record.trial_on"
+JUDGMENT, DISMISSED, MOVED = "record.judgment_on", "record.dismissed_on", "record.transferred_on"
 TRIES, METHOD, JOINT = "record.service.attempts", "record.service.method", "record.joint"
 
 AFTER_FILING = (
     SERVED, MAILED, SIGNED, BACK, PRINTED, POSTED, COMPLETE, ACCEPTED, PROOF, RESPONSE, APPEARED, DEFAULT,
-    REVOKED, AMENDED, AMENDED_SERVED, TRIAL,
+    REVOKED, AMENDED, AMENDED_SERVED, TRIAL, JUDGMENT, DISMISSED, MOVED,
 )  # fmt: skip
 
 ORDER = (
@@ -262,6 +263,12 @@ def _event(key: str) -> str:
         SUMMARY_REVOKED: _("the end of the summary case"),
         TRIAL: _("the day set for the trial"),
         TRIES: _("a try to hand over the papers"),
+        JUDGMENT: _("the judgment"),
+        DISMISSED: _("the dismissal"),
+        MOVED: _("the move to another court"),
+        "record.withdrawn_on": _("the day the filer gave it up"),
+        "record.referred_on": _("the day somebody else took the case over"),
+        "record.reconciled_on": _("the day you two were together again"),
         METHOD: _("how the papers were served"),
         "record.disclosure_served_on": _("the day you served your declaration of disclosure"),
         "record.other_disclosure_served_on": _("the day the other side served theirs"),
