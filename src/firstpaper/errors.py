@@ -23,6 +23,9 @@ class UserError(Exception):
         super().__init__(self.code)
         self.details = details
 
+    def __reduce__(self) -> tuple[object, ...]:
+        return _again, (type(self), self.details)
+
     @property
     def message(self) -> str:
         """The message in the reader's language, with the details filled in, a line for each paragraph."""
@@ -38,6 +41,11 @@ class UserError(Exception):
 
     def __str__(self) -> str:
         return self.message
+
+
+def _again(kind: type[UserError], details: dict[str, object]) -> UserError:
+    """The same error, in another process."""
+    return kind(**details)
 
 
 class ProgramFault(UserError):

@@ -24,7 +24,8 @@ MOST_VALUES = 50_000
 """How deep a case file may be, and how much may stand in one list and in all: a stranger may have made it."""
 
 _LONGEST_WORD, _MOST_SAVES = 64, 10**12
-_PARTS = frozenset({MARK, "facts", "passed"})
+_PARTS = frozenset({MARK, "facts", "passed", "last"})
+_LONGEST_STEP = 300
 
 
 class Mark(NamedTuple):
@@ -51,12 +52,15 @@ class Mark(NamedTuple):
 class CaseFile:
     """The saved facts of one household, and the questions put off for later. `mark` is told in a sealed file.
 
+    `last` says in words what the save was, where that was more than one answer.
+
     Every answer is kept, also those whose question no longer applies: changing back brings them back.
     """
 
     case: Case = field(default_factory=Case.nothing)
     passed: tuple[str, ...] = ()
     mark: Mark | None = field(default=None, compare=False)
+    last: str = field(default="", compare=False)
 
     @classmethod
     def load(cls, path: Path, passphrases: Iterable[str] = ()) -> Self:
@@ -73,7 +77,7 @@ class CaseFile:
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
-            return cls(Case.told(document["facts"]), _passed(document), _mark(document))
+            return cls(Case.told(document["facts"]), _passed(document), _mark(document), _last(document))
         except ValidationError as error:
             keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
             reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
@@ -92,12 +96,17 @@ class CaseFile:
             MARK: {"schema": SCHEMA, "saved_by": __version__, **mark},
             "facts": self.case.model_dump(mode="json", exclude_unset=True),
             "passed": list(self.passed),
+            **({"last": self.last} if self.last else {}),
         }
         return json.dumps(document, ensure_ascii=False, indent=1) + "\n"
 
     def with_case(self, case: Case) -> Self:
         """The same case file with these facts."""
-        return replace(self, case=case)
+        return replace(self, case=case, last="")
+
+    def after(self, step: str) -> Self:
+        """The same case file with words for what the save was, such as "entered from things.csv"."""
+        return replace(self, last=step[:_LONGEST_STEP])
 
 
 def _document(path: Path, data: bytes) -> dict[str, Any]:
@@ -148,6 +157,11 @@ def _passed(document: dict[str, Any]) -> tuple[str, ...]:
     if not isinstance(passed, list):
         raise TypeError
     return tuple(key for key in passed if isinstance(key, str) and _known(key))
+
+
+def _last(document: dict[str, Any]) -> str:
+    told = document.get("last", "")
+    return told[:_LONGEST_STEP] if isinstance(told, str) else ""
 
 
 def _mark(document: dict[str, Any]) -> Mark | None:

@@ -124,7 +124,7 @@ class NotSaved(UserError):
 class FolderMissing(NotSaved):
     """The folder {folder} is not there.
 
-    A case file needs a folder to be saved in. If it is on a USB stick or a shared drive, connect it
+    A file needs a folder to be saved in. If it is on a USB stick or a shared drive, connect it
     again. If the name is wrong, check it and try again.
     """
 

@@ -128,6 +128,11 @@ class OpenCase:
         """Whether the next save is sealed."""
         return self._seal is not None
 
+    @property
+    def seal(self) -> "Seal | None":
+        """What the file is sealed with, to give it to another; None where it is plain."""
+        return self._seal
+
     def keep(self, file: CaseFile) -> None:
         """Save `file` and go on with it. Where saving fails, the file on disk and here stay as they were.
 

@@ -12,7 +12,7 @@ def left_open(path: Path) -> list[Path]:
     from firstpaper.casefile.belongings import belongings
     from firstpaper.cli.output import drafts_beside
 
-    found = [one for one in belongings(path) if not one.is_dir() and not _is_locked(one)]
+    found = [one for one in belongings(path) if not one.is_dir() and not is_locked(one)]
     return [*found, *_open_copies(path), *(one for one in drafts_beside(path) if one not in found)]
 
 
@@ -55,10 +55,11 @@ def is_copy(path: Path) -> bool:
 def _open_copies(path: Path) -> list[Path]:
     from firstpaper.casefile.copies import Copies
 
-    return [copy for copy in Copies(path).newest_first() if not _is_locked(copy)]
+    return [copy for copy in Copies(path).newest_first() if not is_locked(copy)]
 
 
-def _is_locked(path: Path) -> bool:
+def is_locked(path: Path) -> bool:
+    """Whether a file opens only with a passphrase."""
     from firstpaper.casefile.reading import SEALED
 
     try:

@@ -1,7 +1,8 @@
 """The arguments and options that several commands share, and how they are read."""
 
 import re
-from datetime import date
+from collections.abc import Callable, Sequence
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Annotated
 
@@ -14,6 +15,9 @@ from firstpaper.locale import _
 HOME = Path("home.case")
 """The case file where none is named. The name says nothing to somebody who sees it."""
 
+CASE_ENDING = ".case"
+"""How the name of a case file ends: by this a command tells it from the words after it."""
+
 CaseArgument = Annotated[
     Path, typer.Argument(metavar="CASE", help=_("The case file, such as home.case."), show_default=False)
 ]
@@ -25,14 +29,50 @@ HomeArgument = Annotated[
         show_default=False,
     ),
 ]
+CasesArgument = Annotated[
+    list[Path] | None,
+    typer.Argument(
+        metavar="[CASE]...",
+        help=_("The case files, one or many. Without one: home.case in this folder."),
+        show_default=False,
+    ),
+]
+RequireCompleteOption = Annotated[
+    bool,
+    typer.Option(
+        "--require-complete", help=_("For scripts: end with exit status 3 where a question is still open.")
+    ),
+]
 OnOption = Annotated[
     str | None,
     typer.Option(
-        "--on", metavar="DATE", help=_("The day you plan to file, as 2026-11-30. Without it: today.")
+        "--on",
+        metavar="DATE",
+        help=_(
+            "The day you plan to file, as 2026-11-30 or 11/30/2026, or +7 for in a week. Without it: today."
+        ),
     ),
 ]
 JsonOption = Annotated[bool, typer.Option("--json", help=_("Give the result as JSON, for other programs."))]
+DefaultsOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--defaults",
+        envvar="FIRSTPAPER_DEFAULTS",
+        metavar="FACTS.yaml",
+        help=_(
+            "A file of facts that every new case begins with, such as the county and the courthouse of a "
+            "clinic. Without it: the one that FIRSTPAPER_DEFAULTS names."
+        ),
+        show_envvar=False,
+    ),
+]
 
+
+TODAY = "today"
+_DAYS_ON = re.compile(r"\+\d{1,4}")
+_YEAR_FIRST = re.compile(r"(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})")
+_MONTH_FIRST = re.compile(r"(?P<month>\d{1,2})/(?P<day>\d{1,2})/(?P<year>\d{4})")
 
 FIRST_DAY, LAST_DAY = date(2000, 1, 1), date(2075, 12, 31)
 """The days for which a filing can be planned. Nothing is counted beyond what a lifetime may need."""
@@ -62,25 +102,70 @@ class NotADay(UserError):
     """The day after --on could not be read.
 
     The law is looked up for the day you plan to file, so it must be a whole date. Write the year, the
-    month and the day, like this: --on 2026-11-30
+    month and the day, like this: --on 2026-11-30 (or 11/30/2026, or today, or +7 for in a week).
     """
 
     code = "not_a_day"
 
 
+class NoSuchDay(NotADay):
+    """The day after --on is in no calendar.
+
+    The law is looked up for the day you plan to file. Look at the month and the day again, and write it like
+    this: --on 2026-11-30
+    """
+
+
+def cases_first(words: Sequence[str], is_word: Callable[[str], bool]) -> tuple[list[Path], list[str]]:
+    """The case files that stand before the other words of a command; home.case where there are none.
+
+    A word names a case file where it ends as one or where there is such a file. The first word does too,
+    unless `is_word` knows it.
+    """
+    cases: list[Path] = []
+    for word in words:
+        if not _names_a_case(word) and (cases or is_word(word)):
+            break
+        cases.append(Path(word))
+    return cases or [HOME], list(words[len(cases) :])
+
+
+def case_first(words: Sequence[str], is_word: Callable[[str], bool]) -> tuple[Path, list[str]]:
+    """The one case file that may stand before the other words of a command; home.case where there is none."""
+    if words and (_names_a_case(words[0]) or not is_word(words[0])):
+        return Path(words[0]), list(words[1:])
+    return HOME, list(words)
+
+
+def _names_a_case(word: str) -> bool:
+    try:
+        return word.endswith(CASE_ENDING) or Path(word).is_file()
+    except (OSError, ValueError):  # longer than any name, or with a letter that no name has
+        return False
+
+
 def filing_day(text: str | None) -> date:
-    """The day a command works for: the one given, or today."""
+    """The day a command works for: the one given, or today. "today" and "+7" count from today."""
     if text is None:
         return _in_reach(today())
-    if not re.fullmatch(r"\d{4}-\d{2}-\d{2}", text.strip()):
-        raise NotADay
-    try:
-        day = date.fromisoformat(text.strip())
-    except ValueError as error:
-        raise NotADay from error
+    day = _day(text.strip().lower())
     if not FIRST_DAY <= day <= LAST_DAY:
         raise DayOutOfReach(day=day, first=FIRST_DAY, last=LAST_DAY)
     return day
+
+
+def _day(text: str) -> date:
+    if text == TODAY:
+        return _in_reach(today())
+    if _DAYS_ON.fullmatch(text):
+        return _in_reach(today()) + timedelta(days=int(text))
+    match = _YEAR_FIRST.fullmatch(text) or _MONTH_FIRST.fullmatch(text)
+    if match is None:
+        raise NotADay
+    try:
+        return date(int(match["year"]), int(match["month"]), int(match["day"]))
+    except ValueError as error:
+        raise NoSuchDay from error
 
 
 def _in_reach(day: date) -> date:

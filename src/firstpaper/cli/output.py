@@ -7,6 +7,8 @@ from pathlib import Path
 from firstpaper.casefile import save, sweep
 from firstpaper.casefile.errors import CaseFileUnreadable, NotOurOutput
 from firstpaper.casefile.saving import rests
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
 
 PDF = b"%PDF-"
 HTML = b"<!doctype html"
@@ -24,8 +26,22 @@ DRAFTS = {
     ".ics": CALENDAR,
 }
 """The endings of the files drafted beside a case file, and how each kind begins."""
+PIPE = Path("-")
+"""Stands for standard output. What is said goes to standard error then."""
+ENDINGS = {PDF: (".pdf",), HTML: (".html", ".htm"), CALENDAR: (".ics",)}
+"""How the name of each kind of file ends."""
 FILLED = re.compile(r"-F[LW]-\d{3}(\([A-Z]\))?(-\d+)?\.pdf")
 """The ending of a filled copy of the court's own form: its number, and which copy it is."""
+
+
+class OtherEnding(UserError):
+    """{path} was not made, because a file of this kind has a name that ends with {ending}.
+
+    With another ending, other programs would not know what it is. Type the command again with {ending} at the
+    end of the name.
+    """
+
+    code = "other_ending"
 
 
 def beside(case: Path, ending: str) -> Path:
@@ -34,13 +50,29 @@ def beside(case: Path, ending: str) -> Path:
 
 
 def write_output(path: Path, data: bytes, begins: bytes) -> None:
-    """Write `data` to `path`, replacing only an empty file or one of the same kind.
+    """Write `data` to `path`, replacing only an empty file or one of the same kind. `-` is standard output.
 
     `begins` is how a file of that kind begins; letter case does not matter.
     """
+    if path == PIPE:
+        Terminal.put_out(data)
+        return
     _refuse_other_files(path, begins)
+    _refuse_other_endings(path, begins)
     sweep(path)
     save(path, data)
+
+
+def is_pdf(path: Path) -> bool:
+    """Whether a PDF lies there."""
+    return path.is_file() and _begins(path, PDF)
+
+
+def _refuse_other_endings(path: Path, begins: bytes) -> None:
+    """Raise OtherEnding where the name says that the file is of another kind than the one made."""
+    right = ENDINGS.get(begins, ())
+    if right and path.suffix.lower() not in right:
+        raise OtherEnding(path=path, ending=right[0])
 
 
 def drafts_beside(case: Path) -> list[Path]:

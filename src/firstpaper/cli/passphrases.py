@@ -14,7 +14,7 @@ import typer
 
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import UserError
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
     from firstpaper.casefile import OpenCase
@@ -23,6 +23,8 @@ if TYPE_CHECKING:
     from firstpaper.facts import Case
 
 TRIES = 3
+MOST_SHARED = 5
+"""Lines of a file that are tried as passphrases where many case files are opened; each try takes a while."""
 PIPE = "-"
 _LONGEST_SOURCE = 10_000
 
@@ -31,7 +33,10 @@ PassphraseOption = Annotated[
     typer.Option(
         "--passphrase-from",
         metavar="FILE",
-        help=_("For scripts: the file whose first line is the passphrase, or - for the first line piped in."),
+        help=_(
+            "For scripts: the file whose first line is the passphrase, or - for the first line piped in. A "
+            "new one that is chosen is the next line."
+        ),
     ),
 ]
 SealOption = Annotated[
@@ -58,6 +63,16 @@ class PassphraseNeeded(UserError):
     code = "passphrase_needed"
 
 
+class NextLineNeeded(UserError):
+    """A new passphrase is needed to lock this, and {path} has no more lines.
+
+    Nothing was changed. Its first line opens the case file. Write the new passphrase on the line after it; it
+    may be the same one.
+    """
+
+    code = "passphrase_needed"
+
+
 class NoneChosen(UserError):
     """No passphrase was chosen, so nothing was locked, and nothing was saved.
 
@@ -72,15 +87,31 @@ class Passphrases:
 
     def __init__(self, terminal: Terminal, source: str | None) -> None:
         self._terminal = terminal
+        self._source = source
         self._lines = self._lines_of(source) if source is not None else None
+        self._shared: list[str] | None = None
+
+    def shared(self) -> "Passphrases":
+        """The same for many case files: each line of a file is tried on each, and what was typed is kept."""
+        self._shared = [] if self._lines is None else self._every_line()
+        return self
+
+    def _every_line(self) -> list[str]:
+        assert self._lines is not None
+        lines = islice(self._lines, 1 if self._source == PIPE else MOST_SHARED)
+        return [line for line in lines if line]
 
     def tries(self, path: Path) -> Iterator[str]:
         """Passphrases to open the file at `path` with, until one fits."""
+        if self._shared is not None:
+            yield from self._shared
+        if self._shared is not None and self._lines is not None:
+            return
         if self._lines is not None:
             yield from islice(self._lines, 1)
         elif self._terminal.interactive:
             prompt = _("Passphrase for {path} (it does not show while you type): ").format(path=path)
-            yield self._terminal.read_unseen(prompt)
+            yield self._typed(prompt)
             for _more in range(TRIES - 1):
                 self._terminal.say(
                     _(
@@ -88,11 +119,34 @@ class Passphrases:
                         "keyboard, and try again."
                     )
                 )
-                yield self._terminal.read_unseen(prompt)
+                yield self._typed(prompt)
+
+    def _typed(self, prompt: str) -> str:
+        typed = self._terminal.read_unseen(prompt)
+        if self._shared is not None and typed:
+            self._shared.insert(0, typed)
+        return typed
 
     def given(self) -> tuple[str, ...]:
-        """The passphrase of a file or pipe, for many case files alike; none where a person would be asked."""
-        return tuple(islice(self._lines, 1)) if self._lines is not None else ()
+        """The passphrases of a file or pipe, for many cases alike; none where a person would be asked."""
+        return tuple(self._every_line()) if self._lines is not None else ()
+
+    @property
+    def from_a_file(self) -> bool:
+        """Whether a file or a pipe holds them, and nobody is asked."""
+        return self._lines is not None
+
+    def ask_for_many(self, count: int) -> tuple[str, ...]:
+        """One passphrase for the locked files of a folder, typed once; none where just Enter is typed."""
+        if self._lines is not None or not self._terminal.interactive:
+            return ()
+        prompt = _n(
+            "Passphrase for {count} locked file, or just Enter to leave it locked: ",
+            "Passphrase for {count} locked files, or just Enter to leave them locked: ",
+            count,
+        ).format(count=count)
+        typed = self._terminal.read_unseen(prompt)
+        return (typed,) if typed else ()
 
     def choose(self, known: "Case") -> str:
         """A new passphrase, chosen with care; empty where the person decides against one.
@@ -102,7 +156,8 @@ class Passphrases:
         if self._lines is not None:
             if chosen := next(self._lines, ""):
                 return chosen
-        elif self._terminal.interactive:
+            raise NextLineNeeded(path=self._source)
+        if self._terminal.interactive:
             self._terminal.say(how_to_choose())
             return self._chosen(words_of(known))
         raise PassphraseNeeded

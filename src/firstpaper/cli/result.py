@@ -11,7 +11,7 @@ import traceback
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, field
-from enum import IntEnum
+from enum import IntEnum, StrEnum
 from pathlib import Path
 from typing import NoReturn
 
@@ -33,18 +33,48 @@ class Exit(IntEnum):
     STOPS = 1
     """It ran, and found something that stops a filing."""
     COULD_NOT_RUN = 2
+    OPEN = 3
+    """It ran, and questions are open; only where --require-complete asks for a complete case."""
     INTERRUPTED = 130
     """The person pressed Ctrl-C."""
 
 
+class State(StrEnum):
+    """How far a case has come before its filing. A stop weighs more than an open question."""
+
+    STOP = "stop"
+    OPEN = "open"
+    COMPLETE = "complete"
+
+
+def state_of(stops: bool, is_open: bool) -> State:
+    """The state of a case in which something stops a filing, or something is still open."""
+    if stops:
+        return State.STOP
+    return State.OPEN if is_open else State.COMPLETE
+
+
+def exit_for(state: State, require_complete: bool) -> Exit:
+    """The exit status for a state: an open question counts only where a complete case is asked for."""
+    if state is State.STOP:
+        return Exit.STOPS
+    return Exit.OPEN if state is State.OPEN and require_complete else Exit.FINE
+
+
 @dataclass(frozen=True, slots=True)
 class Result:
-    """The outcome of a command: for programs in `data`, for people in `text`."""
+    """The outcome of a command: for programs in `data`, for people in `text`.
+
+    `line` is what is said of it in one line, where it is one of many. `as_it_is` says that the text is for
+    another program, and not to be folded.
+    """
 
     data: Mapping[str, object] = field(default_factory=dict)
     text: str = ""
     exit: int = Exit.FINE
     errors: tuple[UserError, ...] = ()
+    line: str = ""
+    as_it_is: bool = False
 
 
 def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> NoReturn:
@@ -98,7 +128,9 @@ def _ran(terminal: Terminal, work: Callable[[Terminal], Result]) -> Result:
 
 
 def _tell(terminal: Terminal, result: Result) -> None:
-    if result.text:
+    if result.text and result.as_it_is:
+        terminal.raw_result(result.text + "\n")
+    elif result.text:
         with suppress(Left, InputEnded, KeyboardInterrupt):  # somebody has read enough of it
             terminal.result(result.text)
     for error in result.errors:

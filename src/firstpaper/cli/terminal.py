@@ -92,6 +92,9 @@ class Terminal:
     pausing: ClassVar[bool] = True
     """Whether a full screen waits for Enter. Only a terminal does, whatever this says."""
 
+    taken: ClassVar[bool] = False
+    """Whether stdout holds a file, so that results go to stderr with everything else that is said."""
+
     def __init__(self) -> None:
         _replace_missing_streams()
         self.interactive = _is_terminal(sys.stdin)
@@ -103,6 +106,11 @@ class Terminal:
                 stream.reconfigure(errors="replace")
         if self._line_editing:
             _line_editing_without_traces()
+
+    @property
+    def piped(self) -> bool:
+        """Whether another program or a file takes the results."""
+        return not _is_terminal(sys.stdout)
 
     def pauses_at(self, text: str) -> bool:
         """Whether the text is more than one screen."""
@@ -126,14 +134,26 @@ class Terminal:
 
     def result(self, text: str) -> None:
         """Put the result of a command on stdout, folded for reading."""
+        if self.taken:
+            self.say(text)
+            return
         for part in self._pages(wrapped(text, self._width)):
             sys.stdout.write(part + "\n")
             sys.stdout.flush()
 
-    def raw_result(self, text: str) -> None:
-        """Put a result for programs on stdout, exactly as it is."""
-        sys.stdout.write(text)
+    @classmethod
+    def put_out(cls, data: bytes) -> None:
+        """Put a file on stdout, exactly as it is."""
+        cls.taken = True
         sys.stdout.flush()
+        sys.stdout.buffer.write(data)
+        sys.stdout.buffer.flush()
+
+    def raw_result(self, text: str) -> None:
+        """Put a result for programs on stdout, exactly as it is; on stderr where stdout holds a file."""
+        stream = sys.stderr if self.taken else sys.stdout
+        stream.write(text)
+        stream.flush()
 
     def result_is_lost(self) -> None:
         """Nobody reads stdout any more, or its disk is full: say so, and let the program end in peace."""

@@ -1,11 +1,12 @@
 """`firstpaper ask`: the interview. The case file is begun with the first answer."""
 
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from firstpaper.cli.hints import next_line, to_type
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import HOME, DefaultsOption, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
@@ -18,38 +19,51 @@ if TYPE_CHECKING:
     from firstpaper.facts import Case
 
 
+@dataclass(frozen=True, slots=True)
+class Begun:
+    """How a new case is begun: locked, and with the facts of a file."""
+
+    seal: bool
+    defaults: Path | None
+
+
 def ask(
     case: HomeArgument = HOME,
     seal: SealOption = False,
+    defaults: DefaultsOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Answer the questions, one at a time."""
-    deliver("ask", as_json, lambda terminal: _ask(terminal, case, on, seal, passphrase_from))
+    deliver("ask", as_json, lambda terminal: _ask(terminal, case, on, Begun(seal, defaults), passphrase_from))
 
 
-def _ask(terminal: Terminal, path: Path, on: str | None, seal: bool, passphrase_from: str | None) -> Result:
+def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphrase_from: str | None) -> Result:
     from firstpaper.casefile.errors import CopyKept
     from firstpaper.cli.mending import goes_on_from_copy
 
     day = filing_day(on)
     passphrases = Passphrases(terminal, passphrase_from)
     try:
-        return _sit_down(terminal, path, day, seal, passphrases)
+        return _sit_down(terminal, path, day, begun, passphrases)
     except CopyKept as kept:
         if not goes_on_from_copy(terminal, path, kept):
             raise
-    return _sit_down(terminal, path, day, seal, passphrases)
+    return _sit_down(terminal, path, day, begun, passphrases)
 
 
-def _sit_down(terminal: Terminal, path: Path, day: date, seal: bool, passphrases: Passphrases) -> Result:
+def _sit_down(terminal: Terminal, path: Path, day: date, begun: Begun, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import OpenCase
     from firstpaper.cli.interview import Interview
     from firstpaper.intake import next_question
 
     with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
-        lock_if_wanted(opened, passphrases, seal)
+        if opened.new and begun.defaults:
+            from firstpaper.cli.facts_files import FactsFile
+
+            opened.file = opened.file.with_case(FactsFile(begun.defaults).onto(opened.case, day))
+        lock_if_wanted(opened, passphrases, begun.seal)
         interview = Interview(terminal, opened, day)
         if next_question(opened.case) is None and terminal.interactive:
             return sit(terminal, opened, interview.run_finished, day)

@@ -5,9 +5,10 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.commands.packet import PartOption, PdfOption, Wanted
+from firstpaper.cli.commands.packet import PartOption, PdfOption
 from firstpaper.cli.drafting import Files, HtmlOption
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.packets import Wanted
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -55,9 +56,9 @@ def _list() -> Result:
 
 
 def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None, on: str | None) -> Result:
-    from firstpaper.cli.commands.enter import FactsRefused, read_facts
-    from firstpaper.cli.commands.packet import draft, wanted_now
+    from firstpaper.cli.facts_files import FactsFile, FactsRefused
     from firstpaper.cli.households import NoSuchHousehold, households
+    from firstpaper.cli.packets import draft, wanted_now
     from firstpaper.counting import spell_date
 
     known = households()
@@ -65,7 +66,7 @@ def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None
         raise NoSuchHousehold(name=name)
     day = filing_day(on)
     try:
-        case = read_facts(known[name], day)
+        case = FactsFile(known[name]).onto(None, day)
     except FactsRefused as refused:  # they are ours and whole, so only the day can be wrong
         raise HouseholdIsLater(name=name, day=spell_date(day)) from refused
     return draft(case, day, Files(output or Path(f"{name}.pdf"), html), part or wanted_now(case))

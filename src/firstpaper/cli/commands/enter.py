@@ -1,167 +1,288 @@
-"""`firstpaper enter`: take a file of facts into a case file, all of it or nothing."""
+"""`firstpaper enter`: take a file of facts into one or many case files, all of it or nothing."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.batch import for_each
+from firstpaper.cli.facts_files import FactsFile
 from firstpaper.cli.hints import command, next_line
 from firstpaper.cli.left_open import not_locked, offer_to_erase
-from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import CASE_ENDING, HOME, DefaultsOption, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
-from firstpaper.cli.plain_text import plain_text
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
+    from firstpaper.casefile import OpenCase
     from firstpaper.facts import Case
-    from firstpaper.intake import Problem
+    from firstpaper.intake.differing import Difference
 
-MOST_TEXT = 2_000_000
-"""Characters read of a file: more than any file of facts may have, so that a larger one is refused."""
+MOST_SHOWN = 20
+"""New answers that are named one by one where all are; what is replaced is always named."""
 
-FactsArgument = Annotated[
-    Path,
+FilesArgument = Annotated[
+    list[Path],
     typer.Argument(
-        metavar="FACTS.yaml",
-        help=_("The file of facts to take in, or a table of things or debts: things.csv."),
+        metavar="[CASE]... FACTS",
+        help=_(
+            "The case files, and last the file of facts: facts.yaml, or a table of things or debts, "
+            "things.csv or things.xlsx, or - for what is piped in. Without a case file: home.case in this "
+            "folder."
+        ),
         show_default=False,
     ),
 ]
+DryRunOption = Annotated[
+    bool, typer.Option("--dry-run", help=_("Show what would change, old and new, and save nothing."))
+]
+ReplaceOption = Annotated[
+    bool,
+    typer.Option("--replace", help=_("Take a name or a birth date also where the case has another one.")),
+]
 
 
-class FactsUnreadable(UserError):
-    """The file of facts {path} could not be opened: {reason}.
+class NoFacts(UserError):
+    """There is no file of facts in this command, so nothing was changed.
 
-    Nothing was changed. Check the name and the folder, and try again.
+    Name it last, after the case files, like this:
+
+    firstpaper enter {path} facts.yaml
     """
 
-    code = "facts_unreadable"
+    code = "no_facts"
 
 
-class FactsRefused(UserError):
-    """{count} in {path} cannot be used, so nothing from it was taken and nothing was saved.
+class OtherPeople(UserError):
+    """{facts} would put other people into {path}, so nothing was saved. These answers would be replaced:
+    {keys}
 
-    Please correct each line named here, and try again:
+    A file of facts that was meant for another household does this. Look at what would change by adding
+    --dry-run. If it is right, add --replace.
     """
 
-    code = "facts_refused"
+    code = "other_people"
 
-    def __init__(self, path: Path, problems: "Sequence[Problem]") -> None:
-        count = _n("{count} line", "{count} lines", len(problems)).format(count=len(problems))
-        super().__init__(path=path, count=count)
-        self.path = path
-        self.problems = problems
 
-    @property
-    def message(self) -> str:
-        """The message, and every problem with its line and the key of the fact."""
-        say = _problem_in_table if is_table(self.path) else _problem
-        return "\n".join([super().message, *(f"  - {say(one)}" for one in self.problems)])
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """How the facts are to be taken."""
+
+    seal: bool
+    dry_run: bool
+    replace: bool
+    defaults: Path | None
 
 
 def enter(
-    case: CaseArgument,
-    facts: FactsArgument,
+    files: FilesArgument,
     seal: SealOption = False,
+    dry_run: DryRunOption = False,
+    replace: ReplaceOption = False,
+    defaults: DefaultsOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
-    """Take in answers from a YAML file of facts, or from a table (CSV) of things or debts."""
+    """Take in answers from a YAML file of facts, or from a table of things or debts."""
 
     def work(terminal: Terminal) -> Result:
-        return _enter(terminal, case, facts, filing_day(on), seal, Passphrases(terminal, passphrase_from))
+        cases, facts = files[:-1] or [HOME], files[-1]
+        if len(files) == 1 and facts.suffix == CASE_ENDING:
+            raise NoFacts(path=facts)
+        passphrases = Passphrases(terminal, passphrase_from)
+        if len(cases) > 1:
+            passphrases.shared()
+        entry = Entry(
+            terminal,
+            FactsFile(facts),
+            filing_day(on),
+            Wanted(seal, dry_run, replace, defaults),
+            passphrases,
+            alone=len(cases) == 1,
+        )
+        return for_each(cases, entry.into)
 
     deliver("enter", as_json, work)
 
 
-def _enter(
-    terminal: Terminal, path: Path, facts: Path, day: date, seal: bool, passphrases: Passphrases
-) -> Result:
-    from firstpaper.casefile import OpenCase
-    from firstpaper.cli.listed_words import left_out, left_out_text
-    from firstpaper.cli.offering import risky
-    from firstpaper.cli.reviewing import answered, still_open
-    from firstpaper.intake import set_aside
-    from firstpaper.intake.listing import listed, settled
+@dataclass(frozen=True)
+class Entry:
+    """One file of facts, and how it goes into a case. `alone` says that it is for one case only."""
 
-    with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
-        read = read_facts(facts, day, opened.case)
-        case = settled(read)
-        lock_if_wanted(opened, passphrases, seal)
-        opened.keep(opened.file.with_case(case))
-    taken, left, aside = answered(case), still_open(case), set_aside(case)
-    lines = [
-        _("The facts are saved in {path}.").format(path=path),
-        _n("{count} question is answered.", "{count} questions are answered.", len(taken)).format(
-            count=len(taken)
-        ),
-        _n("{count} is still open.", "{count} are still open.", len(left)).format(count=len(left)),
-    ]
-    if risky(case) and not opened.sealed:
-        words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
-        lines.append(words.format(command=command("seal", path)))
-    if opened.sealed and (stays := offer_to_erase(terminal, [facts])):
-        lines.append(not_locked(stays))
-    if aside:
-        lines.append(
-            _("These answers do not fit this kind of case and are set aside: {keys}").format(
-                keys=", ".join(aside)
-            )
+    terminal: Terminal
+    facts: FactsFile
+    day: date
+    wanted: Wanted
+    passphrases: Passphrases
+    alone: bool
+
+    def into(self, path: Path) -> Result:
+        """Take the facts into the case at `path`, or show what that would change."""
+        if self.wanted.dry_run:
+            return self._shown(path)
+        from firstpaper.casefile import OpenCase
+
+        with OpenCase(path, begin=self.alone, passphrases=self.passphrases.tries(path)) as opened:
+            read, case = self._after(opened.case, new=opened.new)
+            found = _differences(opened.case, case)
+            if not self._may_replace(path, found):
+                return Result(data=_data(case, read, found), text=_("Nothing was saved."))
+            lock_if_wanted(opened, self.passphrases, self.wanted.seal)
+            if found or opened.new:
+                step = _("entered from {name}").format(name=self.facts.name)
+                opened.keep(opened.file.with_case(case).after(step))
+            return self._saved(opened, read, found)
+
+    def _after(self, before: "Case", *, new: bool) -> "tuple[Case, Case]":
+        """The case as it was read, and as it is kept."""
+        from firstpaper.intake.listing import settled
+
+        defaults = self.wanted.defaults
+        begun = FactsFile(defaults).onto(before, self.day) if defaults and new else before
+        read = self.facts.onto(begun, self.day)
+        return read, settled(read)
+
+    def _may_replace(self, path: Path, found: "Sequence[Difference]") -> bool:
+        """Whether other people may take the place of those in the case: told by an option, or asked."""
+        others = [one for one in found if one.other_person]
+        if not others or self.wanted.replace:
+            return True
+        if not self.terminal.interactive:
+            keys = ", ".join(one.key for one in others)
+            raise OtherPeople(facts=self.facts.path, path=path, keys=keys)
+        from firstpaper.cli.difference_words import difference_lines
+
+        head = _("{path} has other people. This would be replaced:").format(path=path)
+        self.terminal.say("\n".join([head, *difference_lines(others)]))
+        typed = self.terminal.read(_("Type replace to save it, or just Enter to save nothing: "))
+        self.terminal.line()
+        return typed.strip().casefold() in ("replace", _("replace"))
+
+    def _shown(self, path: Path) -> Result:
+        """What would change, with nothing saved, and no file begun."""
+        from firstpaper.casefile import load
+        from firstpaper.cli.difference_words import difference_lines
+        from firstpaper.facts import Case
+
+        there = path.exists()
+        before = load(path, self.passphrases.tries(path)).case if there else Case.nothing()
+        read, case = self._after(before, new=not there)
+        found = _differences(before, case)
+        head = _n(
+            "{count} answer would change. Nothing was saved.",
+            "{count} answers would change. Nothing was saved.",
+            len(found),
+        ).format(count=len(found))
+        return Result(
+            data=_data(case, read, found), text="\n".join([head, *difference_lines(found)]), line=head
         )
-    if things := len(listed(case)):
-        lines.append(
-            _n(
+
+    def _saved(self, opened: "OpenCase", read: "Case", found: "Sequence[Difference]") -> Result:
+        from firstpaper.cli.listed_words import left_out, left_out_text
+
+        case, path = opened.case, opened.path
+        parts = (
+            " ".join(_head(case, path)),
+            "\n".join(_changes(found)),
+            " ".join(self._more(opened)),
+            left_out_text(left_out(read, case), read),
+            next_line(case, path, self.day),
+        )
+        return Result(
+            data=_data(case, read, found), text="\n\n".join(part for part in parts if part), line=_line(found)
+        )
+
+    def _more(self, opened: "OpenCase") -> Iterator[str]:
+        from firstpaper.cli.offering import risky
+        from firstpaper.intake import set_aside
+        from firstpaper.intake.listing import listed
+
+        case = opened.case
+        if risky(case) and not opened.sealed:
+            words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
+            yield words.format(command=command("seal", opened.path))
+        if opened.sealed and self.alone and (stays := offer_to_erase(self.terminal, self._on_disk())):
+            yield not_locked(stays)
+        if aside := set_aside(case):
+            yield _aside(case, aside)
+        if things := len(listed(case)):
+            yield _n(
                 "{count} fact is listed about what you own, owe and earn.",
                 "{count} facts are listed about what you own, owe and earn.",
                 things,
             ).format(count=things)
-        )
-    gone = left_out(read, case)
-    parts = (" ".join(lines), left_out_text(gone, read), next_line(case, path, day))
-    return Result(
-        data={
-            "answered": len(taken),
-            "listed": things,
-            "left_out": [one.key for one in gone],
-            "open_questions": [one.key for one in left],
-            "set_aside": list(aside),
-        },
-        text="\n\n".join(part for part in parts if part),
-    )
+
+    def _on_disk(self) -> list[Path]:
+        return [self.facts.path] if self.facts.path.is_file() else []
 
 
-def is_table(path: Path) -> bool:
-    """Whether the file is named as a table."""
-    return path.suffix.lower() == ".csv"
+def _differences(before: "Case", after: "Case") -> "tuple[Difference, ...]":
+    from firstpaper.intake.differing import differences
+
+    return differences(before, after)
 
 
-def read_facts(path: Path, day: date, onto: "Case | None" = None) -> "Case":
-    """The facts in a file, put onto a case. Raises FactsRefused with everything in it that is wrong."""
-    from firstpaper.intake import facts_from
-    from firstpaper.intake.tables import facts_from_table
+def _head(case: "Case", path: Path) -> Iterator[str]:
+    from firstpaper.cli.reviewing import answered, still_open
 
-    read = facts_from_table if is_table(path) else facts_from
-    case, problems = read(plain_text(path, MOST_TEXT, FactsUnreadable), day, onto)
-    if problems:
-        raise FactsRefused(path, problems)
-    return case
+    taken, left = len(answered(case)), len(still_open(case))
+    yield _("The facts are saved in {path}.").format(path=path)
+    yield _n("{count} question is answered.", "{count} questions are answered.", taken).format(count=taken)
+    yield _n("{count} is still open.", "{count} are still open.", left).format(count=left)
 
 
-def _problem_in_table(one: "Problem") -> str:
-    if one.line and one.key:
-        return _("Row {row}, column {column}: {message}").format(
-            row=one.line, column=one.key, message=one.message
-        )
-    place = _("Row {row}").format(row=one.line) if one.line else _("The table")
-    return f"{place}: {one.message}"
+def _changes(found: "Sequence[Difference]") -> Iterator[str]:
+    """What was replaced, line by line, and what is new: named too, where it is not much."""
+    from firstpaper.cli.difference_words import difference_lines
+
+    new = [one for one in found if one.before is None]
+    shown = [one for one in found if one.before is not None or len(new) <= MOST_SHOWN]
+    if not found:
+        yield _("Nothing changed: the case held all of this already.")
+    if shown:
+        yield _("What changed:")
+        yield from difference_lines(shown)
+    if more := len(found) - len(shown):
+        yield _n("{count} answer is new.", "{count} answers are new.", more).format(count=more)
 
 
-def _problem(one: "Problem") -> str:
-    place = _("Line {line}").format(line=one.line) if one.line else _("The file")
-    return f"{place}, {one.key}: {one.message}" if one.key else f"{place}: {one.message}"
+def _aside(case: "Case", keys: Sequence[str]) -> str:
+    """Answers that do not count now: for the kind of case that was told, or until a kind is told."""
+    names = ", ".join(keys)
+    if case.matter.kind is None:
+        return _("These answers count as soon as the kind of case is told: {keys}").format(keys=names)
+    return _("These answers do not fit this kind of case and are set aside: {keys}").format(keys=names)
+
+
+def _line(found: "Sequence[Difference]") -> str:
+    replaced = [one.key for one in found if one.before is not None]
+    new = len(found) - len(replaced)
+    parts = [
+        *([_("changed: {keys}").format(keys=", ".join(replaced))] if replaced else []),
+        *([_n("{count} new answer", "{count} new answers", new).format(count=new)] if new else []),
+    ]
+    return "; ".join(parts) or _("nothing changed")
+
+
+def _data(case: "Case", read: "Case", found: "Sequence[Difference]") -> dict[str, object]:
+    from firstpaper.cli.difference_words import difference_data
+    from firstpaper.cli.listed_words import left_out
+    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.intake import set_aside
+    from firstpaper.intake.listing import listed
+
+    return {
+        "changed": [difference_data(one) for one in found],
+        "answered": len(answered(case)),
+        "listed": len(listed(case)),
+        "left_out": [one.key for one in left_out(read, case)],
+        "open_questions": [one.key for one in still_open(case)],
+        "set_aside": list(set_aside(case)),
+    }

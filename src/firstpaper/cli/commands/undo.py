@@ -3,7 +3,6 @@
 from pathlib import Path
 
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.mending import take_back
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -21,6 +20,7 @@ def undo(
 def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import OpenCase, bring_back
     from firstpaper.casefile.errors import CopyKept
+    from firstpaper.cli.mending import take_back
 
     try:
         with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
