@@ -1,15 +1,17 @@
-"""`firstpaper change`: give an answer again: picked from a list, by name, or as NAME=VALUE."""
+"""`firstpaper change`: give an answer again: picked from a list, by name, or as NAME=VALUE in many cases."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.batch import for_each
 from firstpaper.cli.commands.ask import sit
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import JsonOption, OnOption, cases_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -20,13 +22,14 @@ if TYPE_CHECKING:
     from firstpaper.casefile import OpenCase
     from firstpaper.facts import Case
 
-WhatArgument = Annotated[
+WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
-        metavar="ANSWER",
+        metavar="[CASE]... [ANSWER]...",
         help=_(
-            "The name of an answer, such as petitioner.phone, or of a topic, such as court. Or an answer and "
-            "its new value: petitioner.phone=559-555-0142. Without it you pick from a list."
+            "The case files, and then the name of an answer, such as petitioner.phone, or of a topic, such "
+            "as court. Or an answer and its new value: petitioner.phone=559-555-0142. Without an answer you "
+            "pick from a list. Without a case file: home.case in this folder."
         ),
         show_default=False,
     ),
@@ -53,9 +56,17 @@ class AnswerNeeded(UserError):
     code = "answer_needed"
 
 
+class OneCaseToTalk(UserError):
+    """Nothing was changed. In many case files at once, an answer is changed only with its new value.
+
+    Write it after the case files, such as: petitioner.phone=559-555-0142
+    """
+
+    code = "one_case_to_talk"
+
+
 def change(
-    case: HomeArgument = HOME,
-    what: WhatArgument = None,
+    words: WordsArgument = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -63,28 +74,50 @@ def change(
     """Change an answer: pick it from a list, name it, or give the new one at once."""
 
     def work(terminal: Terminal) -> Result:
-        return _change(terminal, case, what or [], filing_day(on), Passphrases(terminal, passphrase_from))
+        cases, what = cases_first(words or [], _names_an_answer)
+        passphrases = Passphrases(terminal, passphrase_from)
+        if len(cases) > 1:
+            passphrases.shared()
+            if not what or not all("=" in word for word in what):
+                raise OneCaseToTalk
+        return for_each(cases, Changes(terminal, what, filing_day(on), passphrases).of)
 
     deliver("change", as_json, work)
 
 
-def _change(
-    terminal: Terminal, path: Path, what: Sequence[str], day: date, passphrases: Passphrases
-) -> Result:
-    from firstpaper.casefile import OpenCase
-    from firstpaper.cli.interview import Interview
+@dataclass(frozen=True)
+class Changes:
+    """What is to be changed in each case."""
 
-    given = [word for word in what if "=" in word]
-    if not what and not terminal.interactive:
-        raise AnswerNeeded
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
-        if given:
-            return _changed(opened, what, day)
-        interview = Interview(terminal, opened, day)
-        if not what:
-            return sit(terminal, opened, interview.run_picked, day)
-        keys = [key for word in what for key in _keys(opened, word)]
-        return sit(terminal, opened, lambda: interview.run_through(keys), day)
+    terminal: Terminal
+    what: Sequence[str]
+    day: date
+    passphrases: Passphrases
+
+    def of(self, path: Path) -> Result:
+        """Change the case at `path`."""
+        from firstpaper.casefile import OpenCase
+        from firstpaper.cli.interview import Interview
+
+        if not self.what and not self.terminal.interactive:
+            raise AnswerNeeded
+        with OpenCase(path, passphrases=self.passphrases.tries(path)) as opened:
+            if any("=" in word for word in self.what):
+                return _changed(opened, self.what, self.day)
+            interview = Interview(self.terminal, opened, self.day)
+            if not self.what:
+                return sit(self.terminal, opened, interview.run_picked, self.day)
+            keys = [key for word in self.what for key in _keys(opened, word)]
+            return sit(self.terminal, opened, lambda: interview.run_through(keys), self.day)
+
+
+def _names_an_answer(word: str) -> bool:
+    """Whether a word that stands first is an answer and not a case file."""
+    from firstpaper.intake import bank
+    from firstpaper.intake.kinds import is_key
+
+    name = word.strip().lower()
+    return "=" in word or is_key(name) or any(topic.name == name for topic in bank().topics)
 
 
 def _keys(opened: "OpenCase", word: str) -> list[str]:
@@ -100,15 +133,21 @@ def _keys(opened: "OpenCase", word: str) -> list[str]:
 
 def _changed(opened: "OpenCase", given: Sequence[str], day: date) -> Result:
     """Take answers given as NAME=VALUE, all or none."""
+    from firstpaper.cli.difference_words import difference_data, difference_lines
     from firstpaper.cli.giving import with_answers
-    from firstpaper.cli.reviewing import lines_about
+    from firstpaper.intake.differing import differences
 
-    after = with_answers(opened.case, given, day)
-    keys = [word.partition("=")[0].strip().lower() for word in given]
-    opened.keep(opened.file.with_case(after))
+    before, after = opened.case, with_answers(opened.case, given, day)
+    found = differences(before, after)
+    if found:
+        opened.keep(opened.file.with_case(after))
+    head = _("Changed:") if found else _("Nothing changed: the case held all of this already.")
     return Result(
-        data={"changed": keys},
-        text="\n".join([_("Changed:"), *lines_about(after, keys), "", next_line(after, opened.path, day)]),
+        data={"changed": [difference_data(one) for one in found]},
+        text="\n".join([head, *difference_lines(found), "", next_line(after, opened.path, day)]),
+        line=_("changed: {keys}").format(keys=", ".join(one.key for one in found))
+        if found
+        else _("nothing changed"),
     )
 
 

@@ -8,12 +8,20 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.batch import for_each
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.opening import case_at
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import (
+    HOME,
+    CasesArgument,
+    JsonOption,
+    OnOption,
+    RequireCompleteOption,
+    filing_day,
+)
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.picturing import PicturesOption, before_filing
-from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.cli.result import Result, deliver, exit_for, state_of
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _, _n
 
@@ -43,11 +51,12 @@ class Shown:
 
 
 def check(
-    case: HomeArgument = HOME,
+    cases: CasesArgument = None,
     on: OnOption = None,
     show_all: AllOption = False,
     steps: StepsOption = False,
     pictures: PicturesOption = False,
+    require_complete: RequireCompleteOption = False,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
@@ -55,31 +64,31 @@ def check(
 
     def work(terminal: Terminal) -> Result:
         shown = Shown(everything=show_all or steps, steps=steps, pictures=pictures)
-        return _check(case, on, Passphrases(terminal, passphrase_from), shown)
+        paths, passphrases = cases or [HOME], Passphrases(terminal, passphrase_from)
+        if len(paths) > 1:
+            passphrases.shared()
+        day = filing_day(on)
+        return for_each(paths, lambda path: _check(path, day, passphrases, shown, require_complete))
 
     deliver("check", as_json, work)
 
 
-def _check(path: Path, on: str | None, passphrases: Passphrases, shown: Shown) -> Result:
+def _check(path: Path, day: date, passphrases: Passphrases, shown: Shown, require_complete: bool) -> Result:
     from firstpaper.cli.changing import change_data
     from firstpaper.cli.findings import computed_values, finding_data, stops
-    from firstpaper.forms.fl100.form import form as petition
-    from firstpaper.forms.open_answers import item_numbers, open_items
-    from firstpaper.intake import asked, standing
+    from firstpaper.cli.open_points import open_points
+    from firstpaper.forms.open_answers import item_numbers
+    from firstpaper.intake import standing
     from firstpaper.law.changes import changes
     from firstpaper.law.finding import waits
-    from firstpaper.law.measures.residence import needless_keys
     from firstpaper.law.register import findings
 
-    day = filing_day(on)
     told = case_at(path, passphrases)
     case = standing(told)
     found = findings(case, day)
     soon = changes(case, day)
     stopping = stops(found)
-    needless = needless_keys(case, day)
-    still_open = [one for one in asked(case) if case.fact(one.key) is None and one.key not in needless]
-    unfinished = open_items(petition(case, day)[0].items, needless)
+    still_open, unfinished = open_points(case, day)
     pictures = before_filing(case, day) if shown.pictures else []
     verdict = " ".join(
         [
@@ -92,6 +101,7 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, shown: Shown) -
     return Result(
         data={
             "on": day,
+            "state": state_of(bool(stopping), bool(still_open or unfinished)),
             "findings": [finding_data(one) for one in found],
             "changes": [change_data(one) for one in soon],
             "values": computed_values(found),
@@ -110,8 +120,23 @@ def _check(path: Path, on: str | None, passphrases: Passphrases, shown: Shown) -
                 next_line(told, path, day),
             ]
         ),
-        exit=Exit.STOPS if stopping else Exit.FINE,
+        exit=exit_for(state_of(bool(stopping), bool(still_open or unfinished)), require_complete),
+        line=_line(stopping, len(still_open), item_numbers(unfinished)),
     )
+
+
+def _line(stopping: "Sequence[Finding]", still_open: int, items: str) -> str:
+    """How the case stands, in one line."""
+    parts = [
+        *([_("stopped by {rules}").format(rules=", ".join(one.id for one in stopping))] if stopping else []),
+        *(
+            [_n("{count} open question", "{count} open questions", still_open).format(count=still_open)]
+            if still_open
+            else []
+        ),
+        *([_("not finished: {items}").format(items=items)] if items else []),
+    ]
+    return "; ".join(parts) or _("complete, and nothing stops a filing")
 
 
 def _checked(day: date) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.hints import next_line, to_type
-from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
+from firstpaper.cli.options import JsonOption, case_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
@@ -24,19 +24,15 @@ if TYPE_CHECKING:
 SOON_DAYS = 400
 """How far ahead the dates lie that are shown at once; the rest is for `firstpaper dates`."""
 
-EventArgument = Annotated[
-    str | None,
-    typer.Argument(
-        metavar="EVENT",
-        help=_("What happened, such as filed, served or response. Without it you are asked."),
-        show_default=False,
-    ),
-]
-DetailsArgument = Annotated[
+WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
-        metavar="DETAIL=VALUE",
-        help=_("What you know about it, such as day=2026-12-01. What is missing you are asked."),
+        metavar="[CASE] [EVENT] [DETAIL=VALUE]...",
+        help=_(
+            "The case file; what happened, such as filed, served, response or judgment; and what you know "
+            "about it, such as day=2026-12-01. What is missing you are asked. Without a case file: "
+            "home.case in this folder."
+        ),
         show_default=False,
     ),
 ]
@@ -60,9 +56,7 @@ class NotRecorded(UserError):
 
 
 def record(
-    case: CaseArgument,
-    event: EventArgument = None,
-    details: DetailsArgument = None,
+    words: WordsArgument = None,
     show: ListOption = False,
     undo: UndoOption = None,
     on: TodayOption = None,
@@ -73,13 +67,20 @@ def record(
 
     def work(terminal: Terminal) -> Result:
         day, passphrases = filing_day(on), Passphrases(terminal, passphrase_from)
+        case, more = case_first(words or [], _is_event)
         if show:
             return _list(case, day, passphrases)
         if undo:
             return _take_out(case, undo, day, passphrases)
-        return _record(terminal, case, event, details or [], day, passphrases)
+        return _record(terminal, case, more[0] if more else None, more[1:], day, passphrases)
 
     deliver("record", as_json, work)
+
+
+def _is_event(word: str) -> bool:
+    from firstpaper.intake.events import event
+
+    return event(word.strip().lower()) is not None
 
 
 def _list(path: Path, on: date, passphrases: Passphrases) -> Result:

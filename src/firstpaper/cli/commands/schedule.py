@@ -1,5 +1,6 @@
 """`firstpaper schedule`: what the two of you own and owe, thing by thing."""
 
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -7,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.options import CaseArgument, JsonOption, filing_day
+from firstpaper.cli.options import JsonOption, case_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
@@ -22,20 +23,14 @@ if TYPE_CHECKING:
 ACTIONS = ("add", "change", "remove", "set")
 EXAMPLE = 'add asset kind=checking words="Credit union" value=1200'
 
-ActionArgument = Annotated[
-    str | None,
-    typer.Argument(
-        metavar="add|change|remove|set",
-        help=_("What to do with the list. Without it you are asked."),
-        show_default=False,
-    ),
-]
 WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
-        metavar="WHICH NAME=VALUE",
+        metavar="[CASE] [add|change|remove|set] [WHICH] [NAME=VALUE]...",
         help=_(
-            'What is meant and what you know about it, such as: asset 2 value=1200. After "set": agreement=no'
+            "The case file, what to do with the list, what is meant, and what you know about it, such as: "
+            "change asset 2 4 value=1200, or: set agreement=no. Without what to do you are asked. Without "
+            "a case file: home.case in this folder."
         ),
         show_default=False,
     ),
@@ -44,13 +39,13 @@ ListOption = Annotated[bool, typer.Option("--list", help=_("Show what is listed,
 ThingsOption = Annotated[
     Path | None,
     typer.Option(
-        "--csv-things", metavar="FILE.csv", help=_("Write what you own as a table for a spreadsheet.")
+        "--csv-things", metavar="FILE", help=_("Write what you own as a table: things.csv or things.xlsx.")
     ),
 ]
 DebtsOption = Annotated[
     Path | None,
     typer.Option(
-        "--csv-debts", metavar="FILE.csv", help=_("Write what you owe as a table for a spreadsheet.")
+        "--csv-debts", metavar="FILE", help=_("Write what you owe as a table: debts.csv or debts.xlsx.")
     ),
 ]
 TodayOption = Annotated[
@@ -78,8 +73,6 @@ class ActionNeeded(UserError):
 
 
 def schedule(
-    case: CaseArgument,
-    action: ActionArgument = None,
     words: WordsArgument = None,
     show: ListOption = False,
     csv_things: ThingsOption = None,
@@ -92,14 +85,16 @@ def schedule(
 
     def work(terminal: Terminal) -> Result:
         day, passphrases = filing_day(on), Passphrases(terminal, passphrase_from)
+        case, more = case_first(words or [], lambda word: word.lower() in ACTIONS)
+        action = more[0].lower() if more else ""
         if show or csv_things or csv_debts:
             tables = {"asset": csv_things, "debt": csv_debts}
             return _show(case, {group: path for group, path in tables.items() if path}, passphrases)
-        if action is None and not terminal.interactive:
+        if not action and not terminal.interactive:
             raise ActionNeeded(close=EXAMPLE)
-        if action is not None and action.lower() not in ACTIONS:
+        if action and action not in ACTIONS:
             raise NoSuchAction(what=action, close=EXAMPLE)
-        return _work(terminal, case, (action or "").lower(), words or [], day, passphrases)
+        return _work(terminal, case, action, more[1:], day, passphrases)
 
     deliver("schedule", as_json, work)
 
@@ -107,12 +102,10 @@ def schedule(
 def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Result:
     from firstpaper.cli.listed_words import list_data, list_text
     from firstpaper.cli.opening import case_at
-    from firstpaper.cli.output import write_output
-    from firstpaper.intake.tables import BEGINS, table_of
 
     case = case_at(path, passphrases)
     for group, table in tables.items():
-        write_output(table, table_of(case, group).encode(), f"{BEGINS}{group},".encode())
+        _put_table(case, group, table)
     written = [_("The table is in {path}.").format(path=table) for table in tables.values()]
     if written:
         written.append(_("It holds what you told us. Keep it safe, and remove it when you are done."))
@@ -122,6 +115,18 @@ def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Resu
     )
 
 
+def _put_table(case: "Case", group: str, path: Path) -> None:
+    """Write the things or the debts as a table, or as a workbook where the name says so."""
+    from firstpaper.cli.output import write_output
+    from firstpaper.cli.workbook import WORKBOOK, is_workbook, workbook
+    from firstpaper.intake.tables import BEGINS, amounts, rows_of, table_of
+
+    if is_workbook(path):
+        write_output(path, workbook(rows_of(case, group), amounts(group), path), WORKBOOK)
+    else:
+        write_output(path, table_of(case, group).encode(), f"{BEGINS}{group},".encode())
+
+
 def _work(
     terminal: Terminal, path: Path, action: str, words: list[str], on: date, passphrases: Passphrases
 ) -> Result:
@@ -129,39 +134,38 @@ def _work(
     from firstpaper.cli import listed_words
     from firstpaper.cli.terminal import Left
 
-    taken_out = ""
+    taken_out: list[str] = []
     with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
-        before, row, given = opened.case, None, [word for word in words if "=" in word]
+        before, rows, given = opened.case, (), [word for word in words if "=" in word]
         try:
-            row = _row(opened.case, action, [word for word in words if "=" not in word])
-            if action == "remove" and row:
-                taken_out = listed_words.taken_out(before, row)
-            _do(terminal, opened, action, row, given, on)
+            rows = _rows(opened.case, action, [word for word in words if "=" not in word])
+            if action == "remove":
+                taken_out = [listed_words.taken_out(before, row) for row in rows]
+            _do(terminal, opened, action, rows, given, on)
         except (Left, InputEnded):
             terminal.clear()
         after = opened.case
-    row = None if taken_out else row
-    return _result(path, before, after, row, given, taken_out)
+    return _result(path, before, after, () if taken_out else rows, given, taken_out)
 
 
-def _row(case: "Case", action: str, words: list[str]) -> "Row | None":
-    """The row that the command is about; None where it is about what is told once. Raises a UserError."""
+def _rows(case: "Case", action: str, words: list[str]) -> "tuple[Row, ...]":
+    """The rows that the command is about; none where it is about what is told once. Raises a UserError."""
     from firstpaper.cli import listed_details
 
     if action in ("", "set"):
         if words:
             raise listed_details.NoSuchFact(what=words[0], close="agreement, in_california, petitioner_net")
-        return None
+        return ()
     if action != "add":
-        return listed_details.row_named(case, words)
+        return listed_details.rows_named(case, words)
     group = listed_details.group_named(words[0]) if len(words) == 1 else ""
     if not group:
         raise listed_details.NothingToList(close=EXAMPLE)
-    return listed_details.row_to_add(case, group)
+    return (listed_details.row_to_add(case, group),)
 
 
 def _do(
-    terminal: Terminal, opened: "OpenCase", action: str, row: "Row | None", given: list[str], on: date
+    terminal: Terminal, opened: "OpenCase", action: str, rows: "Sequence[Row]", given: list[str], on: date
 ) -> None:
     """Do what the command says, or what the person picks. Raises Left and UserErrors."""
     from firstpaper.cli import listed_details, scheduling
@@ -170,30 +174,41 @@ def _do(
     sitting = scheduling.Sitting(terminal, opened, on)
     if not action:
         sitting.run()
-    elif action == "remove" and row:
-        opened.keep(opened.file.with_case(without_row(opened.case, row)))
-    elif row and not given and terminal.interactive:
-        sitting.tell(row, again=action == "change")
+        return
+    case = opened.case
+    if action == "remove":
+        for row in sorted(rows, key=lambda one: -one.number):  # those after one that goes move up
+            case = without_row(case, row)
+    elif not given and terminal.interactive:
+        for row in rows:
+            sitting.tell(row, again=action == "change")
+        return
     elif not given:
         raise listed_details.NothingToList(close=EXAMPLE)
     else:
-        case = listed_details.with_details(opened.case, listed_details.all_parts(row), given, on)
-        opened.keep(opened.file.with_case(case))
+        for each in rows or (None,):
+            case = listed_details.with_details(case, listed_details.all_parts(each), given, on)
+    opened.keep(opened.file.with_case(case))
 
 
 def _result(
-    path: Path, before: "Case", after: "Case", row: "Row | None", given: list[str], head: str
+    path: Path,
+    before: "Case",
+    after: "Case",
+    told: "Sequence[Row]",
+    given: list[str],
+    head: list[str],
 ) -> Result:
     from firstpaper.cli import listed_details, listed_words
     from firstpaper.intake.listing import about, is_empty
 
-    row = row if row and not is_empty(after, row) else None
-    gone = listed_words.left_out(before, after, listed_details.taken_back(row, given)) if row else []
+    rows = [row for row in told if not is_empty(after, row)]
+    back = [key for row in rows for key in listed_details.taken_back(row, given)]
+    gone = listed_words.left_out(before, after, back) if rows else []
     changed = listed_words.changed(before, after)
     parts = [
-        head,
-        listed_words.name_of(after, row) if row else "",
-        listed_words.still_open(after, about(row)) if row else "",
+        *head,
+        *(words for row in rows for words in (_name(after, row), listed_words.still_open(after, about(row)))),
         listed_words.left_out_text(gone, before),
         _tail(path) if changed else _("Nothing was changed."),
     ]
@@ -201,6 +216,12 @@ def _result(
         data={**listed_words.list_data(after), "changed": changed, "left_out": [one.key for one in gone]},
         text="\n\n".join(part for part in parts if part),
     )
+
+
+def _name(case: "Case", row: "Row") -> str:
+    from firstpaper.cli.listed_words import name_of
+
+    return name_of(case, row)
 
 
 def _tail(path: Path) -> str:
