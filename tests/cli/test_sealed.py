@@ -271,16 +271,29 @@ def test_an_amended_petition_is_locked_with_the_passphrase_of_the_earlier_one(ru
     assert b"Okafor" not in answers_on_disk(sealed.parent)
 
 
-def test_the_shelf_tries_one_passphrase_on_every_locked_case(run: Run, sealed: Path) -> None:
-    with OpenCase(sealed.with_name("other.case"), begin=True) as opened:
-        opened.keep(CaseFile())
-        opened.seal_with(Seal.new("another lantern over water", QUICK))
-    ran = run("shelf", "--names", "--on", ON, "--passphrase-from", "words")
+def test_the_shelf_tries_each_line_of_a_file_on_every_locked_case(run: Run, sealed: Path) -> None:
+    for name, words in (("other", "another lantern over water"), ("third", "seventy silent paper boats")):
+        with OpenCase(sealed.with_name(f"{name}.case"), begin=True) as opened:
+            opened.keep(CaseFile())
+            opened.seal_with(Seal.new(words, QUICK))
+    ran = run("shelf", "--names", "--paragraphs", "--on", ON, "--passphrase-from", "words")
     assert ran.exit == 0
     assert "1. home.case" in ran.out
+    assert "2. other.case" in ran.out
     assert "Dana Marie Okafor" in ran.out
-    assert "- other.case It is locked with another passphrase." in flat(ran.out)
-    assert "firstpaper check other.case" in ran.out
+    assert "- third.case It is locked with another passphrase." in flat(ran.out)
+    assert "firstpaper check third.case" in ran.out
+
+
+def test_the_shelf_asks_once_at_a_terminal_and_never_shows_what_is_typed(at: Begin, sealed: Path) -> None:
+    sitting = at("shelf", "--on", ON, "--names")
+    sitting.wait("Passphrase for 1 locked file, or just Enter to leave it locked: ")
+    told = sitting.type("not the one", then="leave it locked: ")
+    assert "opens none of them" in told
+    sitting.child.sendline(PASSPHRASE)
+    assert sitting.end() == 0
+    assert "Dana Marie Okafor" in sitting.heard
+    assert PASSPHRASE not in sitting.heard
 
 
 @pytest.mark.parametrize("command", ["ask", "enter", "amend", "packet"])

@@ -7,9 +7,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from icalendar import Calendar
 
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.cli import processes
 from firstpaper.cli import shelf as shelves
 from firstpaper.cli.shelf import Stage, shelf
 from firstpaper.facts import Case
@@ -185,11 +187,14 @@ def test_what_is_due_first_comes_first_and_then_what_is_furthest(plain: Case, tm
 def test_the_list_says_how_each_stands_and_when_it_is_due(run: Run, plain: Case, tmp_path: Path) -> None:
     put(tmp_path, "26-014.case", told(plain, **FILED))
     put(tmp_path, "26-015.case", told(plain, petitioner__phone=None))
-    text = flat(run("shelf", "--on", "2026-10-30").out)
+    text = flat(run("shelf", "--paragraphs", "--on", "2026-10-30").out)
     assert text.startswith("2 case files on Friday, October 30, 2026. What is due first is at the top.")
-    assert "1. 26-014.case Filed. The papers are still to be served. Sat, Oct 31, 2026 (in 1 day): " in text
-    assert "2. 26-015.case 1 question is open." in text
-    late = flat(run("shelf", "--on", "2026-11-03").out)
+    assert (
+        "1. 26-014.case Fresno Filed. The papers are still to be served. Sat, Oct 31, 2026 (in 1 day): "
+        in text
+    )
+    assert "2. 26-015.case Fresno 1 question is open." in text
+    late = flat(run("shelf", "--paragraphs", "--on", "2026-11-03").out)
     assert "Overdue since Sat, Oct 31, 2026: Serve the declaration of disclosure" in late
 
 
@@ -198,7 +203,9 @@ def test_nobody_is_named_unless_asked_for(run: Run, plain: Case, tmp_path: Path)
     for more in ((), ("--json",)):
         ran = run("shelf", *more, "--on", str(ON))
         assert "Okafor" not in ran.out + ran.err
-    assert "Dana Marie Okafor and no name yet" in flat(run("shelf", "--names", "--on", str(ON)).out)
+    assert "Dana Marie Okafor and no name yet" in flat(
+        run("shelf", "--paragraphs", "--names", "--on", str(ON)).out
+    )
     (case,) = run("shelf", "--names", "--json", "--on", str(ON)).envelope["data"]["cases"]
     assert (case["petitioner"], case["respondent"]) == ("Dana Marie Okafor", None)
 
@@ -209,7 +216,22 @@ def test_programs_get_the_common_envelope(run: Run, plain: Case, tmp_path: Path)
     assert (envelope["firstpaper"], envelope["command"], envelope["exit"]) == (1, "shelf", 0)
     assert envelope["errors"] == []
     (case,) = envelope["data"]["cases"]
-    assert list(case) == ["file", "stage", "open_questions", "stops", "missed", "possible", "next"]
+    assert list(case) == [
+        "file",
+        "case_number",
+        "county",
+        "stage",
+        "ended",
+        "replaced_by",
+        "open_questions",
+        "stops",
+        "missed",
+        "possible",
+        "next",
+        "dates",
+    ]
+    assert case["county"] == "Fresno"
+    assert [one["key"] for one in case["dates"]][:2] == ["response.default_from", "disclosure.petitioner"]
     assert (case["file"], case["stage"]) == ("1.case", "served")
     assert case["next"] == {
         "day": "2026-10-31",
@@ -224,8 +246,8 @@ def test_programs_get_the_common_envelope(run: Run, plain: Case, tmp_path: Path)
 def test_another_folder_can_be_named_and_a_missing_one_is_told(run: Run, plain: Case, tmp_path: Path) -> None:
     (tmp_path / "clinic").mkdir()
     put(tmp_path / "clinic", "1.case", plain)
-    assert "1. 1.case" in run("shelf", "clinic", "--on", str(ON)).out
-    assert flat(run("shelf").out) == "There is no case file here to show."
+    assert "1. 1.case" in run("shelf", "--paragraphs", "clinic", "--on", str(ON)).out
+    assert flat(run("shelf", "--paragraphs").out) == "There is no case file here to show."
     for name in ("nowhere", "clinic/1.case"):
         ran = run("shelf", name)
         assert ran.exit == 2
@@ -240,7 +262,7 @@ def test_a_day_before_the_law_here_is_refused_in_words(run: Run, plain: Case, tm
 def test_names_of_files_and_people_cannot_reach_the_terminal(run: Run, plain: Case, tmp_path: Path) -> None:
     put(tmp_path, "\x1b[2Jx.case", plain)
     (tmp_path / "\x1b]0;y.case").write_bytes(b"{")
-    ran = run("shelf", "--on", str(ON))  # the runner itself refuses an escape
+    ran = run("shelf", "--paragraphs", "--on", str(ON))  # the runner itself refuses an escape
     assert "x.case" in ran.out
     assert "y.case" in ran.out
 
@@ -257,7 +279,7 @@ def test_files_that_cannot_be_read_are_listed_with_what_to_do(run: Run, plain: C
     sealed = Seal.new("otter lamp seven", quick).close(whole.encode())
     (tmp_path / "sealed one").write_bytes(sealed)
     (tmp_path / "cut.case").write_bytes(sealed[:-3])
-    ran = run("shelf", "--on", str(ON))
+    ran = run("shelf", "--paragraphs", "--on", str(ON))
     assert ran.exit == 0
     text = flat(ran.out)
     assert text.startswith("1 case file on Monday, November 30, 2026. 5 files could not be looked into")
@@ -332,7 +354,7 @@ def test_nothing_is_written_and_no_lock_is_taken_or_minded(run: Run, plain: Case
     before = state()
     tmp_path.chmod(0o555)
     try:
-        assert run("shelf", "--on", str(ON)).exit == 0
+        assert run("shelf", "--paragraphs", "--on", str(ON)).exit == 0
     finally:
         tmp_path.chmod(0o755)
     assert state() == before
@@ -345,3 +367,153 @@ def test_an_entered_household_and_an_empty_case_can_stand_beside_each_other(tmp_
     assert unread == []
     assert [one.file for one in cases] == ["entered.case", "empty.case"]
     assert cases[1].open_questions > 10
+
+
+# --- what is wanted of it -------------------------------------------------------------------------
+
+
+def test_a_line_a_case_for_other_programs(run: Run, plain: Case, tmp_path: Path) -> None:
+    put(tmp_path, "1.case", told(plain, record__case_number="26FL001", **FILED))
+    put(tmp_path, "2.case", told(plain, petitioner__phone=None))
+    (tmp_path / "3.case").write_text("{")
+    ran = run("shelf", "--on", "2026-11-03")
+    first, second, third = ([*line.split("\t")] for line in ran.out.splitlines())
+    assert first[:4] == ["1.case", "26FL001", "Fresno", "filed"]
+    assert first[8] == "2026-10-31 Serve the declaration of disclosure on the other side"
+    assert second[3:] == ["questions_open", "", "", "1", "0", ""]
+    assert third[3] == "unread"
+    assert ran.exit == 1  # a day was missed
+
+
+def test_only_what_is_wanted_is_shown(run: Run, plain: Case, tmp_path: Path) -> None:
+    put(tmp_path, "filed.case", told(plain, **FILED))
+    put(tmp_path, "kern.case", told(plain, court__county="Kern"))
+    put(tmp_path, "stopped.case", facts_of("two-children-moved-county"))
+
+    def files(*words: str, on: str = "2026-10-30") -> list[str]:
+        return [line.partition("\t")[0] for line in run("shelf", *words, "--on", on).out.splitlines()]
+
+    assert files("--due", "1") == ["filed.case"]
+    assert files("--due", "0") == []
+    assert files("--due", "0", on="2026-11-20") == ["filed.case"]  # what was missed is always due
+    assert files("--county", "kern") == ["kern.case"]
+    assert files("--stage", "filed", "--stage", "ready_to_draft") == ["filed.case", "kern.case"]
+    assert files("--stops") == ["stopped.case"]
+    assert "These are the stages: questions_open," in run("shelf", "--stage", "late").said
+
+
+def test_every_day_due_is_told_not_only_the_next(run: Run, plain: Case, tmp_path: Path) -> None:
+    put(tmp_path, "1.case", told(plain, **SERVED))
+    text = flat(run("shelf", "--paragraphs", "--due", "14", "--on", "2026-10-19").out)
+    assert "Sat, Oct 31, 2026 (in 12 days): Serve the declaration of disclosure" in text
+    text = flat(run("shelf", "--paragraphs", "--due", "20", "--on", "2026-10-12").out)
+    assert "Wed, Oct 14, 2026 (in 2 days): Last day to file and serve a response (the other side)" in text
+    assert "Sat, Oct 31, 2026 (in 19 days)" in text
+
+
+def test_a_name_is_found_wherever_it_stands_also_in_ended_cases(
+    run: Run, plain: Case, tmp_path: Path
+) -> None:
+    two = facts_of("two-children-moved-county")
+    child, other = two.child[0].name, two.respondent.name
+    put(tmp_path, "1.case", plain)
+    put(tmp_path, "2.case", told(two, record__withdrawn_on="2026-10-01"))
+    put(tmp_path, "3.case", told(plain, respondent__other_names=("Zoë Plum-Quist",)))
+    for name, file, role in (
+        (str(child).upper(), "2", "Child"),
+        (other, "2", "Respondent"),
+        ("plum", "3", ""),
+    ):
+        ran = run("shelf", "--find", name, "--on", str(ON))
+        assert "stands in 1 case file:" in ran.out
+        assert f"{file}.case\n  {role}" in ran.out
+    (case,) = run("shelf", "--find", "quist", "--json").envelope["data"]["cases"]
+    assert case["found"] == [{"role": "respondent", "name": "Zoë Plum-Quist"}]
+    assert "stands in none" in run("shelf", "--find", "Nobody").out
+
+
+def test_a_search_says_which_files_it_could_not_look_into(run: Run, plain: Case, tmp_path: Path) -> None:
+    (tmp_path / "cut.case").write_text("{")
+    assert "could not be looked into" in run("shelf", "--find", "Okafor").out
+
+
+@pytest.mark.parametrize(
+    "event", ["judgment", "dismissal", "withdrawn", "referred", "transferred", "reconciled"]
+)
+def test_an_ended_case_leaves_the_list(run: Run, plain: Case, tmp_path: Path, event: str) -> None:
+    put(tmp_path, "1.case", told(plain, **FILED))
+    assert run("record", "1.case", event, "day=11/2/2026", "--on", "2026-11-03").exit == 0
+    ran = run("shelf", "--paragraphs", "--on", "2026-11-03")
+    assert ran.exit == 0
+    assert "1 more is ended or replaced" in flat(ran.out)
+    shown = run("shelf", "--ended", "--json", "--on", "2026-11-03").envelope["data"]["cases"]
+    assert [(one["stage"], one["ended"]) for one in shown] == [("ended", {"how": event, "day": "2026-11-02"})]
+    assert shown[0]["dates"] == []
+    before = run("shelf", "--json", "--on", "2026-11-01").envelope["data"]["cases"]
+    assert [one["stage"] for one in before] == ["filed"]
+
+
+def test_an_amended_case_takes_the_place_of_the_earlier_one(run: Run, plain: Case, tmp_path: Path) -> None:
+    put(tmp_path, "old.case", told(plain, **SERVED))
+    assert run("amend", "old.case", "new.case").exit == 0
+    assert [line.partition("\t")[0] for line in run("shelf").out.splitlines()] == ["new.case"]
+    text = flat(run("shelf", "--ended", "--paragraphs").out)
+    assert "old.case Fresno The petition is amended in new.case." in text
+    assert CaseFile.load(tmp_path / "old.case").case.record.amended_in == "new.case"
+    assert CaseFile.load(tmp_path / "new.case").case.record.amends == "old.case"
+    (tmp_path / "new.case").unlink()
+    assert [line.partition("\t")[0] for line in run("shelf").out.splitlines()] == ["old.case"]
+
+
+def test_folders_below_are_looked_into_when_asked(run: Run, plain: Case, tmp_path: Path) -> None:
+    (tmp_path / "a" / "b").mkdir(parents=True)
+    (tmp_path / "a" / "x.case.copies").mkdir()
+    put(tmp_path / "a" / "b", "deep.case", plain)
+    put(tmp_path / "a" / "x.case.copies", "000001", plain)
+    put(tmp_path, "top.case", plain)
+    assert [line.partition("\t")[0] for line in run("shelf").out.splitlines()] == ["top.case"]
+    deep = run("shelf", "--deep").out.splitlines()
+    assert sorted(line.partition("\t")[0] for line in deep) == ["a/b/deep.case", "top.case"]
+    assert len(run("shelf", ".", "a/b").out.splitlines()) == 2
+
+
+def test_one_calendar_for_the_folder_each_entry_with_its_label(run: Run, plain: Case, tmp_path: Path) -> None:
+    careful = told(plain, safety__dangers=("afraid",), **FILED)
+    put(tmp_path, "26-01.case", told(plain, record__case_number="FL9", **FILED))
+    put(tmp_path, "26-02.case", careful)
+    ran = run("shelf", "--ics", "all.ics", "--label", "{file} {number}", "--on", "2026-10-20")
+    assert ran.exit == 0
+    calendar = Calendar.from_ical((tmp_path / "all.ics").read_bytes())
+    titles = [str(event["SUMMARY"]) for event in calendar.walk("VEVENT")]
+    assert "26-01 FL9: Court papers: list due" in titles
+    assert "26-02: Reminder" in titles
+    assert not [title for title in titles if "Okafor" in title]
+    assert len({str(event["UID"]) for event in calendar.walk("VEVENT")}) == len(titles)
+    assert "cannot be used" in run("shelf", "--ics", "b.ics", "--label", "{petitioner}").said
+
+
+def test_the_list_as_a_table_runs_no_formula(run: Run, plain: Case, tmp_path: Path) -> None:
+    put(tmp_path, "=1+1.case", told(plain, **FILED))
+    assert run("shelf", "--csv", "list.csv", "--names", "--on", "2026-11-03").exit == 1
+    text = (tmp_path / "list.csv").read_text("utf-8-sig")
+    assert text.splitlines()[0].startswith("file,case_number,county,stage,")
+    assert text.splitlines()[1].startswith("'=1+1.case,,Fresno,filed,")
+    assert "Dana Marie Okafor" in text
+
+
+def test_many_processes_give_what_one_gives(
+    plain: Case, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for number in range(6):
+        put(tmp_path, f"{number}.case", told(plain, court__branch=f"Room {number}"))
+    (tmp_path / "broken.case").write_text("{")
+    alone = shelf(tmp_path, ON)
+    monkeypatch.setattr(processes, "PAYS_FROM", 2)
+    monkeypatch.setattr(processes, "cores", lambda: 2)
+    heard: list[tuple[int, int]] = []
+    together = shelf(tmp_path, ON, told=lambda done, count: heard.append((done, count)))
+    assert together[0] == alone[0]
+    assert [(one.file, one.error.message) for one in together[1]] == [
+        (one.file, one.error.message) for one in alone[1]
+    ]
+    assert heard == [(done, 7) for done in range(1, 8)]

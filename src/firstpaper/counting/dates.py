@@ -8,6 +8,31 @@ from datetime import date
 
 from firstpaper.locale import _
 
+_SHORT_MONTHS = (
+    lambda: _("Jan"),
+    lambda: _("Feb"),
+    lambda: _("Mar"),
+    lambda: _("Apr"),
+    lambda: _("May"),
+    lambda: _("Jun"),
+    lambda: _("Jul"),
+    lambda: _("Aug"),
+    lambda: _("Sep"),
+    lambda: _("Oct"),
+    lambda: _("Nov"),
+    lambda: _("Dec"),
+)
+"""Looked up one at a time: a list of dates asks for thousands of them."""
+_SHORT_WEEKDAYS = (
+    lambda: _("Mon"),
+    lambda: _("Tue"),
+    lambda: _("Wed"),
+    lambda: _("Thu"),
+    lambda: _("Fri"),
+    lambda: _("Sat"),
+    lambda: _("Sun"),
+)
+
 
 def weekday_name(day: date) -> str:
     """The full weekday name, as in "Thursday"."""
@@ -55,22 +80,9 @@ def short_date(day: date) -> str:
 
 
 def _short_weekday(day: date) -> str:
-    return (_("Mon"), _("Tue"), _("Wed"), _("Thu"), _("Fri"), _("Sat"), _("Sun"))[day.weekday()]
+    return _SHORT_WEEKDAYS[day.weekday()]()
 
 
 def short_month(day: date) -> str:
     """The month in a short word, as in "Nov"."""
-    return (
-        _("Jan"),
-        _("Feb"),
-        _("Mar"),
-        _("Apr"),
-        _("May"),
-        _("Jun"),
-        _("Jul"),
-        _("Aug"),
-        _("Sep"),
-        _("Oct"),
-        _("Nov"),
-        _("Dec"),
-    )[day.month - 1]
+    return _SHORT_MONTHS[day.month - 1]()

@@ -7,7 +7,7 @@ holds the rule `residence.state`. The function's docstring is the page that expl
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
-from functools import cache
+from functools import cache, lru_cache
 from importlib import import_module
 from inspect import cleandoc
 from pathlib import Path
@@ -101,7 +101,8 @@ class Rule:
         return weakest((self.certainty, one.certainty or self.certainty, *_certainties(_sources(one.cite))))
 
 
-def _sources(cites: Iterable[str]) -> tuple[Cited, ...]:
+@lru_cache(maxsize=2048)
+def _sources(cites: tuple[str, ...]) -> tuple[Cited, ...]:
     return tuple(one for each in cites for one in cited(each))
 
 

@@ -34,24 +34,31 @@ def calendar(found: Agenda, calendar_id: str, *, plain_titles: bool = False) -> 
     A newer file with the same id takes the place of the older one entry by entry, where the calendar
     program knows how. A date that is done or over is called off, and says so in its title.
     """
-    lines = [
-        "BEGIN:VCALENDAR",
-        "VERSION:2.0",
-        f"PRODID:{PRODUCT}",
-        "CALSCALE:GREGORIAN",
-        *(line for one in found.entries for line in _event(one, found, calendar_id, plain_titles)),
-        "END:VCALENDAR",
-    ]
+    return whole(event_lines(found.entries, found.on, calendar_id, plain_titles=plain_titles))
+
+
+def event_lines(
+    entries: Iterable[Entry], on: date, calendar_id: str, *, plain_titles: bool, label: str = ""
+) -> list[str]:
+    """The lines of a calendar about one case. `label` stands before each title, where many share it."""
+    return [line for one in entries for line in _event(one, on, calendar_id, plain_titles, label)]
+
+
+def whole(events: Iterable[str]) -> bytes:
+    """A calendar file from the lines of its entries."""
+    head = ("BEGIN:VCALENDAR", "VERSION:2.0", f"PRODID:{PRODUCT}", "CALSCALE:GREGORIAN")
+    lines = (*head, *events, "END:VCALENDAR")
     return "".join(f"{part}\r\n" for line in lines for part in _folded(line)).encode()
 
 
-def _event(one: Entry, found: Agenda, calendar_id: str, plain_titles: bool) -> Iterator[str]:
+def _event(one: Entry, on: date, calendar_id: str, plain_titles: bool, label: str) -> Iterator[str]:
     day = one.deadline.target
     title = _plain_title() if plain_titles else _title(one)
+    title = f"{label}: {title}" if label else title
     yield "BEGIN:VEVENT"
     yield f"UID:{_uid(calendar_id, one.deadline.id)}"
-    yield f"DTSTAMP:{found.on:%Y%m%d}T000000Z"
-    yield f"SEQUENCE:{max(0, (found.on - FIRST_DAY_COUNTED).days)}"
+    yield f"DTSTAMP:{on:%Y%m%d}T000000Z"
+    yield f"SEQUENCE:{max(0, (on - FIRST_DAY_COUNTED).days)}"
     yield f"DTSTART;VALUE=DATE:{day:%Y%m%d}"
     yield f"DTEND;VALUE=DATE:{days_after(day, 1).day:%Y%m%d}"
     yield f"SUMMARY:{_escaped(title)}"
@@ -60,7 +67,7 @@ def _event(one: Entry, found: Agenda, calendar_id: str, plain_titles: bool) -> I
     yield f"STATUS:{_status(one)}"
     yield "CLASS:PRIVATE"
     yield "TRANSP:TRANSPARENT"
-    if one.open and day > found.on:
+    if one.open and day > on:
         for trigger in _reminders(one):
             yield from ("BEGIN:VALARM", "ACTION:DISPLAY", f"DESCRIPTION:{_escaped(title)}")
             yield from (f"TRIGGER:{trigger}", "END:VALARM")

@@ -51,19 +51,20 @@ def amend(
 
 
 def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase, load_with_seal
+    from firstpaper.casefile import OpenCase
     from firstpaper.cli.reviewing import still_open
-    from firstpaper.facts.amending import begun_from
+    from firstpaper.facts.amending import begun_from, replaced_by
 
     if new.exists():
         raise AlreadyThere(path=new)
-    file, same_seal = load_with_seal(earlier, passphrases.tries(earlier))
-    case = begun_from(file.case)
-    with OpenCase(new, begin=True) as opened:
-        if same_seal:
-            opened.seal_with(same_seal)
-        lock_if_wanted(opened, passphrases, seal)
-        opened.keep(opened.file.with_case(case))
+    with OpenCase(earlier, passphrases=passphrases.tries(earlier)) as first:
+        case, same_seal = begun_from(first.case, earlier.name), first.seal
+        with OpenCase(new, begin=True) as opened:
+            if same_seal:
+                opened.seal_with(same_seal)
+            lock_if_wanted(opened, passphrases, seal)
+            opened.keep(opened.file.with_case(case))
+        first.keep(first.file.with_case(replaced_by(first.case, new.name)))
     lines = [
         _("It is begun in {path}. All your answers are there.").format(path=new),
         *([_("It is locked with the same passphrase.")] if same_seal else []),

@@ -1,29 +1,105 @@
-"""`firstpaper shelf`: the case files of a folder at a glance, most urgent first."""
+"""`firstpaper shelf`: the case files of folders at a glance, most urgent first."""
 
-from collections.abc import Iterator
-from datetime import date
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Any
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
-    from firstpaper.cli.shelf import Date, Shelved, Unread
+    from firstpaper.cli.shelf import Calendar, Person, Shelved, Unread
 
-FolderArgument = Annotated[
-    Path, typer.Argument(metavar="FOLDER", help=_("The folder of case files. Without it: this folder."))
+LABEL = "{file}"
+TOLD_EVERY = 500
+"""After how many files it is said how far the work has come."""
+MOST_DAYS = 3660
+
+FoldersArgument = Annotated[
+    list[Path] | None,
+    typer.Argument(
+        metavar="[FOLDER]...",
+        help=_("The folders of case files. Without one: this folder."),
+        show_default=False,
+    ),
 ]
 NamesOption = Annotated[
     bool,
     typer.Option("--names", help=_("Show the names of the people too. Think of who can see the screen.")),
+]
+DeepOption = Annotated[bool, typer.Option("--deep", help=_("Look into the folders below too."))]
+DueOption = Annotated[
+    int | None,
+    typer.Option(
+        "--due",
+        metavar="DAYS",
+        min=0,
+        max=MOST_DAYS,
+        help=_("Only cases with a day missed or due within so many days, with each of those days."),
+    ),
+]
+StopsOption = Annotated[
+    bool, typer.Option("--stops", help=_("Only cases in which something stops a filing."))
+]
+StageOption = Annotated[
+    list[str] | None,
+    typer.Option("--stage", metavar="STAGE", help=_("Only cases that have come so far, such as served.")),
+]
+CountyOption = Annotated[
+    str | None, typer.Option("--county", metavar="NAME", help=_("Only cases in that county."))
+]
+FindOption = Annotated[
+    str | None,
+    typer.Option(
+        "--find",
+        metavar="NAME",
+        help=_("Only cases in which that name stands: filers, other sides, children, ended cases too."),
+    ),
+]
+EndedOption = Annotated[
+    bool, typer.Option("--ended", help=_("Show also cases that are ended, or replaced by an amended one."))
+]
+LinesOption = Annotated[
+    bool | None,
+    typer.Option(
+        "--lines/--paragraphs",
+        help=_("A line a case, with tabs. Without either: lines where another program reads them."),
+        show_default=False,
+    ),
+]
+CsvOption = Annotated[
+    Path | None, typer.Option("--csv", metavar="FILE.csv", help=_("Also write the list as a table."))
+]
+IcsOption = Annotated[
+    Path | None,
+    typer.Option("--ics", metavar="FILE.ics", help=_("Also make one calendar file for all these cases.")),
+]
+LabelOption = Annotated[
+    str,
+    typer.Option(
+        "--label",
+        metavar="TEXT",
+        help=_("What stands before each title in the calendar, with {file}, {number} or {county} in it."),
+    ),
+]
+PlainTitlesOption = Annotated[
+    bool | None,
+    typer.Option(
+        "--plain-titles/--full-titles",
+        help=_(
+            'In the calendar, call every date just "Reminder", or by its name. Without either: Reminder '
+            "where danger was told."
+        ),
+        show_default=False,
+    ),
 ]
 
 
@@ -36,171 +112,244 @@ class NoSuchFolder(UserError):
     code = "no_such_folder"
 
 
+class NoSuchStage(UserError):
+    """There is no stage called {what}.
+
+    These are the stages: {close}.
+    """
+
+    code = "no_such_stage"
+
+
+class LabelRefused(UserError):
+    """The label after --label cannot be used, so no calendar was made.
+
+    It is plain text, in which these may stand: {{file}}, {{number}}, {{county}}. Braces have no other use
+    there.
+    """
+
+    code = "label_refused"
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """Which cases are wanted."""
+
+    due: int | None
+    stops: bool
+    stages: tuple[str, ...]
+    county: str | None
+    find: str | None
+    ended: bool
+
+    def takes(self, one: "Shelved") -> bool:
+        """Whether a case is one of those."""
+        if one.over and not (self.ended or self.find or one.stage in self.stages):
+            return False
+        if self.stops and not one.stops:
+            return False
+        if self.stages and one.stage not in self.stages:
+            return False
+        if self.county and (one.county or "").casefold() != self.county.strip().casefold():
+            return False
+        return self.due is None or bool(one.missed or _due(one, self.due))
+
+
 def shelf(
-    folder: FolderArgument = Path(),
+    folders: FoldersArgument = None,
+    deep: DeepOption = False,
+    due: DueOption = None,
+    stops: StopsOption = False,
+    stage: StageOption = None,
+    county: CountyOption = None,
+    find: FindOption = None,
+    ended: EndedOption = False,
     names: NamesOption = False,
+    lines: LinesOption = None,
+    csv: CsvOption = None,
+    ics: IcsOption = None,
+    label: LabelOption = LABEL,
+    plain_titles: PlainTitlesOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """See how every case file in a folder stands, most urgent first.
 
-    A passphrase given by a file or pipe is tried on every locked one; nobody is asked for one.
+    The exit status is 1 where a day was missed. Locked files open with the passphrases of a file or pipe,
+    each line of which is tried; at a terminal you are asked once for all of them.
     """
 
     def work(terminal: Terminal) -> Result:
-        return _shelf(folder, names, filing_day(on), Passphrases(terminal, passphrase_from).given())
+        from firstpaper.cli.shelf import Calendar
+
+        wanted = Wanted(due, stops, _stages(stage or []), county, find, ended)
+        calendar = Calendar(_checked(label), plain_titles) if ics else None
+        look = Look(terminal, filing_day(on), Passphrases(terminal, passphrase_from), deep, calendar)
+        found = [look.into(folder) for folder in folders or [Path()]]
+        cases = sorted((one for part, _u in found for one in part), key=lambda one: one.urgency)
+        unread = [one for _c, part in found for one in part]
+        shown = Shown(names, terminal.piped and not find if lines is None else lines, csv, ics)
+        return _result(folders or [Path()], cases, unread, wanted, shown, look.day)
 
     deliver("shelf", as_json, work)
 
 
-def _shelf(folder: Path, names: bool, day: date, passphrases: tuple[str, ...]) -> Result:
-    from firstpaper.cli import shelf as shelves
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """How the cases are shown, and what is written beside."""
 
+    names: bool
+    lines: bool
+    csv: Path | None
+    ics: Path | None
+
+
+@dataclass
+class Look:
+    """How a folder is looked into."""
+
+    terminal: Terminal
+    day: date
+    passphrases: Passphrases
+    deep: bool
+    calendar: "Calendar | None"
+
+    def __post_init__(self) -> None:
+        self._known = list(self.passphrases.given())
+
+    def into(self, folder: Path) -> "tuple[list[Shelved], list[Unread]]":
+        """The cases of a folder, and those not readable. Asks for a passphrase where files are locked."""
+        from firstpaper.cli import shelf as shelves
+
+        try:
+            files = shelves.files_in(folder, deep=self.deep)
+        except OSError as error:
+            raise NoSuchFolder(folder=folder, reason=error.strerror or type(error).__name__) from error
+        cases, unread = self._looked(folder, files)
+        while locked := [one for one in unread if one.locked]:
+            typed = self.passphrases.ask_for_many(len(locked))
+            if not typed:
+                break
+            self._known = [*typed, *self._known]
+            more, still = self._looked(folder, [folder / one.file for one in locked])
+            cases, unread = [*cases, *more], [*(one for one in unread if not one.locked), *still]
+            if not more:
+                self.terminal.say(_("That passphrase opens none of them."))
+        return cases, unread
+
+    def _looked(self, folder: Path, files: Sequence[Path]) -> "tuple[list[Shelved], list[Unread]]":
+        from firstpaper.cli import shelf as shelves
+
+        return shelves.looked_into(
+            folder, files, self.day, self._known, calendar=self.calendar, told=self._told
+        )
+
+    def _told(self, done: int, count: int) -> None:
+        if done % TOLD_EVERY == 0 and done < count:
+            self.terminal.line(_("{done} of {count} files are done.").format(done=done, count=count))
+
+
+def _stages(names: Sequence[str]) -> tuple[str, ...]:
+    from firstpaper.cli.shelf import Stage
+
+    wanted = tuple(name.strip().lower() for name in names)
+    for name in wanted:
+        if name not in list(Stage):
+            raise NoSuchStage(what=name, close=", ".join(Stage))
+    return wanted
+
+
+def _checked(label: str) -> str:
     try:
-        cases, unread = shelves.shelf(folder, day, passphrases)
-    except OSError as error:
-        raise NoSuchFolder(folder=folder, reason=error.strerror or type(error).__name__) from error
+        label.format(file="", number="", county="")
+    except (ValueError, KeyError, IndexError, AttributeError) as error:
+        raise LabelRefused from error
+    return label
+
+
+def _due(one: "Shelved", days: int) -> bool:
+    until = one.on + timedelta(days=days)
+    return any(one.on <= each.day <= until for each in one.dates)
+
+
+def _result(
+    folders: Sequence[Path],
+    every: "Sequence[Shelved]",
+    unread: "Sequence[Unread]",
+    wanted: Wanted,
+    shown: Shown,
+    day: date,
+) -> Result:
+    from firstpaper.cli import shelf_words as words
+
+    cases = [one for one in every if wanted.takes(one)]
+    found = {one.file: _found(one, wanted.find) for one in cases} if wanted.find else {}
+    if wanted.find:
+        cases = [one for one in cases if found[one.file]]
+    over = sum(one.over for one in every) if not (wanted.ended or wanted.find or wanted.stages) else 0
+    written = _written(cases, unread, shown)
+    if shown.lines:
+        text = words.lines(cases, unread, shown.names).rstrip("\n")
+    else:
+        until = None if wanted.due is None else day + timedelta(days=wanted.due)
+        listed = [
+            words.head(len(cases), len(unread), day),
+            *words.paragraphs(cases, shown.names, day, until),
+            *([words.over_line(over)] if over else []),
+        ]
+        if wanted.find:
+            listed = [_found_head(len(cases)), *words.found_lines([(one, found[one.file]) for one in cases])]
+        text = "\n\n".join([*listed, *written, *words.unread_lines(unread)])
     return Result(
         data={
             "on": day,
-            "folder": str(folder),
-            "cases": [_data(one, names) for one in cases],
-            "unread": [
-                {"file": one.file, "code": one.error.code, "message": one.error.message} for one in unread
-            ],
+            "folders": [str(folder) for folder in folders],
+            "cases": [words.case_data(one, shown.names, found.get(one.file, ())) for one in cases],
+            "unread": [words.unread_data(one) for one in unread],
+            "csv": str(shown.csv) if shown.csv else None,
+            "ics": str(shown.ics) if shown.ics else None,
         },
-        text="\n\n".join(
-            [_head(len(cases), len(unread), day), *_listed(cases, names, day), *_unread(unread)]
-        ),
+        text=text,
+        exit=Exit.STOPS if any(one.missed for one in cases if not one.over) else Exit.FINE,
+        as_it_is=shown.lines,
     )
 
 
-# --- for programs -------------------------------------------------------------------------------------
+def _found_head(count: int) -> str:
+    if not count:
+        return _("That name stands in none of the case files that could be read.")
+    return _n(
+        "That name stands in {count} case file:", "That name stands in {count} case files:", count
+    ).format(count=count)
 
 
-def _data(one: "Shelved", names: bool) -> dict[str, object]:
-    who = {"petitioner": one.petitioner, "respondent": one.respondent} if names else {}
-    return {
-        "file": one.file,
-        "stage": one.stage,
-        "open_questions": one.open_questions,
-        "stops": one.stops,
-        "missed": [_date_data(each) for each in one.missed],
-        "possible": [_date_data(each) for each in one.possible],
-        "next": _date_data(one.next) if one.next else None,
-        **who,
-    }
+def _found(one: "Shelved", name: str | None) -> "list[Person]":
+    """The people of a case in whose name each of these words stands."""
+    from firstpaper.intake.typed import fold
+
+    words = fold(name or "").split()
+    return [each for each in one.people if words and all(word in fold(each.name) for word in words)]
 
 
-def _date_data(one: "Date") -> dict[str, Any]:
-    return {"day": one.day, "key": one.key, "title": one.title, "who": one.who, "meaning": one.meaning}
+def _written(cases: "Sequence[Shelved]", unread: "Sequence[Unread]", shown: Shown) -> list[str]:
+    """Write the table and the calendar that are wanted; what to say of them."""
+    from firstpaper.cli import shelf_words as words
+    from firstpaper.cli.output import CALENDAR, write_output
 
+    said = []
+    if shown.csv:
+        begins = f"\ufeff{','.join(words.COLUMNS)}".encode()
+        write_output(shown.csv, words.table(cases, unread, shown.names), begins)
+        said.append(_("The table is in {path}.").format(path=shown.csv))
+    if shown.ics:
+        from firstpaper.packet.calendar import whole
 
-# --- for people ---------------------------------------------------------------------------------------
-
-
-def _head(cases: int, unread: int, day: date) -> str:
-    from firstpaper.counting import spell_date
-
-    count = _n(
-        "{count} case file on {day}.", "{count} case files on {day}. What is due first is at the top.", cases
-    )
-    lines = [
-        count.format(count=cases, day=spell_date(day)) if cases else _("There is no case file here to show.")
-    ]
-    if unread:
-        more = _n(
-            "{count} file could not be looked into: see the end.",
-            "{count} files could not be looked into: see the end.",
-            unread,
+        write_output(shown.ics, whole(line for one in cases for line in one.events), CALENDAR)
+        said.append(
+            _(
+                "The calendar file is {path}. Whoever sees the calendar you put it in sees these dates and "
+                "labels."
+            ).format(path=shown.ics)
         )
-        lines.append(more.format(count=unread))
-    return " ".join(lines)
-
-
-def _listed(cases: "list[Shelved]", names: bool, day: date) -> Iterator[str]:
-    for number, one in enumerate(cases, 1):
-        yield "\n".join([f"{number}. {one.file}", *(f"   {line}" for line in _lines(one, names, day))])
-
-
-def _lines(one: "Shelved", names: bool, day: date) -> Iterator[str]:
-    if names:
-        yield _("{petitioner} and {respondent}").format(
-            petitioner=one.petitioner or _("no name yet"), respondent=one.respondent or _("no name yet")
-        )
-    yield _stage(one)
-    for each in one.missed:
-        yield _("Overdue since {day}: {title}").format(day=_short(each.day), title=each.title)
-    if one.next:
-        yield f"{_short(one.next.day)} ({_away(one.next.day, day)}): {_title(one.next)}"
-    for each in one.possible:
-        yield _("Possible since {day}: {title}").format(day=_short(each.day), title=each.title)
-
-
-def _stage(one: "Shelved") -> str:
-    from firstpaper.cli.shelf import Stage
-
-    words = {
-        Stage.QUESTIONS_OPEN: "",
-        Stage.STOPPED: "",
-        Stage.READY_TO_DRAFT: _("All is answered. Ready to draft."),
-        Stage.READY_TO_FILE: _("The packet is drafted. Ready to file."),
-        Stage.FILED: _("Filed. The papers are still to be served."),
-        Stage.SERVED: _("Served. No response is recorded."),
-        Stage.ANSWERED: _("The other side takes part."),
-        Stage.DEFAULT_ASKED: _("A default was asked for."),
-    }[one.stage]
-    return " ".join(part for part in (words, *_counts(one)) if part)
-
-
-def _counts(one: "Shelved") -> Iterator[str]:
-    if one.open_questions:
-        yield _n("{count} question is open.", "{count} questions are open.", one.open_questions).format(
-            count=one.open_questions
-        )
-    if one.stops:
-        yield _n(
-            "Stopped: {count} thing stops a filing.", "Stopped: {count} things stop a filing.", one.stops
-        ).format(count=one.stops)
-
-
-def _title(one: "Date") -> str:
-    from firstpaper.law.deadline import Actor
-
-    return _("{title} (the other side)").format(title=one.title) if one.who is Actor.RESPONDENT else one.title
-
-
-def _short(day: date) -> str:
-    from firstpaper.counting import short_date
-
-    return short_date(day)
-
-
-def _away(day: date, today: date) -> str:
-    days = (day - today).days
-    if days == 0:
-        return _("today")
-    return _n("in {count} day", "in {count} days", days).format(count=days)
-
-
-def _unread(unread: "list[Unread]") -> Iterator[str]:
-    if unread:
-        yield _("These files could not be looked into:")
-    for one in unread:
-        yield f"- {one.file}\n" + "\n".join(f"  {line}" for line in _what_to_do(one).split("\n\n"))
-
-
-def _what_to_do(one: "Unread") -> str:
-    from firstpaper.casefile.errors import CaseFileSealed, NotACaseFile, WrongPassphrase
-
-    if isinstance(one.error, CaseFileSealed | WrongPassphrase):
-        locked = (
-            _("It is locked with a passphrase. To see how it stands, type:")
-            if isinstance(one.error, CaseFileSealed)
-            else _("It is locked with another passphrase. To see how it stands, type:")
-        )
-        return to_type(locked, "check", one.error.details["path"])
-    if isinstance(one.error, NotACaseFile):
-        return _("This is no case file, although its name says so. It was left alone.")
-    return one.error.message
+    return said
