@@ -24,6 +24,7 @@ from firstpaper.cli.commands.record import record
 from firstpaper.cli.commands.schedule import schedule
 from firstpaper.cli.commands.seal import seal
 from firstpaper.cli.commands.shelf import shelf
+from firstpaper.cli.commands.show import show
 from firstpaper.cli.commands.undo import undo
 from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
@@ -50,6 +51,7 @@ for _command, _help in (
     (ask, _("Answer the questions, one at a time. Every answer is saved at once.")),
     (change, _("Change one answer, or go through a topic again.")),
     (enter, _("Take in answers from a file of facts.")),
+    (show, _("Read the answers back, as words, as a file of facts, or on pages to sign.")),
     (check, _("See what stands in the way of a filing, and what to do about it.")),
     (items, _("See what to mark and write in each item of a form.")),
     (packet, _("Draft the packet of papers as a PDF.")),

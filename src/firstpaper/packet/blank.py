@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 from datetime import date
 
+from firstpaper.facts import Case
 from firstpaper.intake import Topic
 from firstpaper.intake.blank import Room
-from firstpaper.intake.skeleton import skeleton
+from firstpaper.intake.skeleton import open_skeleton, skeleton
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
 from firstpaper.packet.drawing import drawn
@@ -20,6 +21,16 @@ def blank_sheets(topics: Sequence[Topic], room: Room, on: date) -> bytes:
 def blank_facts(topics: Sequence[Topic], room: Room, on: date) -> str:
     """A file of facts in which every answer is still to be written, as of the day `on`."""
     return skeleton(topics, room, first_words=[_safety(on)])
+
+
+def open_question_sheets(topics: Sequence[Topic], case: Case, on: date) -> bytes:
+    """Sheets as a PDF with only the questions that a case leaves open, as of the day `on`."""
+    return drawn(question_sheets.open_sheets(case, topics), _("Question sheets"), on)
+
+
+def open_facts(topics: Sequence[Topic], case: Case, on: date) -> str:
+    """A file of facts with only the questions that a case leaves open, as of the day `on`."""
+    return open_skeleton(topics, case, first_words=[_safety(on)])
 
 
 def _safety(on: date) -> str:

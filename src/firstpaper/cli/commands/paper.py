@@ -6,18 +6,30 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.options import JsonOption, filing_day
+from firstpaper.cli.opening import case_at
+from firstpaper.cli.options import HOME, JsonOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from firstpaper.facts import Case
     from firstpaper.intake import Topic
 
 SHEETS = Path("question-sheets.pdf")
 
+CaseArgument = Annotated[
+    Path | None,
+    typer.Argument(
+        metavar="[CASE]",
+        help=_("A case file: then only what it leaves open is printed. Without one: every question."),
+        show_default=False,
+    ),
+]
 OutputOption = Annotated[
     Path | None,
     typer.Option(
@@ -86,21 +98,44 @@ class FactsThere(UserError):
     code = "facts_there"
 
 
+class NothingOpen(UserError):
+    """Nothing is open in {path}, so there is nothing to print.
+
+    To read the answers through on paper, type: firstpaper show, the name of the case file, and --pdf.
+    """
+
+    code = "nothing_open"
+
+
 def paper(
+    case: CaseArgument = None,
     output: OutputOption = None,
     topic: TopicOption = None,
     children: ChildrenOption = 2,
     things: ThingsOption = 0,
     debts: DebtsOption = 0,
     facts: FactsOption = None,
+    passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Print the questions on blank sheets, or as a file of facts to fill in."""
     room = {"child": children, "asset": things, "debt": debts}
-    deliver("paper", as_json, lambda _terminal: _paper(output, topic or [], room, facts))
+
+    def work(terminal: Terminal) -> Result:
+        told = case_at(case, Passphrases(terminal, passphrase_from)) if case else None
+        return _paper(case, told, output, topic or [], room, facts)
+
+    deliver("paper", as_json, work)
 
 
-def _paper(output: Path | None, names: list[str], room: dict[str, int], facts: Path | None) -> Result:
+def _paper(
+    path: Path | None,
+    case: "Case | None",
+    output: Path | None,
+    names: list[str],
+    room: dict[str, int],
+    facts: Path | None,
+) -> Result:
     from firstpaper.intake.kinds import ROWS
 
     if not 0 <= room["child"] <= ROWS["child"]:
@@ -108,12 +143,16 @@ def _paper(output: Path | None, names: list[str], room: dict[str, int], facts: P
     if not all(0 <= room[group] <= ROWS[group] for group in ("asset", "debt")):
         raise TooManyListed(count=ROWS["asset"])
     topics = _topics(names, room)
+    if case:
+        topics = _left(case, topics)
+        if not topics:
+            raise NothingOpen(path=path)
     named = {topic.questions[0].each for topic in topics if names} - {None, "child"}
     room |= {each: max(1, room[each]) for each in named if each}
     sheets = output or (None if facts else SHEETS)
     said = [
-        *([_put_facts(facts, topics, room)] if facts else []),
-        *([_put_sheets(sheets, topics, room)] if sheets else []),
+        *([_put_facts(path, case, facts, topics, room)] if facts else []),
+        *([_put_sheets(case, sheets, topics, room)] if sheets else []),
     ]
     return Result(
         data={
@@ -144,29 +183,41 @@ def _topics(names: list[str], room: dict[str, int]) -> "Sequence[Topic]":
     return [*bank().topics, *(topic for topic in listed if _has_room(topic, room))]
 
 
+def _left(case: "Case", topics: "Sequence[Topic]") -> "list[Topic]":
+    """The topics in which the case leaves something open."""
+    from firstpaper.intake.blank import open_groups
+
+    return [topic for topic in topics if any(open_groups(topic, case))]
+
+
 def _has_room(topic: "Topic", room: dict[str, int]) -> bool:
     """Whether there is room for the rows it is about; for what is asked once, whether there is for any."""
     each = topic.questions[0].each
     return bool(room[each] if each else room["asset"] or room["debt"])
 
 
-def _put_sheets(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
+def _put_sheets(case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
     from firstpaper.cli.output import PDF, write_output
-    from firstpaper.packet.blank import blank_sheets
+    from firstpaper.packet.blank import blank_sheets, open_question_sheets
 
-    write_output(path, blank_sheets(topics, room, filing_day(None)), PDF)
+    day = filing_day(None)
+    drawn = open_question_sheets(topics, case, day) if case else blank_sheets(topics, room, day)
+    write_output(path, drawn, PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."
     )
     return words.format(path=path)
 
 
-def _put_facts(path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
+def _put_facts(
+    of: Path | None, case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int]
+) -> str:
     from firstpaper.casefile import save
-    from firstpaper.packet.blank import blank_facts
+    from firstpaper.packet.blank import blank_facts, open_facts
 
     if path.exists() and (not path.is_file() or path.stat().st_size):
         raise FactsThere(path=path)
-    save(path, blank_facts(topics, room, filing_day(None)).encode())
+    day = filing_day(None)
+    save(path, (open_facts(topics, case, day) if case else blank_facts(topics, room, day)).encode())
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
-    return to_type(words, "enter", "home.case", path)
+    return to_type(words, "enter", of or HOME, path)

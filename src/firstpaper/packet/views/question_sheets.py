@@ -4,8 +4,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from firstpaper.facts import Case
 from firstpaper.intake import Topic
-from firstpaper.intake.blank import Group, Room, groups
+from firstpaper.intake.blank import Group, Room, groups, open_groups
 from firstpaper.intake.kinds import Row
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
@@ -33,16 +34,32 @@ def sheets(topics: Sequence[Topic], room: Room, on: date) -> Iterator[Sheet]:
         },
     )
     for topic in topics:
-        yield Sheet(
-            template="question-sheet.html",
-            title=_(topic.title),
-            running=_("Questions: {topic}").format(topic=_(topic.title)),
-            values={
-                "title": _(topic.title),
-                "opening": _(topic.opening) if topic.opening else "",
-                "parts": tuple(_parts(groups(topic, room))),
-            },
-        )
+        yield _sheet(topic, tuple(_parts(groups(topic, room))))
+
+
+def open_sheets(case: Case, topics: Sequence[Topic]) -> Iterator[Sheet]:
+    """One sheet a topic with just those questions that the case leaves open."""
+    for topic in topics:
+        found = tuple(open_groups(topic, case))
+        if found:
+            yield _sheet(topic, tuple(Part(_of_row(group), "", False, group) for group in found))
+
+
+def _sheet(topic: Topic, parts: tuple[Part, ...]) -> Sheet:
+    return Sheet(
+        template="question-sheet.html",
+        title=_(topic.title),
+        running=_("Questions: {topic}").format(topic=_(topic.title)),
+        values={
+            "title": _(topic.title),
+            "opening": _(topic.opening) if topic.opening else "",
+            "parts": parts,
+        },
+    )
+
+
+def _of_row(group: Group) -> str:
+    return _numbered(group.row) if group.row else _("Still open")
 
 
 def _parts(found: Iterable[Group]) -> Iterator[Part]:

@@ -1,0 +1,157 @@
+"""`firstpaper show`: the answers of a case, to read back, as a file of facts, or to print and sign."""
+
+from collections.abc import Iterator
+from datetime import date
+from itertools import groupby
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from firstpaper.cli.hints import next_line
+from firstpaper.cli.opening import case_at
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.terminal import Terminal
+from firstpaper.errors import UserError
+from firstpaper.locale import _, _n
+
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
+
+TopicOption = Annotated[
+    list[str] | None,
+    typer.Option("--topic", metavar="NAME", help=_("Only this topic, such as court. May be given again.")),
+]
+YamlOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--yaml",
+        metavar="FILE.yaml",
+        help=_("Write the answers as a file of facts, which enter takes back. - is standard output."),
+    ),
+]
+PdfOption = Annotated[
+    Path | None,
+    typer.Option("--pdf", metavar="FILE.pdf", help=_("Also make pages to read through and sign.")),
+]
+
+
+class NoSuchTopicTold(UserError):
+    """There is no topic called {what} in which something was told.
+
+    These are the topics: {close}.
+    """
+
+    code = "no_such_topic"
+
+
+class FactsFileThere(UserError):
+    """The file {path} is already there, and it may hold somebody's answers.
+
+    It was left alone. Choose another name. Or remove that file first, if nobody needs it.
+    """
+
+    code = "facts_there"
+
+
+def show(
+    case: HomeArgument = HOME,
+    topic: TopicOption = None,
+    yaml: YamlOption = None,
+    pdf: PdfOption = None,
+    on: OnOption = None,
+    passphrase_from: PassphraseOption = None,
+    as_json: JsonOption = False,
+) -> None:
+    """Show the answers in words, topic by topic."""
+
+    def work(terminal: Terminal) -> Result:
+        facts = case_at(case, Passphrases(terminal, passphrase_from))
+        day = filing_day(on)
+        names = [name.strip().lower() for name in topic or []]
+        said = [*([_put_facts(facts, yaml)] if yaml else []), *([_put_pages(facts, pdf, day)] if pdf else [])]
+        text = "\n\n".join(said) or "\n\n".join([*_topics(facts, names), next_line(facts, case, day)])
+        return Result(data=_data(facts, yaml, pdf), text=text)
+
+    deliver("show", as_json, work)
+
+
+def _topics(case: "Case", names: list[str]) -> Iterator[str]:
+    """A paragraph a topic, then what is listed, what was recorded, and how much is open."""
+    from firstpaper.cli.agenda_words import event_lines
+    from firstpaper.cli.listed_words import list_text
+    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.intake.listing import listed
+
+    told = answered(case)
+    known_names = list(dict.fromkeys(one.topic.name for one in told))
+    for name in names:
+        if name not in known_names:
+            raise NoSuchTopicTold(what=name, close=", ".join(known_names) or _("none yet"))
+    wanted = [one for one in told if not names or one.topic.name in names]
+    for title, group in groupby(wanted, key=lambda one: _(one.topic.title)):
+        yield "\n".join([title, *(f"  {line}" for one in group for line in _lines(case, one))])
+    if not names and listed(case):
+        yield list_text(case)
+    if not names:
+        yield from event_lines(case)
+    if left := len(still_open(case)):
+        yield _n("{count} question is still open.", "{count} questions are still open.", left).format(
+            count=left
+        )
+
+
+def _lines(case: "Case", one: object) -> Iterator[str]:
+    from firstpaper.intake import Asked, echo
+
+    assert isinstance(one, Asked)
+    yield one.short
+    yield from (f"  {line}" for line in echo(one, case.fact(one.key)).splitlines())
+
+
+def _put_facts(case: "Case", path: Path) -> str:
+    from firstpaper.casefile import save
+    from firstpaper.cli.output import PIPE, write_output
+    from firstpaper.intake.writing import facts_text
+
+    data = facts_text(case).encode()
+    if path == PIPE:
+        write_output(path, data, b"")
+    else:
+        if path.exists() and (not path.is_file() or path.stat().st_size):
+            raise FactsFileThere(path=path)
+        save(path, data)
+    return _(
+        "The answers are in {path}, as a file of facts. It is not locked: keep it safe, and remove it "
+        "when you are done."
+    ).format(path=path)
+
+
+def _put_pages(case: "Case", path: Path, day: date) -> str:
+    from firstpaper.cli.output import PDF, write_output
+    from firstpaper.packet.read_back import read_back
+
+    write_output(path, read_back(case, day), PDF)
+    return _("The pages to read through and sign are in {path}. They are private.").format(path=path)
+
+
+def _data(case: "Case", yaml: Path | None, pdf: Path | None) -> dict[str, object]:
+    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.intake import echo
+    from firstpaper.intake.engine import asking
+    from firstpaper.intake.events import recorded
+    from firstpaper.intake.listing import listed
+
+    told = {one.key: one for one in answered(case)}
+    told |= {key: one for key in (*listed(case), *recorded(case)) if (one := asking(key, case))}
+    return {
+        "answers": [
+            {"key": key, "topic": one.topic.name, "short": one.short, "answer": echo(one, case.fact(key))}
+            for key, one in told.items()
+        ],
+        "open_questions": [one.key for one in still_open(case)],
+        "yaml": str(yaml) if yaml else None,
+        "pdf": str(pdf) if pdf else None,
+    }
