@@ -53,12 +53,13 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     ),
     "enter": (
         ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
-        ["answered", "listed", "left_out", "open_questions", "set_aside"],
+        ["changed", "answered", "listed", "left_out", "open_questions", "set_aside"],
     ),
+    "show": (["show", "home.case"], ["answers", "open_questions", "yaml", "pdf"]),
     "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
     "check": (
         ["check", "home.case"],
-        ["on", "findings", "changes", "values", "open_questions", "open_items", "pictures"],
+        ["on", "state", "findings", "changes", "values", "open_questions", "open_items", "pictures"],
     ),
     "items": (["items", "home.case"], ["on", "items"]),
     "blank": (
@@ -106,13 +107,13 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
     "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
     "packet": (
         ["packet", "home.case"],
-        ["on", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
+        ["on", "state", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
     ),
     "money": (
         ["money", "listed.case"],
         ["on", "pdf", "html", "warnings", "things", "sums", "proposal", "estimates", "support"],
     ),
-    "shelf": (["shelf"], ["on", "folder", "cases", "unread"]),
+    "shelf": (["shelf"], ["on", "folders", "cases", "unread", "csv", "ics"]),
     "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children", "things", "debts"]),
     "why": (
         ["why", "residence.state"],
@@ -132,12 +133,16 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
         ],
     ),
     "law": (["law"], ["on", "oldest_check", "law"]),
-    "demo": (["demo"], ["on", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"]),
+    "demo": (
+        ["demo"],
+        ["on", "state", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
+    ),
 }
 FAILS: dict[str, tuple[list[str], str]] = {
     "ask": (["ask", "letter.txt"], "not_a_case_file"),
     "change": (["change", "home.case", "petitioner.shoe_size"], "nothing_to_change"),
     "enter": (["enter", "new.case", "letter.txt"], "facts_refused"),
+    "show": (["show", "home.case", "--topic", "shoes"], "no_such_topic"),
     "amend": (["amend", "gone.case", "new.case"], "case_file_missing"),
     "check": (["check", "gone.case"], "case_file_missing"),
     "items": (["items", "damaged.case"], "case_file_damaged"),

@@ -2,28 +2,36 @@
 
 from dataclasses import replace
 from datetime import date
-from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.drafting import HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.opening import case_at
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import (
+    HOME,
+    CasesArgument,
+    JsonOption,
+    OnOption,
+    RequireCompleteOption,
+    filing_day,
+)
+from firstpaper.cli.packets import LATER_ENDING, Only, Wanted, draft, fill_in, wanted_now
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
-from firstpaper.locale import _, _n
+from firstpaper.locale import _
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Callable, Sequence
 
-    from firstpaper.cli.blank_files import FilledFile
     from firstpaper.facts import Case
-    from firstpaper.packet import Packet, Pile
+
+TOLD_EVERY = 10
+"""After how many packets it is said how many are done."""
 
 PdfOption = Annotated[
     Path | None,
@@ -34,14 +42,6 @@ PdfOption = Annotated[
         help=_("Where to put the PDF. Without it: beside the case file, under the same name."),
     ),
 ]
-
-
-class Wanted(StrEnum):
-    """Which part of the packet to draft."""
-
-    FIRST = "first"
-    LATER = "later"
-    ALL = "all"
 
 
 PartOption = Annotated[
@@ -63,16 +63,6 @@ AmendsOption = Annotated[
         help=_("The case file of the earlier petition. A sheet then shows what changes."),
     ),
 ]
-
-
-class Only(StrEnum):
-    """Which sheets to draft alone, by what they are for."""
-
-    READ = "read"
-    COPY = "copy"
-    FILE = "file"
-    PRIVATE = "private"
-    HAND_OFF = "hand-off"
 
 
 OnlyOption = Annotated[
@@ -115,6 +105,19 @@ FlatOption = Annotated[
 ]
 
 
+AllOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--all",
+        metavar="FOLDER",
+        help=_("Draft the packets of all case files there, each beside its case file, on every core."),
+    ),
+]
+AgainOption = Annotated[
+    bool, typer.Option("--again", help=_("With --all: also those that were drafted since their last change."))
+]
+
+
 class OwnSheetUnreadable(UserError):
     """The sheet {path} could not be opened: {reason}.
 
@@ -134,17 +137,40 @@ class AmendsNothing(UserError):
     code = "amends_nothing"
 
 
-class NoSuchSheets(UserError):
-    """This packet has no sheets of the kind "{only}", so nothing was drafted.
+class OneCaseOnly(UserError):
+    """The option {option} is for one case file, so nothing was drafted.
 
-    Leave out --only to get the whole packet. Attachments to file are there only where a form goes on in one.
+    The packets of many are put beside their case files, each under its name. Leave the option out, or name
+    one case file.
     """
 
-    code = "no_such_sheets"
+    code = "one_case_only"
+
+
+class NoCasesThere(UserError):
+    """There is no case file in {folder}, so nothing was drafted.
+
+    Check the name of the folder. To look into it, type:
+
+    firstpaper shelf {folder}
+    """
+
+    code = "no_cases_there"
+
+
+class OtherDraft(UserError):
+    """The file {path} is the draft of another case, so nothing was drafted over it.
+
+    Give this packet another name, or leave out --output: then it goes beside its own case file.
+    """
+
+    code = "other_draft"
 
 
 def packet(
-    case: HomeArgument = HOME,
+    cases: CasesArgument = None,
+    every: AllOption = None,
+    again: AgainOption = False,
     output: PdfOption = None,
     html: HtmlOption = None,
     part: PartOption = None,
@@ -155,29 +181,132 @@ def packet(
     flat: FlatOption = False,
     only: OnlyOption = None,
     split: SplitOption = None,
+    require_complete: RequireCompleteOption = False,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Draft the packet: what to mark and write on each form, and what to do next."""
 
-    def work(terminal: Terminal) -> Result:
+    def one(terminal: Terminal) -> Result:
         from firstpaper.cli.offering import after_printing, offer_to_lock_draft
 
+        case = cases[0] if cases else HOME
         refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
         earlier = _earlier(amends, facts, passphrases) if amends else None
         wanted = part or wanted_now(facts)
+        if output:
+            _ask_before_replacing(terminal, case, output)
         locked = seal or (html is None and offer_to_lock_draft(terminal, facts))
         files = files_for(output or _beside(case, wanted), html, locked, passphrases, facts)
         day = filing_day(on)
         done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
-        result = draft(facts, day, files, wanted, earlier, _own_sheets(sheet or []), done, only, split)
+        result = draft(
+            facts,
+            day,
+            files,
+            wanted,
+            earlier,
+            _own_sheets(sheet or []),
+            done,
+            only,
+            split,
+            require_complete=require_complete,
+        )
         after = [*after_printing(facts, case, files.pdf), *_rest(facts, case, wanted, day)]
         return replace(result, text="\n\n".join([result.text, *after]))
 
-    deliver("packet", as_json, work)
+    def many(terminal: Terminal) -> Result:
+        given = {
+            "--output": output,
+            "--html": html,
+            "--part": part,
+            "--amends": amends,
+            "--sheet": sheet,
+            "--blanks": blanks,
+            "--only": only,
+            "--split": split,
+        }
+        if wrong := next((name for name, value in given.items() if value), None):
+            raise OneCaseOnly(option=wrong)
+        files = [*(cases or []), *(_cases_in(every) if every else [])]
+        return _draft_many(
+            terminal,
+            files,
+            filing_day(on),
+            Passphrases(terminal, passphrase_from),
+            seal,
+            again,
+            require_complete,
+        )
+
+    deliver("packet", as_json, many if every or len(cases or []) > 1 else one)
+
+
+def _cases_in(folder: Path) -> list[Path]:
+    from firstpaper.cli.shelf import ENDING, files_in
+
+    try:
+        found = [path for path in files_in(folder) if path.suffix == ENDING]
+    except OSError:
+        found = []
+    if not found:
+        raise NoCasesThere(folder=folder)
+    return found
+
+
+def _draft_many(
+    terminal: Terminal,
+    files: "Sequence[Path]",
+    day: date,
+    passphrases: Passphrases,
+    seal: bool,
+    again: bool,
+    require_complete: bool,
+) -> Result:
+    from firstpaper.cli.drafting_all import Drafting, draft_all
+    from firstpaper.cli.left_open import is_locked
+    from firstpaper.facts import Case
+
+    lock = passphrases.choose_one(Case.nothing()) if seal and not passphrases.from_a_file else None
+    known = list(passphrases.given())
+    if seal and lock is None:
+        lock = passphrases.choose_one(Case.nothing())
+    if sealed := sum(map(is_locked, files)):
+        known += passphrases.ask_for_many(sealed)
+    return draft_all(files, Drafting(day, tuple(known), lock, again, require_complete), _telling(terminal))
+
+
+def _telling(terminal: Terminal) -> "Callable[[int, int], None]":
+    """Says on the way how many packets are done."""
+
+    def told(done: int, count: int) -> None:
+        if count > TOLD_EVERY and done % TOLD_EVERY == 0:
+            terminal.line(_("{done} of {count} are done.").format(done=done, count=count))
+
+    return told
+
+
+def _ask_before_replacing(terminal: Terminal, case: Path, output: Path) -> None:
+    """Raise OtherDraft where a draft of another case lies there, unless the person says to replace it."""
+    from firstpaper.cli.output import LATER, PRIVATE, is_pdf
+    from firstpaper.cli.shelf import ENDING
+
+    stem = output.stem.removesuffix(LATER).removesuffix(PRIVATE)
+    other = output.with_name(stem + ENDING)
+    if not is_pdf(output) or not other.exists() or (case.exists() and other.samefile(case)):
+        return
+    if terminal.interactive:
+        words = _(
+            "{path} is the draft of another case. Type replace to write over it, or just Enter to stop: "
+        )
+        typed = terminal.read(words.format(path=output))
+        terminal.line()
+        if typed.strip().casefold() in ("replace", _("replace")):
+            return
+    raise OtherDraft(path=output)
 
 
 def _own_sheets(paths: "Sequence[Path]") -> dict[str, str]:
@@ -188,17 +317,10 @@ def _own_sheets(paths: "Sequence[Path]") -> dict[str, str]:
     return {str(path): plain_text(path, LONGEST + 1, OwnSheetUnreadable) for path in paths}
 
 
-def wanted_now(case: "Case") -> Wanted:
-    """The part that a person needs now: up to the filing, and once that is recorded what follows it."""
-    from firstpaper.packet.contents import stage_of
-
-    return Wanted(stage_of(case))
-
-
 def _beside(case: Path, wanted: Wanted) -> Path:
-    from firstpaper.cli.output import LATER, beside
+    from firstpaper.cli.output import beside
 
-    return beside(case, f"{LATER}.pdf" if wanted is Wanted.LATER else ".pdf")
+    return beside(case, LATER_ENDING if wanted is Wanted.LATER else ".pdf")
 
 
 def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
@@ -226,130 +348,3 @@ def _earlier(path: Path, case: "Case", passphrases: Passphrases) -> "Case":
     if known(case.matter.amended) is not True:
         raise AmendsNothing
     return case_at(path, passphrases)
-
-
-def draft(
-    case: "Case",
-    day: date,
-    files: Files,
-    wanted: Wanted = Wanted.ALL,
-    amends: "Case | None" = None,
-    own: "Mapping[str, str] | None" = None,
-    done: "Sequence[FilledFile]" = (),
-    only: Only | None = None,
-    split: Path | None = None,
-) -> Result:
-    """Draft the packet of a case, or a part of it, into files.
-
-    Findings that stop a filing do not stop the drafting, and no longer matter to what comes after it.
-    """
-    from firstpaper.cli.blank_files import write_filled
-    from firstpaper.cli.findings import stops
-    from firstpaper.intake import standing
-    from firstpaper.law.register import findings
-    from firstpaper.packet import Pile, Stage, build
-
-    stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
-    filled = {(one.form, one.use): one.what for one in done}
-    drafted = build(case, day, amends, stages=stages, own=own, filled=filled)
-    if only:
-        drafted = drafted.only(Pile(only))
-        if not drafted.sheets:
-            raise NoSuchSheets(only=only)
-    files.write(drafted.pdf(), drafted.html)
-    for one in done:
-        write_filled(one, files.lock)
-    apart = _write_apart(drafted, split, files) if split else {}
-    stopping = [] if wanted is Wanted.LATER else stops(findings(standing(case), day))
-    lines = [
-        _where(files.lock is not None).format(path=files.pdf),
-        *([_("The version for the screen is in {path}.").format(path=files.html)] if files.html else []),
-        *_filled_lines(done),
-        *_apart_lines(apart),
-        *drafted.warnings,
-        *_stop_lines([one.title for one in stopping]),
-    ]
-    return Result(
-        data={
-            "on": day,
-            "part": wanted,
-            "sheets": [sheet.title for sheet in drafted.sheets],
-            "pdf": str(files.pdf),
-            "html": str(files.html) if files.html else None,
-            "filled": [str(one.path) for one in done],
-            "split": {pile: str(path) for pile, path in apart.items()},
-            "warnings": list(drafted.warnings),
-            "stops": [one.id for one in stopping],
-        },
-        text="\n\n".join(lines),
-        exit=Exit.STOPS if stopping else Exit.FINE,
-    )
-
-
-def fill_in(
-    case: "Case", day: date, wanted: Wanted, folder: Path, path: Path, *, flat: bool
-) -> tuple["FilledFile", ...]:
-    """A filled copy of each form of that part whose blank was confirmed here; nothing is written yet."""
-    from firstpaper.cli.blank_files import all_learned, filled_files
-    from firstpaper.cli.law_day import law_as_of
-    from firstpaper.forms.filing import Filing, filled_forms, plan
-    from firstpaper.intake import standing
-
-    facts = standing(case)
-    with law_as_of(day):
-        forms = tuple(
-            form
-            for filing in (Filing.PETITION, Filing.SERVICE)
-            if wanted in (Wanted.ALL, plan(filing).stage)
-            for form in filled_forms(facts, day, filing)
-        )
-    return tuple(filled_files(forms, all_learned(folder), path, flat=flat))
-
-
-def _filled_lines(done: "Sequence[FilledFile]") -> list[str]:
-    told = _("{form} is filled in: {path}. {left} things are left to do by hand; its check sheet names them.")
-    lines = [told.format(form=one.form, path=one.path, left=len(one.what.left)) for one in done]
-    return [*lines, *dict.fromkeys(words for one in done for words in one.oddities)]
-
-
-def _write_apart(drafted: "Packet", folder: Path, files: Files) -> "dict[Pile, Path]":
-    """Each kind of sheet in a file of its own. The names tell nothing to somebody who looks over a folder."""
-    found = {}
-    for number, (pile, part) in enumerate(drafted.piles(), start=1):
-        path = folder / f"{number}.pdf"
-        replace(files, pdf=path, html=None).write(part.pdf(), part.html)
-        found[pile] = path
-    return found
-
-
-def _apart_lines(apart: "Mapping[Pile, Path]") -> list[str]:
-    if not apart:
-        return []
-    from firstpaper.packet import Pile
-
-    words = {
-        Pile.READ: _("to read and keep"),
-        Pile.COPY: _("to copy from"),
-        Pile.FILE: _("to file with the court"),
-        Pile.PRIVATE: _("private, only for the court"),
-        Pile.HAND_OFF: _("for the lawyer"),
-    }
-    head = _("Apart, to print by purpose. “erase” does not know these files; remove them yourself:")
-    return ["\n".join([head, *(f"  {path}: {words[pile]}" for pile, path in apart.items())])]
-
-
-def _where(locked: bool) -> str:
-    if locked:
-        return _("The packet is in {path}, locked with its passphrase. Do not send the two together.")
-    return _("The packet is in {path}. It is made for your account alone.")
-
-
-def _stop_lines(titles: list[str]) -> list[str]:
-    if not titles:
-        return []
-    head = _n(
-        "Do not file it yet. {count} thing stops a filing, and the cover page says so too:",
-        "Do not file it yet. {count} things stop a filing, and the cover page says so too:",
-        len(titles),
-    ).format(count=len(titles))
-    return ["\n".join([head, *(f"  - {title}" for title in titles)])]

@@ -1,0 +1,105 @@
+"""The packets of many case files, on every core: one that fails stops no other, and no work is done twice."""
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from firstpaper.casefile import load
+from firstpaper.cli.batch import together, tried
+from firstpaper.cli.drafting import Files
+from firstpaper.cli.output import beside, is_pdf
+from firstpaper.cli.processes import over_all
+from firstpaper.cli.result import Exit, Result
+from firstpaper.locale import _, _n
+
+PAYS_FROM = 4
+"""Packets from which on a second process pays; one takes longer than starting it."""
+
+
+@dataclass(frozen=True)
+class Drafting:
+    """How each packet is drafted. One that is newer than its case, and for the same day, is kept."""
+
+    day: date
+    passphrases: tuple[str, ...]
+    lock: str | None
+    again: bool
+    require_complete: bool
+
+    def __call__(self, path: Path) -> Result:
+        """Draft the packet of one case beside its case file."""
+        return tried(self._drafted, path)
+
+    def _drafted(self, path: Path) -> Result:
+        from firstpaper.cli.packets import LATER_ENDING, Wanted, draft, wanted_now
+
+        case = load(path, self.passphrases).case
+        wanted = wanted_now(case)
+        pdf = beside(path, LATER_ENDING if wanted is Wanted.LATER else ".pdf")
+        if not self.again and self._is_done(path, pdf):
+            return Result(data={"pdf": str(pdf), "kept": True}, line=_("already drafted"))
+        drafted = draft(
+            case, self.day, Files(pdf, lock=self._lock()), wanted, require_complete=self.require_complete
+        )
+        return Result(data={**drafted.data, "kept": False}, exit=drafted.exit, line=drafted.line)
+
+    def _lock(self) -> Callable[[bytes], bytes] | None:
+        from firstpaper.packet.locked import locked
+
+        passphrase = self.lock
+        return None if passphrase is None else lambda pdf: locked(pdf, passphrase)
+
+    def _is_done(self, path: Path, pdf: Path) -> bool:
+        if not is_pdf(pdf) or pdf.stat().st_mtime < path.stat().st_mtime:
+            return False
+        return _drawn_for(pdf) == f"{self.day:%Y%m%d}"
+
+
+def _drawn_for(pdf: Path) -> str:
+    """The day that a PDF of ours carries; empty where it is locked or carries none."""
+    from pypdf import PdfReader
+    from pypdf.errors import PyPdfError
+
+    try:
+        info = PdfReader(pdf).metadata
+        return str(info.get("/CreationDate", "")).removeprefix("D:")[:8] if info else ""
+    except (PyPdfError, OSError, ValueError):
+        return ""
+
+
+def draft_all(
+    files: Sequence[Path], drafting: Drafting, told: Callable[[int, int], None] | None = None
+) -> Result:
+    """The packets of all these cases, as one result."""
+    done = list(zip(files, over_all(drafting, files, told, pays_from=PAYS_FROM, batch=1), strict=True))
+    result = together(done)
+    return Result(
+        data={**result.data, **_counts([one for _path, one in done])},
+        text="\n".join([result.text, *_summary([one for _path, one in done])]),
+        exit=result.exit,
+    )
+
+
+def _counts(results: Iterable[Result]) -> dict[str, int]:
+    found = list(results)
+    return {
+        "drafted": sum(not one.errors and not one.data.get("kept") for one in found),
+        "kept": sum(bool(one.data.get("kept")) for one in found),
+        "failed": sum(bool(one.errors) for one in found),
+        "stopped": sum(one.exit == Exit.STOPS for one in found),
+    }
+
+
+def _summary(results: Sequence[Result]) -> list[str]:
+    count = _counts(results)
+    words = [_n("{count} packet is drafted.", "{count} packets are drafted.", count["drafted"])]
+    numbers = [count["drafted"]]
+    for name, text in (
+        ("kept", _("{count} were drafted before and are as good as new; --again drafts them anew.")),
+        ("stopped", _("{count} must not be filed yet; the cover page says why.")),
+    ):
+        if count[name]:
+            words.append(text)
+            numbers.append(count[name])
+    return [text.format(count=number) for text, number in zip(words, numbers, strict=True)]
