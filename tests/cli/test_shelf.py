@@ -231,7 +231,7 @@ def test_programs_get_the_common_envelope(run: Run, plain: Case, tmp_path: Path)
         "dates",
     ]
     assert case["county"] == "Fresno"
-    assert [one["key"] for one in case["dates"]][:2] == ["response.default_from", "disclosure.petitioner"]
+    assert [one["key"] for one in case["dates"]][:2] == ["response.petition", "response.default_from"]
     assert (case["file"], case["stage"]) == ("1.case", "served")
     assert case["next"] == {
         "day": "2026-10-31",

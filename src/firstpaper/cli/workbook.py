@@ -88,7 +88,8 @@ def _put(cell: Any, text: str, *, number: bool) -> None:
         return
     cell.number_format = TEXT
     if text:
-        cell.set_explicit_value(text, "s")
+        cell.value = text
+        cell.data_type = "s"  # also what begins as a formula does
 
 
 def _typed(cell: Any) -> str:
