@@ -105,6 +105,6 @@ def test_the_day_to_file_is_written_in_several_ways(monkeypatch: pytest.MonkeyPa
     for text in ("2026-11-30", "11/30/2026", " +2 "):
         assert filing_day(text) == date(2026, 11, 30)
     assert filing_day("Today") == filing_day(None) == date(2026, 11, 28)
-    for text in ("2026-02-30", "30/11/2026", "soon", "", "-3", "+x"):
+    for text in ("2026-02-30", "30/11/2026", "12/1/2026", "soon", "", "-3", "+x"):
         with pytest.raises(NotADay):
             filing_day(text)

@@ -442,7 +442,7 @@ def test_a_search_says_which_files_it_could_not_look_into(run: Run, plain: Case,
 )
 def test_an_ended_case_leaves_the_list(run: Run, plain: Case, tmp_path: Path, event: str) -> None:
     put(tmp_path, "1.case", told(plain, **FILED))
-    assert run("record", "1.case", event, "day=11/2/2026", "--on", "2026-11-03").exit == 0
+    assert run("record", "1.case", event, "day=2026-11-02", "--on", "2026-11-03").exit == 0
     ran = run("shelf", "--paragraphs", "--on", "2026-11-03")
     assert ran.exit == 0
     assert "1 more is ended or replaced" in flat(ran.out)

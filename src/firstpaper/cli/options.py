@@ -108,6 +108,13 @@ class NotADay(UserError):
     code = "not_a_day"
 
 
+class TwoReadings(NotADay):
+    """The day after --on can be read two ways: with the month first, or with the day first.
+
+    The law is looked up for the day you plan to file. Write the year first, like this: --on 2026-11-30
+    """
+
+
 class NoSuchDay(NotADay):
     """The day after --on is in no calendar.
 
@@ -155,6 +162,8 @@ def filing_day(text: str | None) -> date:
 
 
 def _day(text: str) -> date:
+    from firstpaper.intake.reading.day_order import two_readings
+
     if text == TODAY:
         return _in_reach(today())
     if _DAYS_ON.fullmatch(text):
@@ -162,6 +171,8 @@ def _day(text: str) -> date:
     match = _YEAR_FIRST.fullmatch(text) or _MONTH_FIRST.fullmatch(text)
     if match is None:
         raise NotADay
+    if "/" in text and two_readings(text):
+        raise TwoReadings
     try:
         return date(int(match["year"]), int(match["month"]), int(match["day"]))
     except ValueError as error:

@@ -107,7 +107,7 @@ def _typed(cell: Any) -> str:
 
 def _day(value: date, shown: str) -> str:
     """A day as it is shown in the sheet: where only the month and the year show, they alone were typed."""
-    return f"in {value:%B} {value.year}" if "d" not in shown else f"{value.month}/{value.day}/{value.year}"
+    return f"in {value:%B} {value.year}" if "d" not in shown else value.isoformat()[:10]
 
 
 def _library(path: Path) -> "ModuleType":
