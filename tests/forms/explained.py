@@ -16,6 +16,7 @@ from firstpaper.forms.edition import ItemKind, all_editions
 from firstpaper.forms.explanation import FIGURE, Explanation, load_explanation
 from firstpaper.forms.explanations import concepts_of, paths, speaks_of, unknown_names
 from firstpaper.intake import asking
+from firstpaper.intake.loading import bank
 from firstpaper.law.citation import CitationError
 from firstpaper.law.source import cited
 from tests.words.reading import barred_words, grade, longest_sentence, words
@@ -68,6 +69,14 @@ def problems(form: str) -> Iterator[str]:
     missing = [item.concept for item in items(form) if item.concept not in spoken_of]
     if missing:
         yield f"explained nowhere: {', '.join(missing)}"
+    named = {key for one in told for key in one.questions}
+    yield from (f"no page names the question {key}, which feeds it" for key in asked_for(form) - named)
+
+
+def asked_for(form: str) -> set[str]:
+    """The questions of the interview that feed the form as a whole, by their keys."""
+    every = (question for topic in bank().topics for question in topic.questions)
+    return {question.key for question in every if form in question.feeds.sheets}
 
 
 def of_one(one: Explanation) -> Iterator[str]:
