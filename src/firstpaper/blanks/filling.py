@@ -14,7 +14,7 @@ from firstpaper.forms.filled import FilledForm
 from firstpaper.locale import _
 
 if TYPE_CHECKING:
-    from pypdf import PdfWriter
+    from pypdf import PdfReader, PdfWriter
 
 Key = tuple[str, str]
 
@@ -120,8 +120,9 @@ def filled_copy(data: bytes, name: str, what: Filling, *, flat: bool = False) ->
     """The blank filled in, and what went in: an answer that does not fit its field is left out whole."""
     from pypdf import PdfWriter  # noqa: PLC0415 - slow to import
 
-    what = _that_fit(data, name, what)
-    writer = PdfWriter(clone_from=opened(data, name))
+    reader = opened(data, name)
+    what = _that_fit(reader, what)
+    writer = PdfWriter(clone_from=reader)
     _leave_out(writer)
     entries = {entry.key: entry for entry in what.entries}
     for page in writer.pages:
@@ -136,10 +137,9 @@ def filled_copy(data: bytes, name: str, what: Filling, *, flat: bool = False) ->
     return out.getvalue(), what
 
 
-def _that_fit(data: bytes, name: str, what: Filling) -> Filling:
+def _that_fit(reader: "PdfReader", what: Filling) -> Filling:
     """Without the answers of which some piece is too long for its box or has letters its font lacks."""
     why: dict[str, str] = {}
-    reader = opened(data, name)
     entries = {entry.key: entry for entry in what.entries}
     for page in reader.pages:
         for widget in widgets(page):
