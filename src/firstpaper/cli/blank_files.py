@@ -132,6 +132,13 @@ def learned(path: Path) -> Learned:
     return Learned(pdf, data, blank, one, bool(one.who) and is_confirmed_here(path))
 
 
+def to_confirm(folder: Path) -> tuple[Path, ...]:
+    """The maps of a folder that nobody has confirmed in it, or that changed since."""
+    from firstpaper.blanks.here import is_confirmed_here
+
+    return tuple(path for path in sorted(folder.glob(f"*{MAP}")) if not is_confirmed_here(path))
+
+
 def all_learned(folder: Path) -> tuple[Learned, ...]:
     """Every blank of a folder that has a map; NoBlank where there is none."""
     found = tuple(learned(path) for path in sorted(folder.glob(f"*{MAP}")))

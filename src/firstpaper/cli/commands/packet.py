@@ -215,7 +215,11 @@ def packet(
             split,
             require_complete=require_complete,
         )
-        after = [*after_printing(facts, case, files.pdf), *_rest(facts, case, wanted, day)]
+        after = [
+            *_to_confirm(blanks),
+            *after_printing(facts, case, files.pdf),
+            *_rest(facts, case, wanted, day),
+        ]
         return replace(result, text="\n\n".join([result.text, *after]))
 
     def many(terminal: Terminal) -> Result:
@@ -332,6 +336,14 @@ def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
         "It then says what comes next:"
     )
     return [to_type(words, "record", path, _filing(case))]
+
+
+def _to_confirm(folder: Path | None) -> list[str]:
+    """What keeps a blank of the folder from being filled in: nobody has looked at its proof here."""
+    from firstpaper.cli.blank_files import to_confirm
+
+    words = _("Not filled in, since nobody has confirmed here what its fields take. Look at the proof, then:")
+    return [to_type(words, "blank", path, "--confirm") for path in (to_confirm(folder) if folder else ())]
 
 
 def _filing(case: "Case") -> str:
