@@ -12,7 +12,7 @@ from firstpaper.forms import filled_forms
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm
 from firstpaper.intake import standing
-from tests.blanks.drawn_blanks import Family, drawn
+from tests.blanks.drawn_blanks import Drawn, Family, drawn
 from tests.blanks.worked import worked
 from tests.cli.person import ON, run_in, written
 from tests.hostile.planted import Place, keys, secret
@@ -37,16 +37,16 @@ def test_an_address_kept_off_is_in_no_field(form: FilledForm) -> None:
         assert all(what.startswith(TOP) for what, text in held.items() if secret(hidden) in text)
 
 
-def learned(tmp_path: Path) -> Path:
+def learned(tmp_path: Path, form: str = "FL-110", paper: Drawn = PAPER) -> Path:
     """A folder with a blank that was confirmed in it, beside a case."""
-    written(tmp_path, "plain-childless-divorce")
+    if not (tmp_path / "home.case").exists():
+        written(tmp_path, "plain-childless-divorce")
     blanks = tmp_path / "blanks"
     blanks.mkdir()
-    (blanks / "FL-110.pdf").write_bytes(PAPER.pdf)
-    assert run_in(tmp_path, "blank", "blanks/FL-110.pdf").exit == 0
-    done = run_in(
-        tmp_path, "blank", "blanks/FL-110.map.yaml", "--confirm", "--who", "A.H.", typed="yes\n" * 60
-    )
+    (blanks / f"{form}.pdf").write_bytes(paper.pdf)
+    assert run_in(tmp_path, "blank", f"blanks/{form}.pdf").exit == 0
+    confirm = ("blank", f"blanks/{form}.map.yaml", "--confirm", "--who", "A.H.")
+    done = run_in(tmp_path, *confirm, typed="yes\n" * 60)
     assert done.exit == 0, done.err
     return blanks
 
@@ -104,3 +104,13 @@ def test_a_filled_copy_is_locked_and_erased_as_the_packet_is(tmp_path: Path) -> 
     assert not PdfReader(copy).decrypt("")
     assert run_in(tmp_path, "erase", "home.case", "--yes").exit == 0
     assert not copy.exists()
+
+
+def test_the_petition_for_both_is_filled_in_where_it_is_open_to_the_two(tmp_path: Path) -> None:
+    written(tmp_path, "both-file-together")
+    paper = drawn(edition_for("FL-700", date.fromisoformat(ON)), Family.FULL, seed=4)
+    learned(tmp_path, "FL-700", paper)
+    assert run_in(tmp_path, "packet", "home.case", "--blanks", "blanks", "--on", ON).exit == 0
+    assert household("both-file-together").case.fact("petitioner.name") in " ".join(
+        values((tmp_path / "home-FL-700.pdf").read_bytes(), "filled").values()
+    )

@@ -137,16 +137,15 @@ def fill_in(
     """A filled copy of each form of that part whose blank was confirmed here; nothing is written yet."""
     from firstpaper.cli.blank_files import all_learned, filled_files
     from firstpaper.cli.law_day import law_as_of
-    from firstpaper.forms.filing import Filing, filled_forms, plan
-    from firstpaper.intake import standing
+    from firstpaper.forms.filing import plan
+    from firstpaper.packet.brief import brief, forms_by_filing
 
-    facts = standing(case)
     with law_as_of(day):
         forms = tuple(
             form
-            for filing in (Filing.PETITION, Filing.SERVICE)
+            for filing, filled in forms_by_filing(brief(case, day)).items()
             if wanted in (Wanted.ALL, plan(filing).stage)
-            for form in filled_forms(facts, day, filing)
+            for form in filled
         )
     return tuple(filled_files(forms, all_learned(folder), path, flat=flat))
 

@@ -143,7 +143,13 @@ def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
 
 def forms_of(brief: Brief) -> tuple[FilledForm, ...]:
     """Every form of the case: those of the petition, those about service, and those of filing together."""
-    return (*brief.filled, *filled_forms(brief.case, brief.on, Filing.SERVICE), *brief.joint)
+    return tuple(form for forms in forms_by_filing(brief).values() for form in forms)
+
+
+def forms_by_filing(brief: Brief) -> Mapping[Filing, tuple[FilledForm, ...]]:
+    """The forms of the case by what is filed together; none for a filing that is not open to it."""
+    service = filled_forms(brief.case, brief.on, Filing.SERVICE)
+    return {Filing.PETITION: brief.filled, Filing.SERVICE: service, Filing.JOINT: brief.joint}
 
 
 def _earlier(facts: Case, on: date) -> Earlier:
