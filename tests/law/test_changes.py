@@ -148,6 +148,12 @@ def test_a_day_that_the_filer_told_is_looked_at_when_it_comes() -> None:
     assert ("children.listed", date(2026, 12, 10)) in announced(born)
 
 
+def test_that_the_clerk_is_closed_on_a_day_is_no_change_of_the_case() -> None:
+    told = PLAIN | {"record": {"court_closed": [{"first": "2026-12-08", "last": "2026-12-09"}]}}
+    for case in (PLAIN, SHORT, told):
+        assert "dates.filing_day" not in {rule for rule, _day in announced(case)}
+
+
 def test_words_that_count_from_the_filing_are_no_change() -> None:
     moved = {rule for rule, _day in announced(SHORT)}
     assert not moved & {"disclosure.due", "waiting.earliest_end", "marriage.length", "residence.state"}
@@ -159,8 +165,8 @@ def test_a_change_is_what_the_rules_say_on_the_eve_and_on_the_day(seed: int, on:
     case = standing(any_case(seed))
     for change in changes(case, on):
         assert on < change.on <= on + NEAR_DAYS * DAY
-        assert change.before == findings(case, change.on - DAY, [change.rule])
-        assert change.after == findings(case, change.on, [change.rule])
+        assert change.before == findings(case, change.on - DAY, [change.rule], closed_too=True)
+        assert change.after == findings(case, change.on, [change.rule], closed_too=True)
         assert change.before != change.after
 
 
@@ -170,7 +176,7 @@ def test_no_day_is_missed_on_which_a_filing_is_stopped_or_freed(seed: int, on: d
     case = standing(any_case(seed))
     told = {(change.rule, change.on) for change in changes(case, on)}
     stops = [
-        {one.id for one in findings(case, on + n * DAY) if one.weight is Weight.STOP}
+        {one.id for one in findings(case, on + n * DAY, closed_too=True) if one.weight is Weight.STOP}
         for n in range(NEAR_DAYS + 1)
     ]
     turned = {(rule, on + n * DAY) for n in range(1, NEAR_DAYS + 1) for rule in stops[n - 1] ^ stops[n]}

@@ -8,6 +8,7 @@ from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.fl100.form import form as petition
 from firstpaper.forms.open_answers import open_items
 from firstpaper.intake import Asked, asked
+from firstpaper.law.measures.record import judged_on
 from firstpaper.law.measures.residence import needless_keys
 
 
@@ -20,6 +21,7 @@ class OpenPoints(NamedTuple):
 
 def open_points(case: Case, on: date) -> OpenPoints:
     """What is open in a standing case for a filing on the day `on`."""
-    needless = needless_keys(case, on)
+    judged = judged_on(case, on)
+    needless = needless_keys(case, judged)
     questions = (one for one in asked(case) if case.fact(one.key) is None and one.key not in needless)
-    return OpenPoints(tuple(questions), tuple(open_items(petition(case, on)[0].items, needless)))
+    return OpenPoints(tuple(questions), tuple(open_items(petition(case, judged)[0].items, needless)))

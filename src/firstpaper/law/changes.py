@@ -18,7 +18,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.facts.model import Facts
 from firstpaper.law.figure import all_figures
 from firstpaper.law.finding import Finding
-from firstpaper.law.register import all_rules, findings
+from firstpaper.law.register import all_rules, findings, rule_called
 from firstpaper.locale import _
 
 NEAR_DAYS = 60
@@ -77,7 +77,10 @@ def changes(case: Case, on: date, days: int = NEAR_DAYS) -> tuple[Change, ...]:
 
 
 class _Found:
-    """The findings on one case by filing day, each day worked out once."""
+    """The findings on one case by filing day, each day worked out once and as if the court were open.
+
+    That the clerk is closed on a day changes nothing about the case, so it is left out.
+    """
 
     def __init__(self, case: Case) -> None:
         self._case = case
@@ -86,8 +89,9 @@ class _Found:
     def on(self, day: date) -> ByRule:
         if day not in self._kept:
             by_rule: dict[str, tuple[Finding, ...]] = defaultdict(tuple)
-            for one in findings(self._case, day):
-                by_rule[one.id] += (one,)
+            for one in findings(self._case, day, closed_too=True):
+                if not rule_called(one.id).as_planned:
+                    by_rule[one.id] += (one,)
             self._kept[day] = by_rule
         return self._kept[day]
 

@@ -15,6 +15,7 @@ from pathlib import Path
 from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Finding, Found, Outcome, Weight, safety_first
+from firstpaper.law.measures.record import judged_on
 from firstpaper.law.source import Cited, cited
 from firstpaper.locale import _
 
@@ -27,6 +28,8 @@ class Rule:
 
     `since` and `until` are the first and last day the law was in force as modelled here;
     outside them the rule is silent. `narrowed` makes the rule less sure than its sources, never surer.
+    `as_planned` is for a rule about the planned day itself; the others are asked about the open day on
+    which a filing really happens.
     """
 
     id: str
@@ -37,6 +40,7 @@ class Rule:
     since: date
     until: date | None
     not_modelled: str
+    as_planned: bool = False
 
     @property
     def sources(self) -> tuple[Cited, ...]:
@@ -118,12 +122,14 @@ def rule(
     until: date | None = None,
     certainty: Certainty = Certainty.STATUTE,
     not_modelled: str = "",
+    as_planned: bool = False,
 ) -> Callable[[Check], Check]:
     """Declare the rule of a file in `law/rules/`.
 
     `cite` names the section and paragraph as they stand in `authorities/`; from them come how sure the
     rule is and when it was checked. `certainty` makes it less sure than they are. `since` is the first day
-    on which the law stood as written here, and `not_modelled` what the rule leaves out.
+    on which the law stood as written here, and `not_modelled` what the rule leaves out. `as_planned` is set
+    for a rule about the planned day itself, open or not.
     """
 
     def declare(check: Check) -> Check:
@@ -137,6 +143,7 @@ def rule(
             since=since,
             until=until,
             not_modelled=not_modelled,
+            as_planned=as_planned,
         )
         return check
 
@@ -158,13 +165,18 @@ def all_rules() -> dict[str, Rule]:
     return dict(sorted(_DECLARED.items()))
 
 
-def findings(case: Case, on: date, ids: Sequence[str] | None = None) -> tuple[Finding, ...]:
+def findings(
+    case: Case, on: date, ids: Sequence[str] | None = None, *, closed_too: bool = False
+) -> tuple[Finding, ...]:
     """Every finding on the standing facts of a case, heaviest first, for a filing on the day `on`.
 
-    With `ids`, only those rules run, and only their files are loaded; an id without a rule is passed over.
+    Where the clerk is closed on that day, the case is judged on the next open day; with `closed_too` on the
+    day itself, as if the court were open. With `ids`, only those rules run, and only their files are loaded;
+    an id without a rule is passed over.
     """
     chosen = all_rules().values() if ids is None else _called(ids)
-    return tuple(sorted(_each(chosen, case, on), key=_heaviest_first))
+    judged = on if closed_too else judged_on(case, on)
+    return tuple(sorted(_each(chosen, case, on, judged), key=_heaviest_first))
 
 
 def is_rule(identity: str) -> bool:
@@ -195,9 +207,9 @@ def _heaviest_first(finding: Finding) -> tuple[bool, int]:
     return not safety_first(finding), finding.weight.order
 
 
-def _each(rules: Iterable[Rule], case: Case, on: date) -> Iterator[Finding]:
+def _each(rules: Iterable[Rule], case: Case, on: date, judged: date) -> Iterator[Finding]:
     for one in rules:
-        yield from one.apply(case, on)
+        yield from one.apply(case, on if one.as_planned else judged)
 
 
 def _not_checked(broken: Rule, error: Exception) -> Found:

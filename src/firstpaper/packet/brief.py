@@ -16,7 +16,7 @@ from firstpaper.forms.needed import FormNeeded, forms_needed
 from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.law.finding import Finding, Outcome, Weight, waits
-from firstpaper.law.measures.record import day
+from firstpaper.law.measures.record import day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
 from firstpaper.locale import _
@@ -120,13 +120,14 @@ class Brief:
 
 
 def brief(case: Case, on: date, amends: Case | None = None) -> Brief:
-    """Work out everything the sheets need, for a filing on the day `on`.
+    """Work out everything the sheets need, for a filing on the day `on` or the next one the court is open.
 
     `amends` is the case of the earlier petition, where this one replaces it.
     """
     facts = standing(case)
-    filled, pages = filled_forms(facts, on), attachments(facts, on)
     found = findings(facts, on)
+    on = judged_on(facts, on)
+    filled, pages = filled_forms(facts, on), attachments(facts, on)
     return Brief(
         case=facts,
         on=on,

@@ -91,9 +91,12 @@ def _number(wanted: str) -> str:
 def filled_in(case: "Case", day: date, number: str | None) -> tuple["FilledForm", ...]:
     """The copies of one form that a case uses; without a number those of every form."""
     from firstpaper.forms.filing import maker
+    from firstpaper.law.measures.record import judged_on
     from firstpaper.packet.brief import brief, forms_of
 
-    return forms_of(brief(case, day)) if number is None else maker(number)(case, day)
+    if number is None:
+        return forms_of(brief(case, day))
+    return maker(number)(case, judged_on(case, day))
 
 
 def _text(form: "FilledForm") -> str:

@@ -75,6 +75,14 @@ def begins_on(case: Case, on: date) -> date | None:
     return filed_on(case, on) or (None if begun_before else opens_on(case, on).day)
 
 
+def judged_on(case: Case, on: date) -> date:
+    """The day by which the petition now drafted is judged: the one on which it can really be filed.
+
+    A filing planned for a closed day happens on the next open one. Once it is filed, `on` is today.
+    """
+    return on if is_filed(case) else opens_on(case, on).day
+
+
 def opens_on(case: Case, on: date) -> Counted:
     """The first day from `on` on when a clerk takes papers; what comes on a closed day is filed only then."""
     return calendar_of(case).next_court_day_on_or_after(on)

@@ -19,6 +19,7 @@ FILED, FIRST, AMENDED = "record.filed_on", "matter.first_filed_on", "record.amen
     "The day of the filing",
     cite=("Code Civ. Proc. 12b", "Code Civ. Proc. 135", "Code Civ. Proc. 1010.6(e)(3)"),
     since=date(2015, 1, 1),
+    as_planned=True,
     not_modelled="A drop box, which some courts have, and how the clerk stamps what was put into it.",
 )
 def filing_day(case: Case, on: date) -> list[Found]:
@@ -26,7 +27,7 @@ def filing_day(case: Case, on: date) -> list[Found]:
 
     The clerk is closed on Saturdays, Sundays and court holidays. What is sent electronically on such a day
     counts as filed on the next open day. So for a filing planned on a closed day we name the next open day,
-    and count all that hangs on the filing from there.
+    and work everything out for that day: ages, times of living here, and all that is counted from the filing.
 
     An example. Christmas Day 2026 is a Friday. The next open day is Monday, December 28.
 
@@ -44,14 +45,14 @@ def _closed(case: Case, on: date) -> Iterator[Found]:
         return
     opens = opens_on(case, on)
     says = _(
-        "The clerk is closed on {on} ({why}). The next open day is {opens}. What hangs on the filing is "
-        "counted from that day."
+        "The clerk is closed on {on} ({why}). The next open day is {opens}. All the rest here is "
+        "worked out for that day."
     )
     yield Found(
         Outcome.CLOSE,
         Weight.LOOK_AGAIN,
         says.format(on=spell_date(on), why=why, opens=spell_date(opens.day)),
-        _("Plan for an open day, and work it out for that day with --on."),
+        _("Plan to file on that day or another open one."),
         dates={"first_court_day": opens.day},
         steps=opens.steps,
     )
