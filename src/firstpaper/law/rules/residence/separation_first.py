@@ -8,7 +8,7 @@ from firstpaper.facts.choices import AWAY, Danger, Kind, Union
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import SPOUSES, SpouseResidence, same_sex_route_told, spouse_residence
 from firstpaper.law.register import rule
-from firstpaper.law.rules.residence._words import short_wait
+from firstpaper.law.rules.residence._words import first_court_day, short_wait
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
@@ -44,7 +44,8 @@ def separation_first(case: Case, on: date) -> Found | None:
     separation unless both agree.
 
     An example. You came to California and to this county on July 1, 2026, and the other side lives
-    elsewhere. You can file for legal separation today. From January 2, 2027 you can amend it.
+    elsewhere. You can file for legal separation today. You have lived here long enough on January 2, 2027.
+    That is a Saturday, so you can amend it from Monday, January 4.
 
     What to do. Get advice first, above all if you fled here from violence. Then say in item 11 of
     the petition that you mean to ask for a divorce later.
@@ -88,7 +89,7 @@ def _offered(case: Case, spouses: list[SpouseResidence]) -> Found:
             ]
         ),
         facts=FACTS,
-        dates=_safe_day(spouses),
+        dates=_safe_day(case, spouses),
     )
 
 
@@ -113,10 +114,10 @@ def _divorce_is_open(case: Case, on: date) -> Found | None:
 
 def _later(case: Case, spouses: list[SpouseResidence]) -> Found:
     intends = known(case.requests.intends_to_amend)
-    dates = _safe_day(spouses)
+    dates = _safe_day(case, spouses)
     when = (
         _("If nobody moves, an amended petition can ask for the divorce from {date} on.").format(
-            date=spell_date(dates["safe_day"])
+            date=spell_date(dates["first_court_day"])
         )
         if dates
         else _("Once one of you has lived here long enough, an amended petition can ask for the divorce.")
@@ -161,6 +162,8 @@ def _not_known(case: Case) -> Found | None:
     )
 
 
-def _safe_day(spouses: list[SpouseResidence]) -> dict[str, date]:
+def _safe_day(case: Case, spouses: list[SpouseResidence]) -> dict[str, date]:
     days = [spouse.safe_day for spouse in spouses if spouse.safe_day]
-    return {"safe_day": min(days)} if days else {}
+    if not days:
+        return {}
+    return {"safe_day": min(days), "first_court_day": first_court_day(case, min(days)).day}
