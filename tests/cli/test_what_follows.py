@@ -73,7 +73,7 @@ def steps(table: Mapping[str, Any], one: Mapping[str, Any]) -> Iterator[list[str
 
 def _year(one: Mapping[str, Any]) -> str:
     told = one.get("amended") or next(detail for detail in one["served"] if detail.startswith("day="))
-    year = told[-4:]
+    year = str(told).removeprefix("day=")[:4]
     return "2026" if year == "2027" else year
 
 

@@ -50,6 +50,7 @@ def _phrases() -> Mapping[str, str]:
         **_nullity(),
         "gives_up_own_support": _("you chose to end your own right to support"),
         "asks_for_support": _("you ask for support for one of you"),
+        "speaks_of_support": _("you ask for support for one of you, or keep it open"),
         "told_of_no_paper": _("the interview was told of no paper about property that you two signed"),
         "signed_a_paper": _("you two signed a paper about property or support"),
         "may_have_lived_elsewhere_together": _(

@@ -426,6 +426,17 @@ def asks_for_support(case: Case) -> bool:
     return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
 
 
+def speaks_of_support(case: Case) -> bool:
+    """The filer asks for support for one of the two, or keeps it open."""
+    told = (known(case.support.petitioner), known(case.support.respondent))
+    return asks_for_support(case) or SupportChoice.RESERVE in told
+
+
+def only_keeps_support_open(case: Case) -> bool:
+    """The filer keeps support open and asks for none, so hardly anybody has more to say about it."""
+    return not asks_for_support(case)
+
+
 def signed_a_paper(case: Case) -> bool:
     """The two signed a paper about property or support."""
     return agreements.told_of_an_agreement(case)

@@ -34,7 +34,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
 
 def attachment_page(case: Case, on: date) -> Attachment | None:
     """The other words, where they are longer than the line."""
-    if not _asks(case):
+    if not any(_chosen_for_anybody(case, one) for one in (SupportChoice.ASK, SupportChoice.RESERVE)):
         return None
     title = "Spousal or domestic partner support"
     return page_of_words(case, "8d", title, known(case.support.other), space(WORDS, on))
@@ -108,17 +108,16 @@ def _authority(case: Case, choice: SupportChoice) -> str:
     return "Fam. Code 4330" if choice is SupportChoice.ASK else "Fam. Code 4335, 4336"
 
 
-def _asks(case: Case) -> bool:
-    return any(choice_for(case, who) is SupportChoice.ASK for who in PEOPLE)
+def _chosen_for_anybody(case: Case, choice: SupportChoice) -> bool:
+    return any(choice_for(case, who) is choice for who in PEOPLE)
 
 
 def _other(case: Case, on: date) -> Iterator[Answer]:
     words = known(case.support.other)
-    if not _asks(case):
-        yield from (blank(concept, not_asked()) for concept in (BOX, WORDS))
-    elif words is None:
-        yield from (still_open(case, concept, "support.other") for concept in (BOX, WORDS))
-    elif words:
+    asks, keeps = (_chosen_for_anybody(case, one) for one in (SupportChoice.ASK, SupportChoice.RESERVE))
+    if words and (asks or keeps):
         yield from line_of_words(BOX, WORDS, words, attachment_page(case, on))
+    elif words is None and asks:
+        yield from (still_open(case, concept, "support.other") for concept in (BOX, WORDS))
     else:
         yield from (blank(concept, not_asked()) for concept in (BOX, WORDS))

@@ -27,12 +27,15 @@ def fees(case: Case, on: date) -> list[Found]:
     the case it is asked for by motion. In a nullity of a voidable marriage it goes only to a party who
     did no wrong and did not know what was amiss.
 
-    The one side. Practitioners mark it so that the door stays open: without it, they say, the petition
-    has to be amended before a judge can order it, and where nobody answers, only what was asked can be
-    ordered.
+    Does the petition have to ask? There are two views. The law itself lets you bring the motion at any time
+    before the judgment, and where nobody answers, even ask at the hearing (Fam. Code 2031). Practitioners
+    say that without the mark the petition has to be amended before a judge can order it, and that where
+    nobody answers, only what was asked can be ordered. That is common practice, not the words of the law.
 
-    The other side. To see this on the first paper upsets some people, and a fight costs money. The law
-    lets you bring the motion while the case is open.
+    What speaks for asking. The door stays open, whichever view your judge takes.
+
+    What speaks against it. To see this on the first paper upsets some people, and a fight costs money. You
+    can still bring the motion later.
 
     Asking that you yourself pay is hardly ever meant.
 
@@ -63,8 +66,8 @@ def _each(case: Case) -> Iterator[Found]:
             Weight.GOOD_TO_KNOW,
             _("Your petition does not ask for help with a lawyer's costs."),
             _(
-                "That keeps things calmer. If you need it later, practitioners say that you may have to "
-                "change the petition first."
+                "That keeps things calmer. If you need it later, the law lets you ask by motion while the "
+                "case is open. Practitioners say that you may have to change the petition first."
             ),
             facts=(FEES,),
             cite=("common practice",),
