@@ -1,6 +1,7 @@
 """Words that several rules share, so that one thing has one name."""
 
 from collections.abc import Sequence
+from datetime import date
 
 from firstpaper.counting import month_name, spell_date
 from firstpaper.facts import Day
@@ -29,6 +30,16 @@ def spell_day(day: Day) -> str:
     if day.month:
         return _("{month} {year}").format(month=month_name(day.earliest), year=day.year)
     return str(day.year)
+
+
+def leap_birthday(*days: Day | date | None) -> str:
+    """How a birthday on February 29 is counted, where one of the days is one; empty elsewhere."""
+    if not any(day and (day.month, day.day) == (2, 29) for day in days):
+        return ""
+    return _(
+        "Somebody born on February 29 has the birthday on February 28 in other years by our count; the law "
+        "does not say."
+    )
 
 
 def help_first() -> str:

@@ -1,6 +1,7 @@
 """Children on the petition."""
 
-from collections.abc import Iterator
+from calendar import isleap
+from collections.abc import Iterator, Sequence
 from datetime import date
 
 from firstpaper.counting import spell_date
@@ -18,7 +19,7 @@ from firstpaper.law.measures.children import (
     unborn,
 )
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, in_a_row
+from firstpaper.law.words import child_words, in_a_row, leap_birthday, spaced
 from firstpaper.locale import _, _n
 
 FAMILY = "children.family"
@@ -81,10 +82,11 @@ def _on_the_list(case: Case, on: date) -> Iterator[Found]:
             len(children),
         )
         names = in_a_row([_with_age(child) for child in children])
+        says = says.format(count=len(children), day=spell_date(on), children=names)
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            says.format(count=len(children), day=spell_date(on), children=names),
+            spaced((says, _leap(children, on))),
             _("Check every name and birth date against the birth certificates."),
             facts=(FAMILY, *(f"{child.key}.born_on" for child in children)),
             values={"children.listed": [_row(child) for child in children]},
@@ -97,6 +99,11 @@ def _on_the_list(case: Case, on: date) -> Iterator[Found]:
             facts=(FAMILY,),
             values={"children.listed": []},
         )
+
+
+def _leap(children: Sequence[ListedChild], on: date) -> str:
+    """How a birthday on February 29 counts, in a year that has none."""
+    return "" if isleap(on.year) else leap_birthday(*(child.born_on for child in children))
 
 
 def _with_age(child: ListedChild) -> str:

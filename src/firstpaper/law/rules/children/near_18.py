@@ -10,7 +10,7 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import comes_of_age, described
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words
+from firstpaper.law.words import child_words, leap_birthday, spaced
 from firstpaper.locale import _
 
 SOON_DAYS = 60
@@ -63,10 +63,7 @@ def _about(number: int, child: Child, on: date) -> Found | None:
         return Found(
             Outcome.CLOSE,
             Weight.LOOK_AGAIN,
-            _(
-                "{name} turns 18 soon, on {day}. Filed on that day or later, the petition does not list "
-                "{name}."
-            ).format(name=name, day=spell_date(first)),
+            spaced((_soon(name, first), leap_birthday(born))),
             _(
                 "If your filing slips to the birthday or later, change your answers and print the papers "
                 "again."
@@ -75,6 +72,12 @@ def _about(number: int, child: Child, on: date) -> Found | None:
             dates={"turns_18_on": first},
         )
     return None
+
+
+def _soon(name: str, birthday: date) -> str:
+    return _(
+        "{name} turns 18 soon, on {day}. Filed on that day or later, the petition does not list {name}."
+    ).format(name=name, day=spell_date(birthday))
 
 
 def _turned(name: str, key: str, born: Day, on: date) -> Found | None:

@@ -11,7 +11,7 @@ from firstpaper.law.measures.marriage import first_union
 from firstpaper.law.measures.nullity import grounds, over_age
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import help_first
+from firstpaper.law.words import help_first, leap_birthday, spaced
 from firstpaper.locale import _
 
 BORN = "grounds.minor_born_on"
@@ -56,10 +56,7 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.NOT_MET,
             Weight.GET_ADVICE if born.unsure or wedding.unsure else Weight.STOP,
-            _(
-                "By your dates, the spouse in question was already {age} on the wedding day. That is not "
-                "under age."
-            ).format(age=of_age),
+            spaced((_of_age_already(of_age), leap_birthday(born))),
             _("Check both dates. If they are right, leave this ground out. {open} {help}").format(
                 open=stays_open(case, NullityGround.UNDER_AGE, on), help=help_first()
             ),
@@ -76,3 +73,9 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
         _("Look up the whole birth date and the whole wedding date."),
         facts=facts,
     )
+
+
+def _of_age_already(age: int) -> str:
+    return _(
+        "By your dates, the spouse in question was already {age} on the wedding day. That is not under age."
+    ).format(age=age)

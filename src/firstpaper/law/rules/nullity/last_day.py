@@ -3,12 +3,13 @@
 from datetime import date
 
 from firstpaper.counting import days_after, spell_date
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import ground_words, help_first, in_a_row, spaced
+from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, spaced
 from firstpaper.locale import _
 
 SOON_DAYS, URGENT_DAYS = 60, 7
@@ -81,7 +82,7 @@ def _by_day(case: Case, limit: Limit, on: date) -> Found:
         says = _("The last day to file may have passed: counted from the first day it can be, it was {day}.")
         do = _("Find out the exact date. {help}").format(help=help_first())
         return _found(limit, Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says.format(day=_day(limit)), do)
-    return _in_time(limit, on, limit.last_day)
+    return _in_time(case, limit, on, limit.last_day)
 
 
 def _passed(case: Case, limit: Limit, on: date) -> Found:
@@ -94,7 +95,7 @@ def _passed(case: Case, limit: Limit, on: date) -> Found:
     return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do)
 
 
-def _in_time(limit: Limit, on: date, target: date) -> Found:
+def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
     day = _day(limit)
     if on > target or _closed_on(limit, on):
         says = _("Only a closed court still keeps the time open. The last day: {day}.")
@@ -104,7 +105,7 @@ def _in_time(limit: Limit, on: date, target: date) -> Found:
         says = _("Your filing day is the last day on which you can file: {day}.")
         do = _("Do not wait. Go to the clerk early that day, or file sooner.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
-    says = spaced((_("The last day to file is {day}.").format(day=day), _aim(limit)))
+    says = spaced((_("The last day to file is {day}.").format(day=day), _aim(limit), _leap(case, limit)))
     if target <= days_after(on, URGENT_DAYS).day:
         do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
@@ -113,6 +114,12 @@ def _in_time(limit: Limit, on: date, target: date) -> Found:
         return _found(limit, Outcome.CLOSE, Weight.LOOK_AGAIN, says, do)
     weight = Weight.LOOK_AGAIN if limit.unsure else Weight.GOOD_TO_KNOW
     return _found(limit, Outcome.MET, weight, says, _("Write this day on your calendar."))
+
+
+def _leap(case: Case, limit: Limit) -> str:
+    if limit.ground is not NullityGround.UNDER_AGE:
+        return ""
+    return leap_birthday(known(case.grounds.minor_born_on))
 
 
 def _closed_on(limit: Limit, on: date) -> bool:
