@@ -6,11 +6,22 @@ fill in braces: what happened, why it matters, what to do. `code` is for program
 never what somebody told us.
 """
 
+import os
+import re
 from inspect import cleandoc
 from shlex import quote
 from typing import ClassVar
 
 from firstpaper.locale import _
+
+_PLAIN_ON_WINDOWS = re.compile(r"[\w@%+=:,./\\~-]+")
+
+
+def quoted(word: str) -> str:
+    """A word as the shell of this system takes it for one: in double quotes where Windows reads it."""
+    if os.name != "nt":
+        return quote(word)
+    return word if _PLAIN_ON_WINDOWS.fullmatch(word) else '"' + word.replace('"', r"\"") + '"'
 
 
 class UserError(Exception):
@@ -37,7 +48,7 @@ class UserError(Exception):
         """The paragraph with its details; where it is a command to type, as a shell takes them."""
         if not paragraph.startswith("firstpaper "):
             return paragraph.format(**self.details)
-        return paragraph.format(**{name: quote(str(value)) for name, value in self.details.items()})
+        return paragraph.format(**{name: quoted(str(value)) for name, value in self.details.items()})
 
     def __str__(self) -> str:
         return self.message

@@ -5,17 +5,19 @@ from collections.abc import Callable
 from pathlib import Path
 
 from firstpaper.casefile import CaseFile
+from firstpaper.intake.differing import differences
 from tests.cli.person import Ran
 
 Run = Callable[..., Ran]
 
 
-def test_a_new_case_file_is_begun_and_the_earlier_one_stays_as_it_is(run: Run, home: Path) -> None:
-    before = home.read_bytes()
+def test_a_new_case_file_is_begun_and_the_answers_of_the_earlier_one_stay(run: Run, home: Path) -> None:
+    before = CaseFile.load(home).case
     ran = run("amend", "home.case", "new.case", "--json")
     assert ran.exit == 0
     assert "matter.case_number" in json.loads(ran.out)["data"]["open_questions"]
-    assert home.read_bytes() == before
+    assert differences(before, CaseFile.load(home).case) == ()
+    assert CaseFile.load(home).case.record.amended_in == "new.case"
     assert CaseFile.load(home.with_name("new.case")).case.matter.amended is True
 
 

@@ -5,6 +5,7 @@ next question come at once.
 """
 
 import gc
+import os
 import sys
 
 _WITHOUT_WORDS = (
@@ -21,8 +22,13 @@ def main() -> None:
 
     hide_what_is_typed(sys.argv[1:])
     gc.disable()  # a command is over before collecting garbage would pay
-    from firstpaper.cli.app import app
+    from firstpaper.cli.app import COMPLETE, app
     from firstpaper.cli.pausing import in_front
+
+    if COMPLETE in os.environ:
+        from typer._completion_classes import completion_init
+
+        completion_init()
 
     try:
         app(in_front(sys.argv[1:]), prog_name="firstpaper")

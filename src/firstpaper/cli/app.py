@@ -28,9 +28,14 @@ from firstpaper.cli.commands.show import show
 from firstpaper.cli.commands.undo import undo
 from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
+from firstpaper.cli.completing import Shell
 from firstpaper.cli.pausing import NO_PAUSE, Command, Commands
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
+
+PROGRAM = "firstpaper"
+COMPLETE = "_FIRSTPAPER_COMPLETE"
+"""The environment variable by which a shell asks what Tab may complete."""
 
 app = typer.Typer(
     name="firstpaper",
@@ -94,7 +99,56 @@ NoPauseOption = Annotated[
 ]
 
 
+def _install(shell: Shell | None) -> None:
+    """Make Tab complete words in this shell, in its own settings of this account."""
+    if shell is None:
+        return
+    from typer._completion_shared import install
+
+    name, path = install(shell=shell.value, prog_name=PROGRAM, complete_var=COMPLETE)
+    typer.echo(
+        _("Tab completes words in {shell} from the next window on. It is set in {path}.").format(
+            shell=name, path=path
+        )
+    )
+    raise typer.Exit
+
+
+def _show_completion(shell: Shell | None) -> None:
+    if shell is None:
+        return
+    from typer._completion_shared import get_completion_script
+
+    typer.echo(get_completion_script(prog_name=PROGRAM, complete_var=COMPLETE, shell=shell.value))
+    raise typer.Exit
+
+
+InstallOption = Annotated[
+    Shell | None,
+    typer.Option(
+        "--install-completion",
+        help=_("Make the Tab key complete commands, options and names in that shell."),
+        callback=_install,
+        is_eager=True,
+    ),
+]
+ShowOption = Annotated[
+    Shell | None,
+    typer.Option(
+        "--show-completion",
+        help=_("Show the lines for that shell, to put them in place yourself."),
+        callback=_show_completion,
+        is_eager=True,
+    ),
+]
+
+
 @app.callback()
-def _options(version: VersionOption = False, no_pause: NoPauseOption = False) -> None:
+def _options(
+    version: VersionOption = False,
+    no_pause: NoPauseOption = False,
+    install: InstallOption = None,
+    show: ShowOption = None,
+) -> None:
     """Options of the command line as a whole."""
     Terminal.pausing = not no_pause

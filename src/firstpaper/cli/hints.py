@@ -2,10 +2,10 @@
 
 from datetime import date
 from pathlib import Path
-from shlex import quote
 from typing import TYPE_CHECKING
 
 from firstpaper.cli.terminal import KEEPS_TOGETHER
+from firstpaper.errors import quoted
 from firstpaper.locale import _
 
 if TYPE_CHECKING:
@@ -31,4 +31,4 @@ def next_line(case: "Case", path: Path, on: date) -> str:
 
 
 def _quoted(word: str) -> str:
-    return quote(word).replace(" ", KEEPS_TOGETHER)
+    return quoted(word).replace(" ", KEEPS_TOGETHER)

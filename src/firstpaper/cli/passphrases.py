@@ -90,6 +90,7 @@ class Passphrases:
         self._source = source
         self._lines = self._lines_of(source) if source is not None else None
         self._shared: list[str] | None = None
+        self._for_all: str | None = None
 
     def shared(self) -> "Passphrases":
         """The same for many case files: each line of a file is tried on each, and what was typed is kept."""
@@ -151,8 +152,17 @@ class Passphrases:
     def choose(self, known: "Case") -> str:
         """A new passphrase, chosen with care; empty where the person decides against one.
 
-        Raises PassphraseNeeded where nobody is there. Words of the case count as easy to guess.
+        Raises PassphraseNeeded where nobody is there. Words of the case count as easy to guess. Where many
+        case files are at hand, it is chosen once for all of them; the first line of a file is that one too.
         """
+        if self._shared is None:
+            return self._choose(known)
+        if self._for_all is None:
+            lines = self._shared if self._lines is not None else []
+            self._for_all = lines[0] if lines else self._choose(known)
+        return self._for_all
+
+    def _choose(self, known: "Case") -> str:
         if self._lines is not None:
             if chosen := next(self._lines, ""):
                 return chosen

@@ -3,11 +3,13 @@
 from contextlib import suppress
 from typing import Any
 
+import typer
 from typer.core import TyperCommand, TyperGroup
 
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
 
 NO_PAUSE = "--no-pause"
+AS_JSON = "--json"
 
 
 def in_front(arguments: list[str]) -> list[str]:
@@ -34,4 +36,36 @@ class Command(_Read, TyperCommand):
 
 
 class Commands(_Read, TyperGroup):
-    """The command line as a whole."""
+    """The command line as a whole. What it cannot understand is said in our words, or as JSON."""
+
+    as_json = False
+    """Whether the words typed ask for JSON."""
+
+    def make_context(self, info_name: str | None, args: list[str], parent: Any = None, **extra: Any) -> Any:
+        """Read the words before the command."""
+        self.as_json = AS_JSON in args
+        try:
+            return super().make_context(info_name, args, parent, **extra)
+        except Exception as error:
+            self._explain(error)
+            raise
+
+    def invoke(self, ctx: Any) -> Any:
+        """Read the words after the command, and run it."""
+        try:
+            return super().invoke(ctx)
+        except Exception as error:
+            self._explain(error)
+            raise
+
+    def _explain(self, error: Exception) -> None:
+        """Where the words could not be understood, say so and end the program."""
+        if not hasattr(error, "format_message") or type(error).__name__ == "NoArgsIsHelpError":
+            return
+        from firstpaper.cli.result import Exit, Result, show_at_once
+        from firstpaper.cli.usage import explained
+
+        context = getattr(error, "ctx", None)
+        result = Result(errors=(explained(error),), exit=Exit.COULD_NOT_RUN)
+        show_at_once(context.info_name if context else "firstpaper", self.as_json, result)
+        raise typer.Exit(Exit.COULD_NOT_RUN) from None

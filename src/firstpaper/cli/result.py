@@ -87,6 +87,16 @@ def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> 
     if words := clock_words(today()):
         terminal.say(words)
     result = _ran(terminal, work)
+    _show(terminal, command, as_json, result)
+    raise typer.Exit(result.exit)
+
+
+def show_at_once(command: str, as_json: bool, result: Result) -> None:
+    """Show a result for which no work was done, because the command line was not understood."""
+    _show(Terminal(), command, as_json, result)
+
+
+def _show(terminal: Terminal, command: str, as_json: bool, result: Result) -> None:
     try:
         if as_json:
             terminal.raw_result(envelope(command, result))
@@ -95,7 +105,6 @@ def deliver(command: str, as_json: bool, work: Callable[[Terminal], Result]) -> 
     except OSError:
         terminal.result_is_lost()
         raise typer.Exit(Exit.COULD_NOT_RUN) from None
-    raise typer.Exit(result.exit)
 
 
 def envelope(command: str, result: Result) -> str:

@@ -25,7 +25,7 @@ NewArgument = Annotated[
 class AlreadyThere(UserError):
     """There is a file at {path} already, so nothing was begun.
 
-    An amended petition starts in a case file of its own, so that the earlier one stays as it is. Give a
+    An amended petition starts in a case file of its own, so that the answers of the earlier one stay. Give a
     name that is not taken.
     """
 

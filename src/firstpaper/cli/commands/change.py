@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.batch import for_each
 from firstpaper.cli.commands.ask import sit
 from firstpaper.cli.hints import next_line
@@ -26,6 +27,7 @@ WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="[CASE]... [ANSWER]...",
+        autocompletion=completing.answers,
         help=_(
             "The case files, and then the name of an answer, such as petitioner.phone, or of a topic, such "
             "as court. Or an answer and its new value: petitioner.phone=559-555-0142. Without an answer you "

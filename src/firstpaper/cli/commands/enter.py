@@ -48,6 +48,28 @@ ReplaceOption = Annotated[
 ]
 
 
+EachIntoOption = Annotated[
+    Path | None,
+    typer.Option(
+        "--each-into",
+        metavar="FOLDER",
+        help=_(
+            "Begin a case file in that folder for each file of facts named, under the same name: "
+            "26-001.yaml becomes 26-001.case."
+        ),
+    ),
+]
+
+
+class CaseThere(UserError):
+    """There is a case file at {path} already, so nothing was put into it.
+
+    A new case begins in a file of its own. To put facts into the one that is there, name it before the facts.
+    """
+
+    code = "case_there"
+
+
 class NoFacts(UserError):
     """There is no file of facts in this command, so nothing was changed.
 
@@ -86,6 +108,7 @@ def enter(
     dry_run: DryRunOption = False,
     replace: ReplaceOption = False,
     defaults: DefaultsOption = None,
+    each_into: EachIntoOption = None,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
@@ -94,19 +117,22 @@ def enter(
 
     def work(terminal: Terminal) -> Result:
         cases, facts = files[:-1] or [HOME], files[-1]
-        if len(files) == 1 and facts.suffix == CASE_ENDING:
+        if len(files) == 1 and facts.suffix == CASE_ENDING and not each_into:
             raise NoFacts(path=facts)
         passphrases = Passphrases(terminal, passphrase_from)
-        if len(cases) > 1:
+        if len(cases) > 1 or each_into:
             passphrases.shared()
-        entry = Entry(
-            terminal,
-            FactsFile(facts),
-            filing_day(on),
-            Wanted(seal, dry_run, replace, defaults),
-            passphrases,
-            alone=len(cases) == 1,
-        )
+        day, wanted = filing_day(on), Wanted(seal, dry_run, replace, defaults)
+
+        def begin(path: Path) -> Result:
+            begun = each_into / f"{path.stem}{CASE_ENDING}" if each_into else HOME
+            if begun.exists():
+                raise CaseThere(path=begun)
+            return Entry(terminal, FactsFile(path), day, wanted, passphrases, begins=True).into(begun)
+
+        if each_into:
+            return for_each(files, begin)
+        entry = Entry(terminal, FactsFile(facts), day, wanted, passphrases, begins=len(cases) == 1)
         return for_each(cases, entry.into)
 
     deliver("enter", as_json, work)
@@ -114,14 +140,14 @@ def enter(
 
 @dataclass(frozen=True)
 class Entry:
-    """One file of facts, and how it goes into a case. `alone` says that it is for one case only."""
+    """One file of facts, and how it goes into a case. `begins` says that a case may be begun with it."""
 
     terminal: Terminal
     facts: FactsFile
     day: date
     wanted: Wanted
     passphrases: Passphrases
-    alone: bool
+    begins: bool
 
     def into(self, path: Path) -> Result:
         """Take the facts into the case at `path`, or show what that would change."""
@@ -129,7 +155,7 @@ class Entry:
             return self._shown(path)
         from firstpaper.casefile import OpenCase
 
-        with OpenCase(path, begin=self.alone, passphrases=self.passphrases.tries(path)) as opened:
+        with OpenCase(path, begin=self.begins, passphrases=self.passphrases.tries(path)) as opened:
             read, case = self._after(opened.case, new=opened.new)
             found = _differences(opened.case, case)
             if not self._may_replace(path, found):
@@ -208,7 +234,7 @@ class Entry:
         if risky(case) and not opened.sealed:
             words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
             yield words.format(command=command("seal", opened.path))
-        if opened.sealed and self.alone and (stays := offer_to_erase(self.terminal, self._on_disk())):
+        if opened.sealed and self.begins and (stays := offer_to_erase(self.terminal, self._on_disk())):
             yield not_locked(stays)
         if aside := set_aside(case):
             yield _aside(case, aside)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import JsonOption, case_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -28,6 +29,7 @@ WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="[CASE] [EVENT] [DETAIL=VALUE]...",
+        autocompletion=completing.events,
         help=_(
             "The case file; what happened, such as filed, served, response or judgment; and what you know "
             "about it, such as day=2026-12-01. What is missing you are asked. Without a case file: "

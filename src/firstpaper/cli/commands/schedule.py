@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption, case_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -27,6 +28,7 @@ WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="[CASE] [add|change|remove|set] [WHICH] [NAME=VALUE]...",
+        autocompletion=completing.listing,
         help=_(
             "The case file, what to do with the list, what is meant, and what you know about it, such as: "
             "change asset 2 4 value=1200, or: set agreement=no. Without what to do you are asked. Without "

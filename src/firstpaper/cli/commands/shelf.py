@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
@@ -51,7 +52,12 @@ StopsOption = Annotated[
 ]
 StageOption = Annotated[
     list[str] | None,
-    typer.Option("--stage", metavar="STAGE", help=_("Only cases that have come so far, such as served.")),
+    typer.Option(
+        "--stage",
+        metavar="STAGE",
+        help=_("Only cases that have come so far, such as served."),
+        autocompletion=completing.stages,
+    ),
 ]
 CountyOption = Annotated[
     str | None, typer.Option("--county", metavar="NAME", help=_("Only cases in that county."))

@@ -1,0 +1,107 @@
+"""The day at a clinic runs as its page says: forty cases, and again with every file locked."""
+
+import json
+import shutil
+from collections.abc import Iterator
+from itertools import cycle, islice
+from pathlib import Path
+
+import pexpect
+import pytest
+from icalendar import Calendar
+
+from firstpaper.casefile import CaseFile
+from firstpaper.casefile.reading import is_sealed
+from tests.cli.person import HOUSEHOLDS, Ran, environment, run_in
+from tests.docs.test_tutorial import BLOCK, matches
+
+PAGE = Path(__file__).parents[2] / "docs" / "how-to" / "use-it-in-a-clinic.md"
+PASSPHRASE = "marble otter seven violins"
+ASKED = "Passphrase for"
+CASES = 40
+TALL = 2000
+SLOW = 400
+"""Seconds that the slowest command may take on a busy computer."""
+
+
+@pytest.fixture
+def clinic(tmp_path: Path) -> Path:
+    """A folder with forty files of facts, the clinic's own facts, and nothing else."""
+    (tmp_path / "intake").mkdir()
+    (tmp_path / "cases").mkdir()
+    households = sorted(HOUSEHOLDS.glob("*.yaml"))
+    for number, path in enumerate(islice(cycle(households), CASES), 1):
+        shutil.copy(path, tmp_path / "intake" / f"26-{number:03}.yaml")
+    (tmp_path / "clinic.yaml").write_text("court.county: Fresno\n", "utf-8")
+    return tmp_path
+
+
+def commands() -> Iterator[tuple[str, str]]:
+    """Each command of the page, and what it shows."""
+    for block in BLOCK.finditer(PAGE.read_text("utf-8")):
+        command, _line, shown = block["text"].removeprefix("$ ").partition("\n")
+        yield command, shown
+
+
+def at_a_terminal(command: str, folder: Path, answers: dict[str, str]) -> str:
+    """What a command prints for a person at a terminal who answers what it asks."""
+    child = pexpect.spawn(
+        "/bin/sh",
+        ["-c", command.replace("firstpaper ", "python3 -m firstpaper ", 1)],
+        cwd=str(folder),
+        env=environment(PATH=f"{Path(shutil.which('python3') or '').parent}:/usr/bin:/bin"),
+        encoding="utf-8",
+        timeout=SLOW,
+        dimensions=(TALL, 90),
+    )
+    heard = ""
+    while (found := child.expect_exact([*answers, pexpect.EOF])) < len(answers):
+        heard += child.before
+        child.sendline([*answers.values()][found])
+    return (heard + child.before).replace("\r\n", "\n")
+
+
+def check_the_day(clinic: Path, more: list[str]) -> None:
+    """What the day left: ten cases changed, three ended, one calendar, a packet for each."""
+    files = sorted((clinic / "cases").glob("*.case"))
+    assert len(files) == CASES
+    ran: Ran = run_in(clinic, "shelf", "cases", "--ended", "--json", "--on", "2026-11-25", *more)
+    shelf = json.loads(ran.out)["data"]["cases"]
+    assert len(shelf) == CASES
+    assert [one["file"] for one in shelf if one["stage"] == "ended"] == [
+        f"26-0{n}.case" for n in (38, 39, 40)
+    ]
+    assert len(list((clinic / "cases").glob("*.pdf"))) == CASES
+    calendar = Calendar.from_ical((clinic / "all.ics").read_bytes())
+    titles = [str(event["SUMMARY"]) for event in calendar.walk("VEVENT")]
+    assert titles
+    assert all(title.startswith("26-0") for title in titles)
+
+
+def test_the_day_goes_as_the_page_says(clinic: Path) -> None:
+    for command, shown in commands():
+        printed = at_a_terminal(command, clinic, {})
+        assert matches(shown, printed), f"{command}\n--- shown\n{shown}\n--- printed\n{printed}"
+    check_the_day(clinic, [])
+    branches = [CaseFile.load(path).case.court.branch for path in sorted((clinic / "cases").glob("*.case"))]
+    assert branches[:10] == ["Annex"] * 10
+    assert branches[10:].count("Annex") == 0
+
+
+def test_the_day_goes_the_same_with_every_file_locked(clinic: Path) -> None:
+    answers = {
+        "New passphrase, or just Enter for none: ": PASSPHRASE,
+        "The same once more: ": PASSPHRASE,
+        ASKED: PASSPHRASE,
+        "Type erase to remove them now, or just Enter to keep them: ": "",
+    }
+    for command, _shown in commands():
+        sealed = command.replace("--each-into", "--seal --each-into")
+        printed = at_a_terminal(sealed, clinic, answers)
+        assert PASSPHRASE not in printed
+        assert "locked with" not in printed, printed
+    assert all(is_sealed(path.read_bytes()) for path in (clinic / "cases").glob("*.case"))
+    here = [path for path in clinic.rglob("*") if path.is_file()]
+    assert not [path for path in here if PASSPHRASE.encode() in path.read_bytes()]
+    (clinic / "words").write_text(PASSPHRASE)
+    check_the_day(clinic, ["--passphrase-from", "words"])
