@@ -4,19 +4,26 @@ python docs/generate.py            write docs/reference/*.md
 python docs/generate.py --check    exit 1 and name the stale pages
 """
 
+import json
 import sys
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from inspect import cleandoc
 from itertools import groupby
 from pathlib import Path
+from typing import Any
 
 from typer.main import get_command
 
+from firstpaper import __version__
 from firstpaper.cli.app import app
+from firstpaper.cli.recording import detail_names
 from firstpaper.cli.result import Exit
+from firstpaper.cli.shapes import SHAPES, Envelope, Many, Shape
 from firstpaper.data_files import read_file
 from firstpaper.forms.edition import editions
 from firstpaper.intake import bank
+from firstpaper.intake.events import events
 from firstpaper.intake.loading import listing
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import NoValue, all_figures
@@ -50,6 +57,13 @@ SURE = {
 Lines = Iterator[str]
 
 
+def help_lines(name: str, command: Any) -> list[str]:
+    """The help of a command, just as the program shows it."""
+    root = get_command(app).make_context("firstpaper", ["--no-pause"], resilient_parsing=True)
+    context = command.make_context(name, [], parent=root, resilient_parsing=True)
+    return [line.rstrip() for line in command.get_help(context).splitlines()]
+
+
 def commands() -> Lines:
     """Every command with its help, and the exit codes."""
     group = get_command(app)
@@ -58,11 +72,10 @@ def commands() -> Lines:
     yield "Results go to standard output; prompts and progress go to standard error."
     yield ""
     for name, command in sorted(group.commands.items()):  # type: ignore[attr-defined]
-        context = command.make_context(f"firstpaper {name}", [], resilient_parsing=True)
         yield f"## firstpaper {name}"
         yield ""
         yield "```text"
-        yield from (line.rstrip() for line in command.get_help(context).splitlines())
+        yield from help_lines(name, command)
         yield "```"
         yield ""
     yield "## Exit codes"
@@ -299,6 +312,80 @@ def _found_by_rule() -> Mapping[str, Mapping[tuple[Weight, Outcome], str]]:
     return found
 
 
+def event_page() -> Lines:
+    """Every event that can be recorded, and what can be told of it."""
+    yield "# Events"
+    yield ""
+    yield "What `firstpaper record CASE EVENT DETAIL=VALUE` knows. `day=` means the first day in an event."
+    for topic in events().topics:
+        yield ""
+        yield f"## `{topic.name}`: {topic.title}"
+        if topic.opening:
+            yield ""
+            yield " ".join(topic.opening.split())
+        yield ""
+        for question in topic.questions:
+            yield f"- `{detail_names(question.key, topic)[0]}=` ({question.kind.value}): {question.ask}"
+            yield from (f"  - `{choice.value}`: {choice.words}" for choice in question.choices)
+
+
+def json_page() -> Lines:
+    """What every command prints with --json, as JSON Schema."""
+    yield "# JSON"
+    yield ""
+    yield "Every command takes `--json` and prints one envelope. Amounts of money are text, so that no cent"
+    yield "is lost. The schemas are JSON Schema 2020-12."
+    yield from _schema("The envelope", Envelope)
+    yield from _schema("Many case files: `data` of `change`, `enter`, `check` and `packet`", Many)
+    for name, shape in SHAPES.items():
+        if shape is None:
+            yield ""
+            yield f"## `{name}`: `data`"
+            yield ""
+            yield "The page that is asked for, with the names of its kind: a rule, a question, an item."
+        else:
+            yield from _schema(f"`{name}`: `data`", shape)
+
+
+def _schema(title: str, shape: type[Shape]) -> Lines:
+    yield ""
+    yield f"## {title}"
+    yield ""
+    yield cleandoc(shape.__doc__ or "")
+    yield ""
+    yield "```json"
+    yield json.dumps(shape.model_json_schema(mode="serialization"), indent=1)
+    yield "```"
+
+
+MAN = Path(__file__).parent / "man"
+
+
+def man_page(name: str) -> str:
+    """The manual page of one command, from the same help as the page on commands."""
+    command = get_command(app).commands[name]  # type: ignore[attr-defined]
+    lines = [_roff(line) for line in help_lines(name, command)]
+    return "\n".join(
+        [
+            f'.TH FIRSTPAPER-{name.upper()} 1 "" "firstpaper {__version__}" "Firstpaper"',
+            ".SH NAME",
+            f"firstpaper-{name} \\- {_roff(command.help or '').rstrip('.')}",
+            ".SH DESCRIPTION",
+            ".nf",
+            *lines,
+            ".fi",
+            ".SH EXIT STATUS",
+            *(f".TP\n{code.value}\n{_roff(EXIT_MEANS[code])}" for code in Exit),
+            "",
+        ]
+    )
+
+
+def _roff(text: str) -> str:
+    text = text.replace("\\", "\\e").replace("-", "\\-")
+    return f"\\&{text}" if text.startswith((".", "'")) else text
+
+
 PAGES: dict[str, Callable[[], Lines]] = {
     "commands.md": commands,
     "questions.md": questions,
@@ -308,6 +395,8 @@ PAGES: dict[str, Callable[[], Lines]] = {
     "weights.md": weights,
     "figures.md": figures,
     "items.md": items,
+    "events.md": event_page,
+    "json.md": json_page,
 }
 
 
@@ -322,6 +411,13 @@ def main() -> int:
                 stale.append(name)
         else:
             path.write_text(text, "utf-8")
+    for name in get_command(app).commands:  # type: ignore[attr-defined]
+        path, text = MAN / f"firstpaper-{name}.1", man_page(name)
+        if "--check" not in sys.argv:
+            MAN.mkdir(exist_ok=True)
+            path.write_text(text, "utf-8")
+        elif not path.exists() or path.read_text("utf-8") != text:
+            stale.append(f"../man/{path.name}")
     for name in stale:
         print(f"docs/reference/{name} is stale: run python docs/generate.py", file=sys.stderr)
     return 1 if stale else 0

@@ -8,6 +8,7 @@ import pytest
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
+from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from tests.cli.every_command import set_out_blank, with_debt
 from tests.cli.person import HOUSEHOLDS, ON, Ran, written
 
@@ -212,9 +213,39 @@ def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run
     assert " ".join(error["message"].split()) == in_words.said
 
 
+@pytest.mark.parametrize("command", [name for name, shape in SHAPES.items() if shape])
+def test_the_result_has_the_shape_that_the_reference_describes(run: Run, command: str) -> None:
+    arguments, _keys = WORKS[command]
+    if command == "change":
+        arguments = ["change", "home.case", "court.branch=Annex"]
+    ran = run(*arguments, *dated(command, arguments), "--json")
+    Envelope.model_validate(ran.envelope)
+    shape = SHAPES[command]
+    assert shape
+    shape.model_validate(ran.envelope["data"])
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ["change", "home.case", "listed.case", "court.branch=Annex"],
+        ["check", "home.case", "gone.case", "--on", ON],
+        ["packet", "home.case", "listed.case", "--on", ON],
+    ],
+)
+def test_many_results_have_the_shape_that_the_reference_describes(run: Run, words: list[str]) -> None:
+    data = run(*words, "--json").envelope["data"]
+    Many.model_validate(data)
+    shape = SHAPES[words[0]]
+    assert shape
+    for one in data["cases"]:
+        if not one["errors"]:
+            shape.model_validate({key: value for key, value in one["data"].items() if key != "kept"})
+
+
 def test_every_command_is_held_to_the_envelope() -> None:
     names = {command.callback.__name__ for command in app.registered_commands if command.callback}
-    assert names == set(WORKS) == set(FAILS)
+    assert names == set(WORKS) == set(FAILS) == set(SHAPES)
 
 
 def test_findings_and_values_have_their_names(run: Run) -> None:

@@ -181,11 +181,11 @@ def asked_of(topic: Topic, case: Case) -> tuple[Asked, ...]:
 
 def name_in(given: Collection[str], one: Asked, topic: Topic, case: Case) -> str:
     """The name among those given that means this detail of the event; empty where none does."""
-    meant = [one.key, *_names(one.key, topic), *([THE_DAY] if _is_the_day(one, case) else [])]
+    meant = [one.key, *detail_names(one.key, topic), *([THE_DAY] if _is_the_day(one, case) else [])]
     return next((name for name in meant if name in given), "")
 
 
-def _names(key: str, topic: Topic) -> tuple[str, ...]:
+def detail_names(key: str, topic: Topic) -> tuple[str, ...]:
     """What a detail is called: its last word where no other ends so, then the name of the fact."""
     last = key.rpartition(".")[2]
     word = _last_word(key)
@@ -209,13 +209,13 @@ def _is_the_day(one: Asked, case: Case) -> bool:
 
 
 def _left_over(topic: Topic, case: Case, name: str) -> UserError:
-    every = {each for key in _keys(topic) for each in (key, *_names(key, topic))}
+    every = {each for key in _keys(topic) for each in (key, *detail_names(key, topic))}
     error = DetailDoesNotFit if name in every else NoSuchDetail
     return error(what=name, name=topic.name, close=_can_tell(topic, case))
 
 
 def _can_tell(topic: Topic, case: Case) -> str:
-    return ", ".join(_names(one.key, topic)[0] for one in asked_of(topic, case))
+    return ", ".join(detail_names(one.key, topic)[0] for one in asked_of(topic, case))
 
 
 def check_fits(case: Case, topic: Topic) -> None:
@@ -228,7 +228,7 @@ def check_whole(case: Case, topic: Topic) -> None:
     """Raise NotTold where the first thing about the event was not told, without which it is none."""
     first = details(topic, case)[0]
     if case.fact(first.key) is None:
-        raise NotTold(name=topic.name, what=first.ask, close=_names(first.key, topic)[0])
+        raise NotTold(name=topic.name, what=first.ask, close=detail_names(first.key, topic)[0])
 
 
 # --- the conversation ----------------------------------------------------------------------------------

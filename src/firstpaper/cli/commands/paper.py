@@ -98,15 +98,6 @@ class FactsThere(UserError):
     code = "facts_there"
 
 
-class NothingOpen(UserError):
-    """Nothing is open in {path}, so there is nothing to print.
-
-    To read the answers through on paper, type: firstpaper show, the name of the case file, and --pdf.
-    """
-
-    code = "nothing_open"
-
-
 def paper(
     case: CaseArgument = None,
     output: OutputOption = None,
@@ -146,7 +137,9 @@ def _paper(
     if case:
         topics = _left(case, topics)
         if not topics:
-            raise NothingOpen(path=path)
+            return Result(
+                data=_data(None, None, [], room), text=_("Nothing is open in {path}.").format(path=path)
+            )
     named = {topic.questions[0].each for topic in topics if names} - {None, "child"}
     room |= {each: max(1, room[each]) for each in named if each}
     sheets = output or (None if facts else SHEETS)
@@ -154,17 +147,20 @@ def _paper(
         *([_put_facts(path, case, facts, topics, room)] if facts else []),
         *([_put_sheets(case, sheets, topics, room)] if sheets else []),
     ]
-    return Result(
-        data={
-            "pdf": str(sheets) if sheets else None,
-            "facts": str(facts) if facts else None,
-            "topics": [topic.name for topic in topics],
-            "children": room["child"],
-            "things": room["asset"],
-            "debts": room["debt"],
-        },
-        text="\n\n".join(said),
-    )
+    return Result(data=_data(sheets, facts, topics, room), text="\n\n".join(said))
+
+
+def _data(
+    sheets: Path | None, facts: Path | None, topics: "Sequence[Topic]", room: dict[str, int]
+) -> dict[str, object]:
+    return {
+        "pdf": str(sheets) if sheets else None,
+        "facts": str(facts) if facts else None,
+        "topics": [topic.name for topic in topics],
+        "children": room["child"],
+        "things": room["asset"],
+        "debts": room["debt"],
+    }
 
 
 def _topics(names: list[str], room: dict[str, int]) -> "Sequence[Topic]":

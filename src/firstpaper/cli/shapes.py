@@ -1,0 +1,479 @@
+"""The shape of every command's JSON, field by field: for the reference, and for the tests that hold us to it.
+
+Nothing here runs when a command runs. A field that is not named here is a fault, and so is one that is
+missing. Days are written as 2026-11-30.
+"""
+
+from datetime import date
+from typing import Annotated, Any
+
+from pydantic import BaseModel, ConfigDict, Field
+
+Keys = Annotated[list[str], Field(description="Keys of answers, such as petitioner.name.")]
+Day = Annotated[date, Field(description="The day that was worked for: the one after --on, or today.")]
+MaybePath = Annotated[str | None, Field(description="The file that was written; null where none was.")]
+Number = Annotated[int, Field(ge=0)]
+
+
+class Shape(BaseModel):
+    """An object whose fields are all named, and all there."""
+
+    model_config = ConfigDict(extra="forbid")
+
+
+class Error(Shape):
+    """What went wrong. `code` never changes; `message` is for people."""
+
+    code: str
+    message: str
+
+
+class Envelope(Shape):
+    """What every command prints with --json, also one that failed or was not understood."""
+
+    firstpaper: int = Field(description="The version of this envelope.")
+    command: str
+    exit: int = Field(description="The exit status; see the commands.")
+    data: dict[str, Any] = Field(description="The result; empty where the command failed.")
+    errors: list[Error]
+
+
+class Change(Shape):
+    """An answer that changed, in words; null stands for not told."""
+
+    key: str
+    before: str | None
+    after: str | None
+
+
+class Finding(Shape):
+    """What one rule found."""
+
+    id: str = Field(description="The rule.")
+    title: str
+    outcome: str
+    weight: str
+    says: str
+    do: str = Field(description="What to do; may be empty.")
+    dates: dict[str, date]
+    steps: list[str] = Field(description="How it was counted.")
+    facts: Keys
+    authority: list[str]
+    certainty: str
+
+
+class LawChange(Shape):
+    """A rule that says something else from a day soon to come."""
+
+    on: date
+    rule: str
+    title: str
+    says: str
+    heavier: bool
+    lighter: bool
+    before: list[str]
+    after: list[str]
+
+
+class Item(Shape):
+    """What goes into one item of a form."""
+
+    form: str
+    use: str
+    private: bool
+    edition: str
+    page: int
+    part: str
+    item: str
+    concept: str
+    label: str
+    action: str
+    value: str
+    because: str
+    authority: str
+    continues: str | None
+    cells: list[dict[str, str]]
+
+
+class Deadline(Shape):
+    """One date of a case: `target` as counted, `rolled` where a closed court moves it."""
+
+    key: str
+    part: str | None
+    title: str
+    meaning: str
+    target: date
+    rolled: date
+    who: str
+    if_missed: str
+    steps: list[str]
+    rule: str
+    authority: list[str]
+    certainty: str
+    planned: bool = Field(description="Whether it hangs on a filing that has not happened.")
+
+
+class Entry(Deadline):
+    """One date with how it stands."""
+
+    state: str
+    done_on: date | None
+
+
+class Later(Deadline):
+    """A date that does not run yet; its days are those of an example."""
+
+    starts: str
+
+
+class Event(Shape):
+    """One event that was recorded."""
+
+    event: str
+    title: str
+    facts: dict[str, Any]
+
+
+class ShelfDate(Shape):
+    """One day that matters in a case."""
+
+    day: date
+    key: str
+    title: str
+    who: str
+    meaning: str
+
+
+class Ended(Shape):
+    """How a case ended."""
+
+    how: str
+    day: date | None
+
+
+class Named(Shape):
+    """Somebody whose name was searched for, and what they are in the case."""
+
+    role: str
+    name: str
+
+
+class ShelfCase(Shape):
+    """One case on the shelf."""
+
+    file: str
+    case_number: str | None
+    county: str | None
+    stage: str
+    ended: Ended | None
+    replaced_by: str | None
+    open_questions: Number
+    stops: int | None = Field(description="How many findings stop a filing; null once it is filed.")
+    missed: list[ShelfDate]
+    possible: list[ShelfDate]
+    next: ShelfDate | None
+    dates: list[ShelfDate]
+    petitioner: str | None = Field(default=None, description="Only with --names.")
+    respondent: str | None = Field(default=None, description="Only with --names.")
+    found: list[Named] | None = Field(default=None, description="Only with --find.")
+
+
+class Unread(Shape):
+    """A file that could not be looked into."""
+
+    file: str
+    code: str
+    message: str
+
+
+class Answer(Shape):
+    """One answer in words."""
+
+    key: str
+    topic: str
+    short: str
+    answer: str
+
+
+class Row(Shape):
+    """One thing or debt: what was told, and what is open."""
+
+    number: int
+    facts: dict[str, Any]
+    open: Keys
+
+
+class Law(Shape):
+    """One number or rule of law."""
+
+    kind: str
+    name: str
+    what: str
+    value: str
+    authority: list[str]
+    certainty: str
+    since: date | None
+    until: date | None
+    checked_on: date
+    age_days: int
+    used_by: list[str]
+
+
+# --- what each command gives ----------------------------------------------------------------------------
+
+
+class Ask(Shape):
+    """How far the interview has come."""
+
+    answered: Number
+    applicable: Number
+    open_questions: Keys
+    passed: Keys
+
+
+class ChangeGiven(Shape):
+    """Answers given as NAME=VALUE. In a conversation `change` gives what `ask` gives."""
+
+    changed: list[Change]
+
+
+class Enter(Shape):
+    """What a file of facts changed."""
+
+    changed: list[Change]
+    answered: Number
+    listed: Number
+    left_out: Keys
+    open_questions: Keys
+    set_aside: Keys
+
+
+class Show(Shape):
+    """The answers of a case."""
+
+    answers: list[Answer]
+    open_questions: Keys
+    yaml: MaybePath
+    pdf: MaybePath
+
+
+class Check(Shape):
+    """How a case stands before its filing: complete, open or stop."""
+
+    on: Day
+    state: str
+    findings: list[Finding]
+    changes: list[LawChange]
+    values: dict[str, Any]
+    open_questions: Keys
+    open_items: list[str]
+    pictures: list[str]
+
+
+class Items(Shape):
+    """What goes into each item of the forms."""
+
+    on: Day
+    items: list[Item]
+
+
+class Packet(Shape):
+    """A packet that was drafted."""
+
+    on: Day
+    state: str
+    part: str
+    sheets: list[str]
+    pdf: str
+    html: MaybePath
+    filled: list[str]
+    split: dict[str, str]
+    warnings: list[str]
+    stops: list[str]
+
+
+class Blank(Shape):
+    """What was learned of a court's blank form."""
+
+    form: str
+    edition: str
+    edition_known: bool
+    map: str
+    proof: str
+    sure: list[str]
+    doubtful: list[Any]
+    without_field: list[Any]
+    fields_without_use: list[Any]
+    oddities: list[str]
+
+
+class Compare(Shape):
+    """Where a filled form and a case differ."""
+
+    form: str
+    on: Day
+    differences: list[Any]
+
+
+class Schedule(Shape):
+    """What is listed, and what changed in it. With --list there are `tables`, and nothing changed."""
+
+    asset: list[Row]
+    debt: list[Row]
+    schedule: dict[str, Any]
+    income: dict[str, Any]
+    open: Keys
+    changed: Keys | None = None
+    left_out: Keys | None = None
+    tables: dict[str, str] | None = None
+
+
+class Money(Shape):
+    """The private pages on money; their figures carry their own names."""
+
+    on: Day
+    pdf: str
+    html: MaybePath
+    warnings: list[str]
+    things: list[dict[str, Any]]
+    sums: dict[str, Any]
+    proposal: dict[str, Any] | None
+    estimates: dict[str, Any]
+    support: dict[str, Any]
+
+
+class Record(Shape):
+    """What was recorded, and the dates that are new or have moved."""
+
+    on: Day
+    event: str | None
+    changed: Keys
+    recorded: list[Event]
+    not_told: Keys
+    notes: list[Finding]
+    new_dates: list[Entry]
+
+
+class Dates(Shape):
+    """Every date of a case."""
+
+    on: Day
+    filed_on: date | None
+    planned: bool
+    case_number: str | None
+    recorded: list[Event]
+    dates: list[Entry]
+    not_running_yet: list[Later]
+    notes: list[Finding]
+    pictures: list[str]
+    ics: MaybePath
+
+
+class Amend(Shape):
+    """An amended petition that was begun."""
+
+    open_questions: Keys
+
+
+class Undo(Shape):
+    """What was taken back, or whether a damaged file was mended."""
+
+    changed: Keys
+    mended: bool
+
+
+class Seal(Shape):
+    """A case file that was locked, and what lies open beside it."""
+
+    sealed: bool
+    open: list[str]
+
+
+class Unseal(Shape):
+    """A case file whose lock was taken off."""
+
+    sealed: bool
+
+
+class Erase(Shape):
+    """What was removed, and what is left."""
+
+    removed: list[str]
+    left: list[str]
+
+
+class Shelf(Shape):
+    """The case files of folders, most urgent first."""
+
+    on: Day
+    folders: list[str]
+    cases: list[ShelfCase]
+    unread: list[Unread]
+    csv: MaybePath
+    ics: MaybePath
+
+
+class Paper(Shape):
+    """The question sheets or the file of facts that was made."""
+
+    pdf: MaybePath
+    facts: MaybePath
+    topics: list[str]
+    children: Number
+    things: Number
+    debts: Number
+
+
+class LawList(Shape):
+    """Every number and rule of law, the oldest check first."""
+
+    on: Day
+    oldest_check: date
+    law: list[Law]
+
+
+class OneOfMany(Shape):
+    """One of many case files: its own result, with the data that the command gives for one."""
+
+    file: str
+    exit: int
+    data: dict[str, Any]
+    errors: list[Error]
+
+
+class Many(Shape):
+    """`change`, `enter`, `check` and `packet` on many case files. `packet` counts them too."""
+
+    cases: list[OneOfMany]
+    drafted: Number | None = None
+    kept: Number | None = None
+    failed: Number | None = None
+    stopped: Number | None = None
+
+
+SHAPES: dict[str, type[Shape] | None] = {
+    "ask": Ask,
+    "change": ChangeGiven,
+    "enter": Enter,
+    "show": Show,
+    "check": Check,
+    "items": Items,
+    "packet": Packet,
+    "blank": Blank,
+    "compare": Compare,
+    "schedule": Schedule,
+    "money": Money,
+    "record": Record,
+    "dates": Dates,
+    "amend": Amend,
+    "undo": Undo,
+    "seal": Seal,
+    "unseal": Unseal,
+    "erase": Erase,
+    "shelf": Shelf,
+    "paper": Paper,
+    "law": LawList,
+    "demo": Packet,
+    "why": None,
+}
+"""The data of each command for one case. `why` gives a page of the reference, with names of its own kind."""
