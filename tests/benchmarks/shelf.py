@@ -1,8 +1,9 @@
-"""How long a clinic waits to see its shelf: the median, printed, nothing asserted.
+"""How long a clinic waits for its folder: the shelf of 40, 400 and 4,000 cases, and packets a second.
 
-    python tests/benchmarks/shelf.py [FILES] [RUNS]
+    python tests/benchmarks/shelf.py [FILES...]
 
-The case files are the invented households over and over, so that most of them are complete.
+Medians of three, printed, nothing asserted; of 4,000 one run. The case files are the invented households over
+and over, so that most of them are complete. Packets are drafted of the first 40.
 """
 
 import subprocess
@@ -19,25 +20,44 @@ from firstpaper.cli.households import households
 from firstpaper.intake import facts_from
 
 ON = date(2026, 11, 30)
+SIZES = (40, 400, 4000)
+PACKETS = 40
+RUNS = 3
 
 
-def main(files: int, runs: int) -> None:
+def main(sizes: list[int]) -> None:
     with TemporaryDirectory() as folder:
-        paths = sorted(households().values())
-        for number, path in enumerate(islice(cycle(paths), files)):
-            case, _problems = facts_from(path.read_text("utf-8"), ON)
-            CaseFile(case).save(Path(folder) / f"{number:04}.case")
-        times = [_milliseconds(folder) for _ in range(runs + 1)][1:]
-        print(f"firstpaper shelf, {files} case files {median(times):8.1f} ms")
+        for files in sizes:
+            here = Path(folder) / str(files)
+            here.mkdir()
+            _fill(here, files)
+            runs = 1 if files >= SIZES[-1] else RUNS
+            took = median(_seconds("shelf", here) for _ in range(runs))
+            print(
+                f"firstpaper shelf, {files:5} case files {took:8.2f} s {1000 * took / files:7.2f} ms a case"
+            )
+        here = Path(folder) / "packets"
+        here.mkdir()
+        _fill(here, PACKETS)
+        took = _seconds("packet", "--all", here)
+        print(
+            f"firstpaper packet --all, {PACKETS} cases {took:8.2f} s {PACKETS / took:7.2f} packets a second"
+        )
 
 
-def _milliseconds(folder: str) -> float:
-    command = [sys.executable, "-m", "firstpaper", "shelf", folder, "--on", str(ON)]
+def _fill(folder: Path, files: int) -> None:
+    paths = sorted(households().values())
+    cases = [facts_from(path.read_text("utf-8"), ON)[0] for path in paths]
+    for number, case in enumerate(islice(cycle(cases), files)):
+        CaseFile(case).save(folder / f"{number:04}.case")
+
+
+def _seconds(*words: object) -> float:
+    command = [sys.executable, "-m", "firstpaper", *map(str, words), "--on", str(ON)]
     start = perf_counter()
-    subprocess.run(command, capture_output=True, check=True)
-    return (perf_counter() - start) * 1000
+    subprocess.run(command, capture_output=True, check=False)
+    return perf_counter() - start
 
 
 if __name__ == "__main__":
-    numbers = [int(each) for each in sys.argv[1:]]
-    main(*numbers, *(200, 5)[len(numbers) :])
+    main([int(each) for each in sys.argv[1:]] or list(SIZES))
