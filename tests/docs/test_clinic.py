@@ -2,6 +2,7 @@
 
 import json
 import shutil
+import sys
 from collections.abc import Iterator
 from itertools import cycle, islice
 from pathlib import Path
@@ -47,9 +48,9 @@ def at_a_terminal(command: str, folder: Path, answers: dict[str, str]) -> str:
     """What a command prints for a person at a terminal who answers what it asks."""
     child = pexpect.spawn(
         "/bin/sh",
-        ["-c", command.replace("firstpaper ", "python3 -m firstpaper ", 1)],
+        ["-c", command.replace("firstpaper ", f"{sys.executable} -m firstpaper ", 1)],
         cwd=str(folder),
-        env=environment(PATH=f"{Path(shutil.which('python3') or '').parent}:/usr/bin:/bin"),
+        env=environment(),
         encoding="utf-8",
         timeout=SLOW,
         dimensions=(TALL, 90),
