@@ -24,6 +24,8 @@ KNOWN = ("Dana", "Okafor", "Fresno", "2009")
         "otter",
         "otter violin",
         "P@ss1",
+        "the cat sat on the mat",
+        "January 14 2015 wedding",
     ],
 )
 def test_what_the_other_side_or_a_short_search_would_find_is_weak(weak: str) -> None:

@@ -10,6 +10,10 @@ LONGEST = 1000
 _A_WORD = 11.0
 """Bits that one everyday word is worth: people draw from about two thousand."""
 
+_A_SHORT_WORD = 6.0
+"""Of the words of three letters and less, people use about sixty."""
+
+_SHORT = 3
 _A_LETTER = 4.7
 _A_DIGIT = 2.0
 """People choose years and dates."""
@@ -23,7 +27,8 @@ _TRIED_FIRST = frozenset((
     "password", "passphrase", "secret", "letmein", "welcome", "iloveyou", "love", "admin", "login",
     "master", "dragon", "monkey", "football", "baseball", "sunshine", "princess", "shadow",
     "superman", "batman", "mustang", "hello", "freedom", "whatever", "divorce", "court", "petition",
-    "firstpaper",
+    "firstpaper", "wedding", "birthday", "january", "february", "march", "april", "june", "july", "august",
+    "september", "october", "november", "december",
 ))
 # fmt: on
 _PART = re.compile(r"[^\W\d_]+|\d+|.", re.DOTALL)
@@ -78,5 +83,7 @@ def _worth(part: str) -> float:
         return _A_DIGIT * len(part)
     if not part[0].isalpha():
         return 0.0 if part.isspace() else _A_SIGN
+    if 1 < len(part) <= _SHORT:
+        return _A_SHORT_WORD
     words = -(-len(part) // _LETTERS_A_WORD)
     return min(_A_LETTER * len(part), _A_WORD * words)
