@@ -16,7 +16,7 @@ from pathlib import Path
 
 import atheris
 
-with atheris.instrument_imports(include=["firstpaper", "yaml", "json", "jinja2"]):
+with atheris.instrument_imports(include=["firstpaper", "yaml", "json", "jinja2", "pypdf"]):
     from tests.hostile.targets import TARGETS, fed
 
 SECONDS_FOR_ONE = 60

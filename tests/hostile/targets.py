@@ -14,6 +14,12 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from firstpaper.blanks.checking import values
+from firstpaper.blanks.errors import MapNotReadable
+from firstpaper.blanks.filling import Entry, Filling, filled_copy
+from firstpaper.blanks.mapping import map_of, read_map, recognised, written
+from firstpaper.blanks.proof import proof
+from firstpaper.blanks.reading import MOST_FIELDS, MOST_PAGES, read_blank
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.passphrase import Strength, strength
 from firstpaper.casefile.reading import is_sealed
@@ -21,6 +27,8 @@ from firstpaper.casefile.sealing import check_whole
 from firstpaper.cli.terminal import wrapped
 from firstpaper.errors import UserError
 from firstpaper.facts import Case, Day
+from firstpaper.forms import filledforms
+from firstpaper.forms.answer import ItemAnswer
 from firstpaper.intake import (
     AnswerRefused,
     Asked,
@@ -217,6 +225,39 @@ def _own_sheet(data: bytes) -> Met:
     return TAKEN
 
 
+def _blank(data: bytes) -> Met:
+    """A blank that is taken has a map that comes back, a proof, and copies that can be filled and read."""
+    try:
+        blank = read_blank(data, "FL-110.pdf")
+        assert 0 < blank.pages <= MOST_PAGES
+        assert 0 < len(blank.spots) <= MOST_FIELDS
+        one = map_of(blank, "FL-110", recognised(blank)[1])
+        _harmless(wrapped(written(one) + "\n".join(blank.oddities), 80))
+        entries = (Entry(spot.key, "Dana Okafor", spot.is_box, _item()) for spot in blank.spots)
+        for flat in (False, True):
+            copy, _what = filled_copy(data, "FL-110.pdf", Filling(tuple(entries), ()), flat=flat)
+            values(copy, "FL-110.pdf")
+        assert proof(data, "FL-110.pdf", one).startswith(b"%PDF-")
+    except UserError as refused:
+        return _in_words(refused)
+    return TAKEN
+
+
+def _map(data: bytes) -> Met:
+    """A map that is taken says the same when it is written and read again."""
+    try:
+        one = read_map(_text(data), "FL-110.map.yaml")
+    except MapNotReadable as refused:
+        return _in_words(refused)
+    assert read_map(written(one), "FL-110.map.yaml") == one
+    return TAKEN
+
+
+@cache
+def _item() -> ItemAnswer:
+    return filledforms(_brief().case, TODAY)[0].items[0]
+
+
 @cache
 def _brief() -> Brief:
     case, _problems = facts_from(_households()[0].decode(), TODAY)
@@ -286,6 +327,52 @@ OWN_SHEETS = (
 )
 
 
+FORM = (
+    "<</Type/Catalog/Pages 2 0 R/AcroForm<</Fields[4 0 R 5 0 R]/DA(/F1 9 Tf)/DR<</Font<</F1 6 0 R>>>>>>"
+    "/Names<</JavaScript<<>>>>>>",
+    "<</Type/Pages/Kids[3 0 R]/Count 1>>",
+    "<</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Rotate 0/Annots[4 0 R 5 0 R]/Contents 7 0 R"
+    "/Resources<</Font<</F1 6 0 R>>>>>>",
+    "<</Type/Annot/Subtype/Widget/FT/Tx/T(Name)/TU(Your name)/MaxLen 40/Ff 4096/Rect[100 700 300 715]"
+    "/F 4/P 3 0 R/MK<</R 0>>>>",
+    "<</Type/Annot/Subtype/Widget/FT/Btn/T(Box)/AS/Off/AP<</N<</Yes 7 0 R/Off 7 0 R>>>>"
+    "/AA<</C<</S/JavaScript/JS(1)>>>>/Rect[80 670 92 682]>>",
+    "<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>",
+    "<</Length 66>>stream\nBT /F1 9 Tf 72 740 Td (FL-110 SUMMONS) Tj 0 -36 Td (Name) Tj ET    \nendstream",
+)
+"""The objects of a very small form: one page with a line and a box."""
+ODD_FORMS = (
+    ("/FT/Tx", "/FT/Tx"),
+    ("/FT/Tx", "/FT/Sig"),
+    ("/FT/Tx", "/FT/Ch/Opt[(a)(b)]"),
+    ("/Rotate 0", "/Rotate 90"),
+    ("/MK<</R 0", "/MK<</R 90"),
+    ("/Fields", "/XFA[(a)7 0 R]/Fields"),
+    ("/T(Name)", "/T(Name)/Parent 5 0 R"),
+)
+
+
+def forms() -> list[bytes]:
+    """Very small forms, a plain one first."""
+    return [_pdf([one.replace(old, new) for one in FORM]) for old, new in ODD_FORMS]
+
+
+def _pdf(objects: list[str]) -> bytes:
+    out, places = b"%PDF-1.7\n", []
+    for number, one in enumerate(objects, 1):
+        places.append(len(out))
+        out += f"{number} 0 obj{one}endobj\n".encode()
+    table = "".join(f"{place:010} 00000 n \n" for place in places)
+    count = len(objects) + 1
+    head = f"xref\n0 {count}\n0000000000 65535 f \n{table}trailer<</Root 1 0 R/Size {count}>>\n"
+    return out + f"{head}startxref\n{len(out)}\n%%EOF\n".encode()
+
+
+def _maps() -> list[bytes]:
+    blank = read_blank(forms()[0], "FL-110.pdf")
+    return [written(map_of(blank, "FL-110", "")).encode()]
+
+
 def _households() -> list[bytes]:
     return [path.read_bytes() for path in sorted(HOUSEHOLDS.glob("*.yaml"))]
 
@@ -325,6 +412,8 @@ TARGETS = {
     "facts": Target(_facts, _households),
     "tables": Target(_table, _tables),
     "case files": Target(_case_file, _case_files),
+    "blanks": Target(_blank, forms),
+    "maps of blanks": Target(_map, _maps),
     "sealed files": Target(_sealed, _heads),
     "sheet markup": Target(_markup, _encoded(SHEETS)),
     "own sheets": Target(_own_sheet, _encoded(OWN_SHEETS)),

@@ -12,7 +12,7 @@ from firstpaper.packet import build
 from tests.hostile.mangling import mangled, mangled_document
 from tests.hostile.targets import HERE, REFUSED, TAKEN, TARGETS, TODAY, fed
 
-MANGLED = {"facts": 40, "tables": 20, "case files": 80}
+MANGLED = {"facts": 40, "tables": 20, "case files": 80, "blanks": 80, "maps of blanks": 100}
 DRAFTED = 12
 
 

@@ -5,7 +5,7 @@ from typing import Any
 
 from firstpaper.blanks.blank import Blank, Box, Spot
 from firstpaper.blanks.filling import Entry, Filling
-from firstpaper.blanks.reading import full_name, inherited, lineage, on_state, opened, widgets
+from firstpaper.blanks.reading import full_name, inherited, lineage, on_state, opened, read_as_data, widgets
 
 SCALE = 2.0
 DARKER = 6.0
@@ -14,16 +14,16 @@ DARKER = 6.0
 
 def values(data: bytes, name: str) -> dict[tuple[str, str], str]:
     """What each field of a file holds: its text, or for a box "marked" or nothing."""
-    held: dict[tuple[str, str], str] = {}
-    for page in opened(data, name).pages:
-        for widget in widgets(page):
-            line = lineage(widget)
-            if inherited(line, "/FT") == "/Btn":
-                state = on_state(widget)
-                held[full_name(line), state] = "marked" if widget.get("/AS") == f"/{state}" and state else ""
-            else:
-                held[full_name(line), ""] = str(inherited(line, "/V") or "")
-    return held
+    with read_as_data(name):
+        return dict(_held(widget) for page in opened(data, name).pages for widget in widgets(page))
+
+
+def _held(widget: Any) -> tuple[tuple[str, str], str]:
+    line = lineage(widget)
+    if inherited(line, "/FT") != "/Btn":
+        return (full_name(line), ""), str(inherited(line, "/V") or "")
+    state = on_state(widget)
+    return (full_name(line), state), "marked" if widget.get("/AS") == f"/{state}" and state else ""
 
 
 def differences(

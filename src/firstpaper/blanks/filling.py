@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from firstpaper.blanks.blank import Blank, Spot
 from firstpaper.blanks.lettering import Lettering, TooLong, look
 from firstpaper.blanks.mapping import Map
-from firstpaper.blanks.reading import full_name, inherited, lineage, on_state, opened, widgets
+from firstpaper.blanks.reading import full_name, inherited, lineage, on_state, opened, read_as_data, widgets
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.filled import FilledForm
 from firstpaper.locale import _
@@ -118,10 +118,15 @@ def _why_not(spot: Spot | None, text: str) -> str:
 
 def filled_copy(data: bytes, name: str, what: Filling, *, flat: bool = False) -> tuple[bytes, Filling]:
     """The blank filled in, and what went in: an answer that does not fit its field is left out whole."""
+    with read_as_data(name):
+        reader = opened(data, name)
+        what = _that_fit(reader, what)
+        return _filled(reader, what, flat=flat), what
+
+
+def _filled(reader: "PdfReader", what: Filling, *, flat: bool) -> bytes:
     from pypdf import PdfWriter  # noqa: PLC0415 - slow to import
 
-    reader = opened(data, name)
-    what = _that_fit(reader, what)
     writer = PdfWriter(clone_from=reader)
     _leave_out(writer)
     entries = {entry.key: entry for entry in what.entries}
@@ -134,7 +139,7 @@ def filled_copy(data: bytes, name: str, what: Filling, *, flat: bool = False) ->
         del writer.root_object["/AcroForm"]
     out = BytesIO()
     writer.write(out)
-    return out.getvalue(), what
+    return out.getvalue()
 
 
 def _that_fit(reader: "PdfReader", what: Filling) -> Filling:

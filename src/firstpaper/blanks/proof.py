@@ -7,7 +7,7 @@ from typing import Any
 from firstpaper.blanks.blank import Box
 from firstpaper.blanks.mapping import Line, Map, edition_of
 from firstpaper.blanks.matching import Sure
-from firstpaper.blanks.reading import opened
+from firstpaper.blanks.reading import opened, read_as_data
 from firstpaper.blanks.wanted import Wanted, wanted
 from firstpaper.locale import _
 
@@ -16,6 +16,11 @@ SMALL, NARROW = 5.5, 30.0
 
 def proof(data: bytes, name: str, one: Map) -> bytes:
     """The pages of the blank, without its fields, with the words of what each would take drawn over them."""
+    with read_as_data(name):
+        return _proof(data, name, one)
+
+
+def _proof(data: bytes, name: str, one: Map) -> bytes:
     from pypdf import PdfReader, PdfWriter  # noqa: PLC0415 - slow to import
 
     writer = PdfWriter(clone_from=opened(data, name))

@@ -1,7 +1,9 @@
 """Reading a form that somebody brings. Whatever is in the file is data: no script in it is ever run."""
 
 import hashlib
-from collections.abc import Iterator, Mapping, Sequence
+import logging
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import replace
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
@@ -17,6 +19,7 @@ from firstpaper.blanks.errors import (
     OnlyXfa,
     TooMuch,
 )
+from firstpaper.errors import UserError
 from firstpaper.locale import _
 
 if TYPE_CHECKING:
@@ -37,65 +40,66 @@ READ_ONLY, MULTI_LINE, PASSWORD, RADIO, PUSH, COMB, RICH = (
 )
 MAY_FILL = 0b1_0000_1000
 """The permissions to change a file and to fill in its fields (ISO 32000-1, table 22: bits 4 and 9)."""
-Shape = Mapping[str, Any]
+_UNHEARD = logging.NullHandler()
+"""Takes what the library remarks on a broken file, which would else be put on the screen of the person."""
+
+
+@contextmanager
+def read_as_data(name: str) -> Iterator[None]:
+    """Takes every way in which a broken file can fail inside the block as NotAPdf.
+
+    A file is read bit by bit as it is asked for, and the libraries that do so raise nearly anything where
+    something in it is not what it should be.
+    """
+    try:
+        yield
+    except UserError:
+        raise
+    except Exception as broken:
+        raise NotAPdf(name=name) from broken
 
 
 def read_blank(data: bytes, name: str) -> Blank:
     """The form in these bytes; `name` is what messages call it. Raises the errors of `errors.py`."""
-    reader = opened(data, name)
-    pages = len(reader.pages)
-    found = phrases_of(data, name, pages)
-    spots = tuple(_placed(_spots(reader), found))
-    if not spots:
-        raise OnlyXfa(name=name) if _xfa(reader) else NoFields(name=name)
-    return Blank(hashlib.sha256(data).hexdigest(), pages, spots, found, tuple(_oddities(reader, spots)))
+    with read_as_data(name):
+        reader = opened(data, name)
+        pages = len(reader.pages)
+        found = phrases_of(data, pages)
+        spots = tuple(_placed(_spots(reader), found))
+        if not spots:
+            raise OnlyXfa(name=name) if _xfa(reader) else NoFields(name=name)
+        return Blank(hashlib.sha256(data).hexdigest(), pages, spots, found, tuple(_oddities(reader, spots)))
 
 
 def opened(data: bytes, name: str) -> "PdfReader":
     """The file, opened with an empty password where it wants one, and fit to be filled in."""
     from pypdf import PdfReader  # noqa: PLC0415 - slow to import
-    from pypdf.errors import PyPdfError  # noqa: PLC0415
 
     if len(data) > MOST_BYTES:
         raise TooMuch(name=name)
     if not data.lstrip()[:5] == b"%PDF-":
         raise NotAPdf(name=name)
-    try:
+    with read_as_data(name):
+        logging.getLogger("pypdf").addHandler(_UNHEARD)
         reader = PdfReader(BytesIO(data))
         if reader.is_encrypted and not reader.decrypt(""):
             raise Locked(name=name)
-        pages = len(reader.pages)
+        if len(reader.pages) > MOST_PAGES:
+            raise TooMuch(name=name)
         allowed = reader.user_access_permissions if reader.is_encrypted else None
-        signed = _signed(reader)
-    except (
-        PyPdfError,
-        ValueError,
-        TypeError,
-        KeyError,
-        AttributeError,
-        IndexError,
-        RecursionError,
-        OSError,
-    ) as broken:
-        raise NotAPdf(name=name) from broken
-    if pages > MOST_PAGES:
-        raise TooMuch(name=name)
-    if allowed is not None and not int(allowed) & MAY_FILL:
-        raise FillingForbidden(name=name)
-    if signed:
-        raise AlreadySigned(name=name)
-    return reader
+        if allowed is not None and not int(allowed) & MAY_FILL:
+            raise FillingForbidden(name=name)
+        if _signed(reader):
+            raise AlreadySigned(name=name)
+        return reader
 
 
-def phrases_of(data: bytes, name: str, pages: int) -> tuple[Phrase, ...]:
+def phrases_of(data: bytes, pages: int) -> tuple[Phrase, ...]:
     """The words printed on every page, as they are seen."""
     import pypdfium2  # noqa: PLC0415 - slow to import
 
-    try:
-        document = pypdfium2.PdfDocument(data, password="")
-        return tuple(phrase for number in range(pages) for phrase in _phrases_on(document, number))
-    except pypdfium2.PdfiumError as broken:
-        raise NotAPdf(name=name) from broken
+    document = pypdfium2.PdfDocument(data, password="")
+    return tuple(phrase for number in range(pages) for phrase in _phrases_on(document, number))
 
 
 def _phrases_on(document: Any, number: int) -> Iterator[Phrase]:
