@@ -35,6 +35,8 @@ CALLS = (
     "write",
     "ftruncate",
     "fsync",
+    "link",
+    "linkat",
     "rename",
     "renameat",
     "renameat2",
@@ -44,7 +46,7 @@ CALLS = (
     "mkdirat",
     "rmdir",
 )
-SHIMMED = ("write", "ftruncate", "fsync", "replace", "rename", "unlink", "mkdir", "rmdir")
+SHIMMED = ("write", "ftruncate", "fsync", "link", "replace", "rename", "unlink", "mkdir", "rmdir")
 OLD, NEW = "marble otter seven violins", "copper lantern ninety pears"
 QUICK = Cost(8 * 1024, 1, 1)
 SECRET = "Okafor"
@@ -160,12 +162,12 @@ class _Way:
         self.figures.kills += 1
         kind = f"{self.name}{', locked' if self.sealed else ''}"
         self.figures.by_command[kind] = self.figures.by_command.get(kind, 0) + 1
+        if self.words[0] == "unseal" and call.startswith("rename"):
+            _cases(folder)  # its new file has a name and no place yet: the next opening takes it away
         self._check(folder, f"{kind}: {call} {number}")
         return True
 
     def _check(self, folder: Path, where: str) -> None:
-        if self.words[0] == "unseal":  # its new file is open: the next opening of the old one takes it away
-            _cases(folder)
         for path in folder.glob("*.case"):
             if _open_beside(path):
                 self.figures.open_beside_locked += 1

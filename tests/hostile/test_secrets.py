@@ -73,6 +73,8 @@ def note(name, folder):
 def watch(event, args):
     if event == "open" and args[0] is not None and not isinstance(args[0], int):
         mode, flags = args[1] or "", args[2] or 0
+        if flags & getattr(os, "O_TMPFILE", -1) == getattr(os, "O_TMPFILE", 0):
+            return  # it has no name yet
         if any(c in mode for c in "wax+") or flags & (os.O_WRONLY | os.O_RDWR | os.O_CREAT):
             note(args[0], inside)
     elif event in ("os.rename", "os.link"):

@@ -7,15 +7,18 @@ handle, so that nobody can put another one in its place while we write, rename a
 
 import os
 import stat
-from contextlib import suppress
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from functools import partial
 from pathlib import Path
 from types import TracebackType
-from typing import Any, Self
+from typing import Any, BinaryIO, Self
 
 OWNER_ONLY = 0o600
 
 _HANDLES = os.open in os.supports_dir_fd and hasattr(os, "O_DIRECTORY")
 """Whether this system lets a program work inside a folder that it holds open."""
+_UNNAMED = getattr(os, "O_TMPFILE", 0)
 _NO_LINK = getattr(os, "O_NOFOLLOW", 0)
 _PLAIN = _NO_LINK | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)
 _AT_A_TIME = 1 << 20
@@ -72,9 +75,28 @@ class Folder:
         """Write a file that was not there before, for its owner alone, and bring it to the disk."""
         handle = self._open(name, os.O_WRONLY | os.O_CREAT | os.O_EXCL)
         with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
+            _write_through(file, data)
+
+    @contextmanager
+    def create_unnamed(self, name: str, data: bytes) -> Iterator[Callable[[], None]]:
+        """The same for a file that has no name until what is yielded gives it one; nothing else of it stays.
+
+        Killed before that, nothing is left in the folder. Where the system or the disk knows no file without
+        a name, it has the name from the start.
+        """
+        handle = self._open_unnamed()
+        try:
+            if handle is None:
+                self.create(name, data)
+            else:
+                with os.fdopen(handle, "wb", closefd=False) as file:
+                    _write_through(file, data)
+            yield partial(self._give_name, handle, name, data)
+        finally:
+            if handle is not None:
+                _let_go(handle)
+            with suppress(OSError):
+                self.wipe(name, name)
 
     def open_or_create(self, name: str) -> tuple[int, bool]:
         """A handle to read and write a plain file of our own, and whether it was not there before."""
@@ -128,6 +150,20 @@ class Folder:
             with suppress(OSError):
                 os.fsync(self._handle)
 
+    def _open_unnamed(self) -> int | None:
+        if _UNNAMED and self._handle is not None:
+            with suppress(OSError):
+                return os.open(".", _UNNAMED | os.O_WRONLY, OWNER_ONLY, dir_fd=self._handle)
+        return None
+
+    def _give_name(self, handle: int | None, name: str, data: bytes) -> None:
+        if handle is None:
+            return
+        try:
+            os.link(f"/proc/self/fd/{handle}", name, dst_dir_fd=self._handle, follow_symlinks=True)
+        except OSError:
+            self.create(name, data)
+
     def _open(self, name: str, flags: int) -> int:
         return os.open(*self._at(name), flags | _PLAIN, OWNER_ONLY, **self._inside())
 
@@ -140,6 +176,20 @@ class Folder:
     def _is_ours(self, told: os.stat_result) -> bool:
         """Ours, or as everything in the folder is: a memory stick gives all its files to one account."""
         return _is_mine(told) or told.st_uid == self._owner
+
+
+def _write_through(file: BinaryIO, data: bytes) -> None:
+    file.write(data)
+    file.flush()
+    os.fsync(file.fileno())
+
+
+def _let_go(handle: int) -> None:
+    """Close a file that had no name, its bytes overwritten where it never got one."""
+    with suppress(OSError):
+        if not os.fstat(handle).st_nlink:
+            overwrite(handle)
+    os.close(handle)
 
 
 def overwrite(handle: int) -> None:

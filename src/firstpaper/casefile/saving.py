@@ -1,7 +1,7 @@
 """Writing a file so that a crash, a full disk or a pulled stick leaves the old one whole.
 
-The new bytes go to a temporary file in the same folder and reach the disk before the temporary file
-takes the place of the old one, in one step. Files are readable by their owner alone.
+The new bytes go to a file without a name, where the system knows such, and reach the disk before that file
+gets a temporary name and takes the place of the old one, in one step. Files are for their owner alone.
 """
 
 import errno
@@ -39,13 +39,8 @@ def replacement(path: Path, data: bytes) -> Iterator[Callable[[], None]]:
     target = real(path)
     temporary = nameless(target.name)
     try:
-        with Folder(target.parent) as folder:
-            try:
-                folder.create(temporary, data)
-                yield partial(_take_the_place, folder, target.name, temporary)
-            finally:
-                with suppress(OSError):
-                    folder.wipe(temporary, temporary)
+        with Folder(target.parent) as folder, folder.create_unnamed(temporary, data) as give_name:
+            yield partial(_take_the_place, folder, target.name, temporary, give_name)
     except OSError as error:
         raise explained(error, path) from error
 
@@ -84,7 +79,8 @@ def _prefix(name: str) -> str:
     return f".case-{zlib.crc32(os.fsencode(name)):08x}-"
 
 
-def _take_the_place(folder: Folder, name: str, temporary: str) -> None:
+def _take_the_place(folder: Folder, name: str, temporary: str, give_name: Callable[[], None]) -> None:
+    give_name()
     folder.replace(name, by=temporary)
     folder.to_disk()
 
