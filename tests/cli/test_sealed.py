@@ -376,7 +376,7 @@ def test_the_process_list_shows_no_passphrase_and_no_answer(at: Begin, sealed: P
     sitting.wait(OPEN)
     process = Path(f"/proc/{sitting.child.pid}")
     sitting.child.sendline(PASSPHRASE)
-    sitting.child.expect_exact([PROMPT, pexpect.EOF])
+    sitting.child.expect_exact([PROMPT, "Enter to leave: ", pexpect.EOF])
     shown = process.joinpath("cmdline").read_bytes() if process.exists() else b""
     assert PASSPHRASE.encode() not in shown
     assert b"Okafor" not in shown
@@ -440,6 +440,21 @@ def test_what_is_typed_before_the_prompt_of_a_locked_file_does_not_show(
         assert not shows(terminal)
         show_again()
         assert shows(terminal)
+
+
+@pytest.mark.parametrize(
+    "words", [["seal", "home.case"], ["ask", "--seal"], ["packet", "home.case", "--seal"]]
+)
+def test_nor_does_what_is_typed_before_a_new_passphrase_is_asked_for(
+    words: list[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ours, theirs = os.openpty()
+    with os.fdopen(ours, "rb"), os.fdopen(theirs, "r") as terminal:
+        monkeypatch.setattr("sys.stdin", terminal)
+        monkeypatch.chdir(tmp_path)
+        hide_what_is_typed(words)
+        assert not shows(terminal)
+        show_again()
 
 
 def shows(terminal: TextIO) -> bool:

@@ -1,8 +1,9 @@
 """Keep a passphrase off the screen that is typed before its prompt has appeared.
 
 The system shows what is typed until a program tells it not to, and a busy computer may take seconds to reach
-the prompt. So where a locked file is named, showing is turned off before anything is loaded, and on again
-before the first question whose answer may be seen. Whatever was typed too early is thrown away by the prompt.
+the prompt. So where a locked file is named, or one is to be locked, showing is turned off before anything is
+loaded, and on again before the first question whose answer may be seen. Whatever was typed too early is
+thrown away by the prompt.
 """
 
 import atexit
@@ -26,8 +27,9 @@ _before: list[Any] = []
 
 
 def hide_what_is_typed(arguments: Sequence[str]) -> None:
-    """Show nothing of what is typed from now on, where one of the files named is locked."""
-    if termios is None or not any(map(_is_locked, (*arguments, HOME))):
+    """Show nothing of what is typed from now on, where one of the files named is locked or is to be."""
+    asked = arguments[:1] == ["seal"] or "--seal" in arguments
+    if termios is None or not (asked or any(map(_is_locked, (*arguments, HOME)))):
         return
     with suppress(OSError, ValueError, AttributeError, termios.error):
         modes = termios.tcgetattr(sys.stdin.fileno())
