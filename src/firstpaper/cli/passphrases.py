@@ -6,6 +6,7 @@ passphrase is never an argument and never an environment variable, because other
 
 import re
 from collections.abc import Iterator
+from contextlib import contextmanager
 from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -89,6 +90,7 @@ class Passphrases:
         self._terminal = terminal
         self._source = source
         self._lines = self._lines_of(source) if source is not None else None
+        self._told_of_locks = False
         self._shared: list[str] | None = None
         self._for_all: str | None = None
 
@@ -127,6 +129,17 @@ class Passphrases:
         if self._shared is not None and typed:
             self._shared.insert(0, typed)
         return typed
+
+    @contextmanager
+    def opening(self, path: Path, *, begin: bool = False) -> "Iterator[OpenCase]":
+        """The case file held open for writing; told once where its folder cannot keep two windows apart."""
+        from firstpaper.casefile import OpenCase
+
+        with OpenCase(path, begin=begin, passphrases=self.tries(path)) as opened:
+            if opened.alone and not self._told_of_locks:
+                self._terminal.say(no_locks_words())
+                self._told_of_locks = True
+            yield opened
 
     def given(self) -> tuple[str, ...]:
         """The passphrases of a file or pipe, for many cases alike; none where a person would be asked."""
@@ -223,6 +236,14 @@ def new_seal(passphrase: str) -> "Seal":
     from firstpaper.casefile.sealing import Seal
 
     return Seal.new(passphrase)
+
+
+def no_locks_words() -> str:
+    """What to know of a folder without locks."""
+    return _(
+        "This folder cannot keep two windows apart by itself. Open this case file in one window only, and on "
+        "one computer only."
+    )
 
 
 def how_to_choose() -> str:

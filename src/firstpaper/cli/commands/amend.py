@@ -51,15 +51,14 @@ def amend(
 
 
 def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase
     from firstpaper.cli.reviewing import still_open
     from firstpaper.facts.amending import begun_from, replaced_by
 
     if new.exists():
         raise AlreadyThere(path=new)
-    with OpenCase(earlier, passphrases=passphrases.tries(earlier)) as first:
+    with passphrases.opening(earlier) as first:
         case, same_seal = begun_from(first.case, earlier.name), first.seal
-        with OpenCase(new, begin=True) as opened:
+        with passphrases.opening(new, begin=True) as opened:
             if same_seal:
                 opened.seal_with(same_seal)
             lock_if_wanted(opened, passphrases, seal)

@@ -54,11 +54,10 @@ def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphras
 
 
 def _sit_down(terminal: Terminal, path: Path, day: date, begun: Begun, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase
     from firstpaper.cli.interview import Interview
     from firstpaper.intake import next_question
 
-    with OpenCase(path, begin=True, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path, begin=True) as opened:
         if opened.new and begun.defaults:
             from firstpaper.cli.facts_files import FactsFile
 
@@ -113,13 +112,6 @@ def _greet(terminal: Terminal, opened: "OpenCase") -> None:
         terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
     if opened.tidied:
         terminal.say(tidied_words(opened.tidied))
-    if opened.alone:
-        terminal.say(
-            _(
-                "This folder cannot keep two windows apart by itself. Open this case file in one window "
-                "only, and on one computer only."
-            )
-        )
     if not opened.new:
         terminal.say(_("Welcome back. We go on where you stopped."))
 

@@ -98,12 +98,11 @@ class Changes:
 
     def of(self, path: Path) -> Result:
         """Change the case at `path`."""
-        from firstpaper.casefile import OpenCase
         from firstpaper.cli.interview import Interview
 
         if not self.what and not self.terminal.interactive:
             raise AnswerNeeded
-        with OpenCase(path, passphrases=self.passphrases.tries(path)) as opened:
+        with self.passphrases.opening(path) as opened:
             if any("=" in word for word in self.what):
                 return _changed(opened, self.what, self.day)
             interview = Interview(self.terminal, opened, self.day)

@@ -132,9 +132,8 @@ def _now(case: "Case", day: date) -> str:
 
 def _tied_to_calendar(path: Path, passphrases: Passphrases) -> "Case":
     """The facts, with the random word that a calendar knows the case by; drawn and saved the first time."""
-    from firstpaper.casefile import OpenCase
 
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path) as opened:
         if opened.case.record.calendar_id is None:
             tied = opened.case.with_fact("record.calendar_id", _random_word())
             opened.keep(opened.file.with_case(tied))

@@ -153,9 +153,8 @@ class Entry:
         """Take the facts into the case at `path`, or show what that would change."""
         if self.wanted.dry_run:
             return self._shown(path)
-        from firstpaper.casefile import OpenCase
 
-        with OpenCase(path, begin=self.begins, passphrases=self.passphrases.tries(path)) as opened:
+        with self.passphrases.opening(path, begin=self.begins) as opened:
             read, case = self._after(opened.case, new=opened.new)
             found = _differences(opened.case, case)
             if not self._may_replace(path, found):

@@ -97,12 +97,11 @@ def _list(path: Path, on: date, passphrases: Passphrases) -> Result:
 
 
 def _take_out(path: Path, name: str, on: date, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase
     from firstpaper.cli.recording import named_event
     from firstpaper.intake.events import happened_already, without_event
 
     topic = named_event(name)
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path) as opened:
         before = opened.case
         if not happened_already(topic, before):
             raise NotRecorded(name=topic.name)
@@ -117,14 +116,13 @@ def _take_out(path: Path, name: str, on: date, passphrases: Passphrases) -> Resu
 def _record(
     terminal: Terminal, path: Path, name: str | None, given: list[str], on: date, passphrases: Passphrases
 ) -> Result:
-    from firstpaper.casefile import OpenCase
     from firstpaper.cli.recording import EventNeeded, event_names, named_event
     from firstpaper.cli.terminal import Left
 
     topic = named_event(name) if name else None
     if topic is None and not terminal.interactive:
         raise EventNeeded(what=", ".join(event_names()))
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path) as opened:
         before = opened.case
         try:
             topic, after = _told(terminal, before, topic, given, on)

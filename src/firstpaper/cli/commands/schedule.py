@@ -132,12 +132,11 @@ def _put_table(case: "Case", group: str, path: Path) -> None:
 def _work(
     terminal: Terminal, path: Path, action: str, words: list[str], on: date, passphrases: Passphrases
 ) -> Result:
-    from firstpaper.casefile import OpenCase
     from firstpaper.cli import listed_words
     from firstpaper.cli.terminal import Left
 
     taken_out: list[str] = []
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path) as opened:
         before, rows, given = opened.case, (), [word for word in words if "=" in word]
         try:
             rows = _rows(opened.case, action, [word for word in words if "=" not in word])

@@ -19,9 +19,8 @@ def seal(
 
 
 def _seal(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase
 
-    with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+    with passphrases.opening(path) as opened:
         if opened.sealed:
             terminal.say(_("This file is locked already. You can give it another passphrase."))
         if opened.tidied:

@@ -18,12 +18,12 @@ def undo(
 
 
 def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
-    from firstpaper.casefile import OpenCase, bring_back
+    from firstpaper.casefile import bring_back
     from firstpaper.casefile.errors import CopyKept
     from firstpaper.cli.mending import take_back
 
     try:
-        with OpenCase(path, passphrases=passphrases.tries(path)) as opened:
+        with passphrases.opening(path) as opened:
             keys, said = take_back(opened)
             return Result(data={"changed": list(keys), "mended": False}, text=said)
     except CopyKept as kept:

@@ -17,9 +17,8 @@ def unseal(
 
 
 def _unseal(terminal: Terminal, path: Path, passphrase_from: str | None) -> Result:
-    from firstpaper.casefile import OpenCase
 
-    with OpenCase(path, passphrases=Passphrases(terminal, passphrase_from).tries(path)) as opened:
+    with Passphrases(terminal, passphrase_from).opening(path) as opened:
         if not opened.sealed:
             return Result(
                 data={"sealed": False}, text=_("This file has no passphrase, so nothing was changed.")
