@@ -27,7 +27,7 @@ from firstpaper.casefile.sealing import check_whole
 from firstpaper.cli.terminal import wrapped
 from firstpaper.errors import UserError
 from firstpaper.facts import Case, Day
-from firstpaper.forms import filledforms
+from firstpaper.forms import filled_forms
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.intake import (
     AnswerRefused,
@@ -255,7 +255,7 @@ def _map(data: bytes) -> Met:
 
 @cache
 def _item() -> ItemAnswer:
-    return filledforms(_brief().case, TODAY)[0].items[0]
+    return filled_forms(_brief().case, TODAY)[0].items[0]
 
 
 @cache

@@ -1,5 +1,6 @@
 """Blanks that are broken inside are refused in words, and what a library says of them is not heard."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -26,8 +27,13 @@ def test_a_form_broken_inside_is_refused_in_words(broken: tuple[bytes, bytes]) -
         read_blank(good.replace(*broken), "FL-110.pdf")
 
 
-def test_what_a_library_remarks_on_a_broken_file_is_not_heard(tmp_path: Path) -> None:
-    (tmp_path / "FL-110.pdf").write_bytes(forms()[0].replace(b"startxref", b"startxrefs"))
+def test_what_a_library_remarks_on_a_broken_file_is_not_heard(
+    tmp_path: Path, caplog: pytest.LogCaptureFixture
+) -> None:
+    odd = re.sub(rb"startxref\n\d+", b"startxref\n1", forms()[0])
+    read_blank(odd, "FL-110.pdf")
+    assert caplog.records, "so that there is something to hear"
+    (tmp_path / "FL-110.pdf").write_bytes(odd)
     ran = run_in(tmp_path, "blank", "FL-110.pdf")
-    assert ran.exit == 2, "so that there is something to remark on"
-    assert ran.err.startswith("FL-110.pdf is no PDF that can be read")
+    assert ran.exit == 0
+    assert not ran.err
