@@ -56,6 +56,11 @@ def test_cleaning(typed: str, kept: str) -> None:
     assert name.validate_python(typed) == kept
 
 
+@pytest.mark.parametrize("mark", ["\u2018", "\u2019", "\u02bc", "\u00b4", "`", "'"])
+def test_a_name_has_one_kind_of_apostrophe(mark: str) -> None:
+    assert NAME.validate_python(f"Sean O{mark}Neil") == "Sean O'Neil"
+
+
 def test_a_paragraph_keeps_its_lines() -> None:
     assert paragraph.validate_python("One\r\ntwo\rthree\n\nfour\x1b[2J") == "One\ntwo\nthree\n\nfour"
 

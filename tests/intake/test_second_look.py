@@ -22,6 +22,8 @@ SLIPS = {
     "petitioner.phone": ("jose@", "no phone"),
     "petitioner.email": ("jose@", "@example.org", "jose"),
     "dates.married_place": ("3/15/26", "the 14th of june 2012"),
+    "dates.married_on": ("June 2016", "2016", "about 2016"),
+    "child.1.born_on": ("March 2019",),
     "support.other": ("firstpaper packet new.case --amends mine.case",),
 }
 MEANT = {
@@ -29,6 +31,8 @@ MEANT = {
     "petitioner.phone": ("(559) 555-0142", "none"),
     "petitioner.email": ("maria.soto@example.org",),
     "dates.married_place": ("Fresno County, California",),
+    "dates.married_on": ("6/14/2016", "about 6/14/2016", "don't know"),
+    "residence.petitioner.state_since": ("2009",),
     "support.other": ("Two years of support",),
     "respondent.name": ("don't know",),
 }

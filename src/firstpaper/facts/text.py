@@ -43,8 +43,21 @@ def clean(value: object) -> object:
 _NEVER = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
 
 
+def in_latin_letters(text: str) -> bool:
+    """Whether all its letters are Latin ones, accents or not."""
+    return all("LATIN" in unicodedata.name(letter, "") for letter in text if letter.isalpha())
+
+
 def _one_line(text: str) -> str:
     return " ".join(text.split())
+
+
+def _one_apostrophe(text: str) -> str:
+    """The apostrophe of a keyboard for all that stand for it, so that a name is spelled in one way."""
+    return text.translate(_APOSTROPHES)
+
+
+_APOSTROPHES = dict.fromkeys(map(ord, "\u2018\u2019\u02bc\u00b4`"), "'")
 
 
 def _no_social_security_number(text: str) -> str:
@@ -93,10 +106,19 @@ _NO_SOCIAL_SECURITY = AfterValidator(_no_social_security_number)
 _NO_LONG_NUMBER = AfterValidator(_no_long_number)
 _NOT_EMPTY = AfterValidator(_not_empty)
 
+_ONE_APOSTROPHE = AfterValidator(_one_apostrophe)
+
 Name = Annotated[
-    str, _CLEAN, _LINE, _no_longer_than(LONGEST_NAME), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER, _NOT_EMPTY
+    str,
+    _CLEAN,
+    _LINE,
+    _ONE_APOSTROPHE,
+    _no_longer_than(LONGEST_NAME),
+    _NO_SOCIAL_SECURITY,
+    _NO_LONG_NUMBER,
+    _NOT_EMPTY,
 ]
-"""The name of a person or a place, on one line."""
+"""The name of a person or a place, on one line, with one kind of apostrophe."""
 
 Line = Annotated[str, _CLEAN, _LINE, _no_longer_than(LONGEST_LINE), _NO_SOCIAL_SECURITY, _NO_LONG_NUMBER]
 """One line of free text; empty means that the person answered "nothing"."""

@@ -1,12 +1,12 @@
 """Answers that look like a slip of the hand. They are asked about once, and kept where they are meant so."""
 
 import re
-import unicodedata
 from typing import Any
 
-from firstpaper.facts import DONT_KNOW, known
+from firstpaper.facts import DONT_KNOW, Day, known
 from firstpaper.facts.choices import Danger
 from firstpaper.facts.people import Address
+from firstpaper.facts.text import in_latin_letters
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import general
 from firstpaper.intake.reading.dates import begins_like_a_day
@@ -15,6 +15,7 @@ from firstpaper.locale import _
 
 NAMES = frozenset({"petitioner.name", "respondent.name", "requests.former_name", "child.*.name"})
 WHERE_SOMEBODY_SLEEPS = frozenset({"petitioner.mailing", "child.*.address"})
+SWORN_DAYS = frozenset({"dates.married_on", "dates.registered_on", "child.*.born_on"})
 PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
 
 _RELATION = re.compile(
@@ -40,7 +41,7 @@ def _name(_one: Asked, value: Any) -> str | None:
         return _("The court needs the name itself, as it stands on an ID: {name}.").format(name=name)
     if any(character.isdigit() for character in name):
         return _("There is a number in that name: {name}.").format(name=name)
-    if not all("LATIN" in unicodedata.name(letter, "") for letter in name if letter.isalpha()):
+    if not in_latin_letters(name):
         return _(
             "The court reads names in Latin letters. Type it as in a passport or on an ID card: {name}."
         ).format(name=name)
@@ -57,6 +58,16 @@ def _name(_one: Asked, value: Any) -> str | None:
 def _one_case(name: str) -> bool:
     """Whether it is written in small letters only, or in capitals only."""
     return len(name) > _LONGEST_ABBREVIATION and (name.islower() or name.isupper())
+
+
+def _part_of_a_day(_one: Asked, value: Any) -> str | None:
+    """A day of which a part is missing, where the petition is sworn to the whole."""
+    if not isinstance(value, Day) or value.whole:
+        return None
+    return _(
+        "The petition asks for the whole date. A certificate, a photo or somebody in the family may know it. "
+        "If nobody does, keep it as it is."
+    )
 
 
 def _phone(_one: Asked, value: Any) -> str | None:
@@ -96,6 +107,7 @@ def _is_box(street: str) -> bool:
 _LOOKS = {
     **dict.fromkeys(NAMES, _name),
     **dict.fromkeys(PLACES, _place),
+    **dict.fromkeys(SWORN_DAYS, _part_of_a_day),
     **dict.fromkeys(WHERE_SOMEBODY_SLEEPS, _address),
     "petitioner.phone": _phone,
     "petitioner.email": _email,

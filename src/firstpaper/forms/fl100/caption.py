@@ -19,7 +19,9 @@ from firstpaper.forms.saying import (
     written,
     written_petitioner,
 )
+from firstpaper.law.county_words import right_from
 from firstpaper.law.measures.venue import Venue, VenueTest, venue_of
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 LINES = {
@@ -115,11 +117,11 @@ def _county(case: Case, on: date) -> Answer:
     if stands and stands.test is VenueTest.WEDDING and not stands.right:
         must = _("By your answers it must be the county where you married. Change the county first.")
         return not_before_advice("cap.county", must, "court.county")
-    because, authority = _county_words(case, stands)
+    because, authority = _county_words(case, stands, on)
     return written(case, "cap.county", "court.county", because, authority)
 
 
-def _county_words(case: Case, stands: Venue | None) -> tuple[str, str]:
+def _county_words(case: Case, stands: Venue | None, on: date) -> tuple[str, str]:
     test, right = (stands.test, stands.right) if stands else (None, None)
     if test is VenueTest.WEDDING:
         return _("The county where you married."), "Fam. Code 2320(b)(2)"
@@ -129,7 +131,8 @@ def _county_words(case: Case, stands: Venue | None) -> tuple[str, str]:
         Union.PARTNERS_CALIFORNIA,
     ):
         return _home_words(right), "Code Civ. Proc. 395(a)"
-    return _three_months_words(right), "Fam. Code 2320(a); Code Civ. Proc. 395(a)"
+    because = spaced((_three_months_words(right), right_from(case, on) if right is False else ""))
+    return because, "Fam. Code 2320(a); Code Civ. Proc. 395(a)"
 
 
 def _home_words(right: bool | None) -> str:

@@ -84,6 +84,7 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
 
 
 def _said(case: Case, on: date, words: str) -> Iterator[Answer]:
-    missing = bool(known(case.support.grown)) and not known(case.support.grown_who)
-    for answer in line_of_words(BOX, WORDS, words, attachment_page(case, on)):
+    grown = bool(known(case.support.grown))
+    missing = grown and not known(case.support.grown_who)
+    for answer in line_of_words(BOX, WORDS, words, attachment_page(case, on), ours=grown):
         yield flagged(case, answer, "support.grown_who") if missing else answer

@@ -17,15 +17,19 @@ def page_of_words(case: Case, item: str, title: str, words: str | None, line: It
     return attachment(case, item, title, (asks, *paragraphs(words)))
 
 
-def line_of_words(box: str, concept: str, words: str, page: Attachment | None) -> Iterator[Answer]:
-    """The box, and its line: the words themselves, or where to find them."""
+def line_of_words(
+    box: str, concept: str, words: str, page: Attachment | None, *, ours: bool = False
+) -> Iterator[Answer]:
+    """The box, and its line: the words themselves, or where to find them. `ours` were put by us."""
     label = page.label if page else ""
-    yield mark(box, _("You want to add something in your own words."), continues=label)
+    own = _("You want to add something in your own words.")
+    yield mark(box, _("You ask for more than the boxes say.") if ours else own, continues=label)
     if page:
-        too_long = _("Your words are too long for the line. They are on {label}.").format(label=label)
+        too_long = _("The words are too long for the line. They are on {label}.").format(label=label)
         yield write(concept, see(page), too_long, _("common practice"), continues=label)
     else:
-        yield write(concept, words, _("Your own words. They fit on the line."))
+        fits = _("It asks for what you told us of.") if ours else _("Your own words. They fit on the line.")
+        yield write(concept, words, fits)
 
 
 def paragraphs(words: str) -> tuple[str, ...]:

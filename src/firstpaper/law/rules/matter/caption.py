@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Union
+from firstpaper.facts.text import in_latin_letters
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -49,6 +50,7 @@ def _each(case: Case) -> Iterator[Found]:
     yield from _unions(case)
     yield from _kind(case)
     yield from _names(case)
+    yield from _letters(case)
     if known(case.matter.kind) and known(case.matter.unions):
         yield Found(
             Outcome.MET,
@@ -131,6 +133,23 @@ def _names(case: Case) -> Iterator[Found]:
             _("If it is not a slip, add what tells you apart, such as a middle name."),
             facts=NAMES,
         )
+
+
+def _letters(case: Case) -> Iterator[Found]:
+    """Names in letters that the court's forms do not take."""
+    children = (f"child.{number}.name" for number in range(1, len(case.child) + 1))
+    for key in (*NAMES, *children, "requests.former_name"):
+        name = known(case.fact(key))
+        if name and not in_latin_letters(name):
+            yield Found(
+                Outcome.NOT_MET,
+                Weight.LOOK_AGAIN,
+                _("The court reads names in Latin letters, and this one has others: {name}.").format(
+                    name=name
+                ),
+                _("Write it as it stands in a passport or on an ID card of this country."),
+                facts=(key,),
+            )
 
 
 def _need(says: str, do: str, key: str, weight: Weight) -> Found:

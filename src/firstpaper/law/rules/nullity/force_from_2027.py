@@ -44,21 +44,21 @@ def force_from_2027(case: Case, on: date) -> Found | None:
     if limit.last_day is None or limit.rolled is None:
         return None
     if allowed.value:
-        return None if limit.may_file else _ask_permission(limit, limit.last_day)
+        return None if limit.may_file else _ask_permission(limit, limit.last_day, allowed.since)
     begins = _begins(allowed)
     if begins is None:
         return None
     return _beforehand(limit, limit.rolled, begins) if limit.may_file else _wait(limit, begins)
 
 
-def _ask_permission(limit: Limit, last_day: date) -> Found:
+def _ask_permission(limit: Limit, last_day: date, begins: date) -> Found:
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Four years after the wedding was {day}. A petition for force filed after that can go on only if "
-            "the court gives permission for a good reason."
-        ).format(day=spell_date(last_day)),
+            "Four years after the wedding was {day}. Since {begins}, a petition for force filed after that "
+            "can go on, but only if the court gives permission for a good reason."
+        ).format(day=spell_date(last_day), begins=spell_date(begins)),
         _("Ask how to ask for permission, and on which form. {help}").format(help=help_first()),
         facts=limit.facts,
         dates={"last_day": last_day},

@@ -5,12 +5,14 @@ from datetime import date
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.law.county_words import right_from
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import SPOUSES, residence_key, spouse_residence
 from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import county_of_filing, named_county
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 WHERE_THEY_LIVE = tuple(residence_key(who, "lives") for who in SPOUSES)
@@ -138,7 +140,7 @@ def _three_months(case: Case, on: date, right: bool | None) -> Found:
     return Found(
         outcome=Outcome.CLOSE if _close(case, on) else Outcome.NOT_MET,
         weight=Weight.LOOK_AGAIN,
-        says=says.format(county=county),
+        says=spaced((says.format(county=county), right_from(case, on))),
         do=_("Wait, or file in a county where one of you has lived long enough."),
         facts=(*facts, *WHERE_THEY_LIVE),
     )

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import date
 
-from firstpaper.counting import MissingDay, add_months, short_date
+from firstpaper.counting import MissingDay, add_months, short_date, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind
 from firstpaper.law.authority import Certainty
@@ -73,7 +73,7 @@ def dissolution(case: Case, on: date) -> Found | None:
         return _does_not_fit(looked)
     if looked.open_parts:
         return _open(looked)
-    return _fits(looked) if limits_known(on) else _limits_not_known(looked)
+    return _fits(looked) if limits_known(on) else _limits_not_known(looked, on)
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,14 +189,14 @@ def _open(looked: _Looked) -> Found:
     )
 
 
-def _limits_not_known(looked: _Looked) -> Found:
+def _limits_not_known(looked: _Looked, on: date) -> Found:
     return looked.found(
         Outcome.NEED_TO_KNOW,
         Weight.LOOK_AGAIN,
         _(
-            "All but the money limits fits the short kind of divorce. The limits for that day were not "
-            "published when we last looked."
-        ),
+            "All but the money limits fits the short kind of divorce. The limits for a filing on {day} were "
+            "not published when we last looked."
+        ).format(day=spell_date(on)),
         _("Look at the limits printed on form FL-800, or ask the court's self-help center."),
         Certainty.UNCONFIRMED,
     )
