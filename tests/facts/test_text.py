@@ -58,7 +58,7 @@ def test_cleaning(typed: str, kept: str) -> None:
 
 @pytest.mark.parametrize("mark", ["\u2018", "\u2019", "\u02bc", "\u00b4", "`", "'"])
 def test_a_name_has_one_kind_of_apostrophe(mark: str) -> None:
-    assert NAME.validate_python(f"Sean O{mark}Neil") == "Sean O'Neil"
+    assert name.validate_python(f"Sean O{mark}Neil") == "Sean O'Neil"
 
 
 def test_a_paragraph_keeps_its_lines() -> None:
