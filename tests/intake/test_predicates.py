@@ -276,8 +276,8 @@ HOLDS: tuple[Example, ...] = (
     ("gives_up_own_support", "end", {"support.petitioner": "end"}),
     ("speaks_of_support", "kept open", {"support.respondent": "reserve"}),
     ("only_keeps_support_open", "kept open", {"support.respondent": "reserve"}),
-    ("asks_for_support", "for the filer", {"support.petitioner": "ask"}),
-    ("asks_for_support", "for the other", {"support.respondent": "ask"}),
+    ("speaks_of_support", "for the filer", {"support.petitioner": "ask"}),
+    ("speaks_of_support", "for the other", {"support.respondent": "ask"}),
     ("lists_separate_property", "list", {"property.separate_how": "list"}),
     ("signed_a_paper", "agreement", {"people.special": ["agreement"]}),
     (
@@ -547,7 +547,6 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("gives_up_own_support", "ends the other's", {"support.respondent": "end"}),
     ("speaks_of_support", "ends it", {"support.petitioner": "end", "support.respondent": "say_nothing"}),
     ("only_keeps_support_open", "asks", {"support.respondent": "ask", "support.petitioner": "reserve"}),
-    ("asks_for_support", "reserve", {"support.petitioner": "reserve", "support.respondent": "say_nothing"}),
     ("lists_separate_property", "kinds only", {"property.separate_how": "classes"}),
     ("signed_a_paper", "none", {"people.special": []}),
     (

@@ -103,12 +103,13 @@ def test_words_that_stay_are_announced_by_what_to_do() -> None:
 
 
 def test_a_rule_that_falls_silent_is_announced_too() -> None:
-    filer = PLAIN["residence"]["petitioner"] | {"county_since": "2026-10-10"}  # safe on a Monday
+    came = {"county_since": "2026-10-10", "previous_county": "Kern", "previous_county_until": "2026-10-09"}
+    filer = PLAIN["residence"]["petitioner"] | came  # safe on a Monday
     moved = PLAIN | {"residence": PLAIN["residence"] | {"petitioner": filer}}
-    silent = announced(moved)["dates.filing_day", date(2027, 1, 11)]
+    silent = announced(moved)["residence.moved_county", date(2027, 1, 11)]
     assert silent.after == ()
     assert silent.lighter
-    assert silent.title == "The day of the filing"
+    assert silent.title == "Moved from one county to another"
     assert silent.says == "From Monday, January 11, 2027: There is nothing more to watch here."
 
 

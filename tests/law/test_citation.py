@@ -8,6 +8,7 @@ site (from memory).
 import ast
 import re
 from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -178,3 +179,37 @@ def test_every_code_of_the_state_leads_to_its_official_text() -> None:
         for section in codes[cite].entries:
             number = section.partition(" (")[0]
             assert codes[cite].source(section).address.endswith(f"lawCode={letters}&sectionNum={number}.")
+
+
+def _every_citation() -> Iterator[str]:
+    """All texts that cite, those of the explanations among them, which name several at once."""
+    for find in (in_code, in_data, in_templates):
+        yield from (text for _place, text in find())
+    for path in SOURCE.rglob("*.yaml"):
+        yield from _listed(yaml.safe_load(path.read_text("utf-8")))
+
+
+def _listed(shape: Any) -> Iterator[str]:
+    if isinstance(shape, dict):
+        for name, value in shape.items():
+            if name in ("cites", "cite"):
+                yield from [value] if isinstance(value, str) else value
+            yield from _listed(value)
+    elif isinstance(shape, list):
+        for each in shape:
+            yield from _listed(each)
+
+
+def _cited(texts: Iterator[str]) -> Iterator[str]:
+    for text in texts:
+        with suppress(CitationError):  # the name of a code at the head of its file is no citation
+            yield from (one.source.cite for one in cited(text))
+
+
+def test_every_authority_is_cited_somewhere_and_an_opinion_may_be_named_in_a_sentence() -> None:
+    used = set(_cited(_every_citation()))
+    said = " ".join(" ".join(path.read_text("utf-8").split()) for path in SOURCE.rglob("*.py"))
+
+    unused = [one.cite for one in all_sources() if one.cite not in used]
+    assert [cite for cite in unused if not (" v. " in cite or "In re " in cite)] == []
+    assert [cite for cite in unused if cite.partition(" (")[0] not in said] == []

@@ -49,7 +49,6 @@ def _phrases() -> Mapping[str, str]:
         **_homes_of_the_children(),
         **_nullity(),
         "gives_up_own_support": _("you chose to end your own right to support"),
-        "asks_for_support": _("you ask for support for one of you"),
         "speaks_of_support": _("you ask for support for one of you, or keep it open"),
         "told_of_no_paper": _("the interview was told of no paper about property that you two signed"),
         "signed_a_paper": _("you two signed a paper about property or support"),

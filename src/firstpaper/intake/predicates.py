@@ -421,20 +421,16 @@ def a_grown_child_needs_support(case: Case) -> bool:
     return has_grown_children(case) and bool(_several(case, "support.grown"))
 
 
-def asks_for_support(case: Case) -> bool:
-    """The filer asks for an order that one of the two pay support to the other."""
-    return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
-
-
 def speaks_of_support(case: Case) -> bool:
     """The filer asks for support for one of the two, or keeps it open."""
     told = (known(case.support.petitioner), known(case.support.respondent))
-    return asks_for_support(case) or SupportChoice.RESERVE in told
+    return _asks_for_support(case) or SupportChoice.RESERVE in told
 
 
 def only_keeps_support_open(case: Case) -> bool:
     """The filer keeps support open and asks for none, so hardly anybody has more to say about it."""
-    return not asks_for_support(case)
+    told = (known(case.support.petitioner), known(case.support.respondent))
+    return SupportChoice.RESERVE in told and SupportChoice.ASK not in told
 
 
 def signed_a_paper(case: Case) -> bool:
@@ -454,7 +450,7 @@ def asks_for_money_from_somebody_away(case: Case) -> bool:
     away = known(case.residence.respondent.lives) in AWAY
     divides = known(case.property.community_how) not in (None, CommunityHow.NONE)
     fees = known(case.requests.fees) not in (None, Fees.NOT_ASKED)
-    return away and (asks_for_support(case) or has_minor_children_together(case) or divides or fees)
+    return away and (_asks_for_support(case) or has_minor_children_together(case) or divides or fees)
 
 
 def lists_separate_property(case: Case) -> bool:
@@ -571,6 +567,11 @@ def named_the_former_name_before(case: Case) -> bool:
 
 
 # --- parts --------------------------------------------------------------------------------------
+
+
+def _asks_for_support(case: Case) -> bool:
+    """The filer asks for an order that one of the two pay support to the other."""
+    return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
 
 
 def _came_later(stay: Residence, began: Day | None) -> bool:

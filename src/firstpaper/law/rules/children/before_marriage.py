@@ -14,7 +14,7 @@ from firstpaper.locale import _
 
 @rule(
     "A child born before the marriage",
-    cite=("Fam. Code 2330.1", "Fam. Code 7573(c)", "Fam. Code 7573(d)"),
+    cite=("Fam. Code 2330.1", "Fam. Code 7571(d)", "Fam. Code 7573(c)", "Fam. Code 7573(d)"),
     since=date(2020, 1, 1),
     not_modelled="Whether a declaration is valid, and whether it can still be taken back or challenged.",
 )

@@ -16,7 +16,13 @@ from firstpaper.locale import _
 
 @rule(
     "Taking back a declaration of parentage",
-    cite=("Fam. Code 7573(c)-(d)", "Fam. Code 7575(a)", "Fam. Code 7576(a)", "Fam. Code 7580"),
+    cite=(
+        "Fam. Code 7573(c)-(d)",
+        "Fam. Code 7575(a)",
+        "Fam. Code 7576(a)",
+        "Fam. Code 7577",
+        "Fam. Code 7580",
+    ),
     since=date(2020, 1, 1),
     not_modelled=(
         "Declarations that were void from the start (7573.5), challenges by others (7577), and those signed "

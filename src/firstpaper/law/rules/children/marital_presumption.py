@@ -14,7 +14,13 @@ from firstpaper.locale import _
 
 @rule(
     "A child born in the marriage",
-    cite=("Fam. Code 7540(a)", "Fam. Code 7541(b)", "Fam. Code 7611(a)", "Fam. Code 297.5(d)"),
+    cite=(
+        "Fam. Code 7540(a)",
+        "Fam. Code 7541(b)",
+        "Fam. Code 7611(a)",
+        "Fam. Code 7612(a)",
+        "Fam. Code 297.5(d)",
+    ),
     since=date(2020, 1, 1),
     not_modelled="Who the parents are. More than two people can be parents, and only a judge can decide it.",
 )

@@ -18,7 +18,7 @@ FAMILY, GROWN = "children.family", "support.grown"
 
 @rule(
     "How long child support lasts",
-    cite=("Fam. Code 3901(a)", "Fam. Code 3910"),
+    cite=("Fam. Code 58", "Fam. Code 3587", "Fam. Code 3901(a)", "Fam. Code 3910"),
     since=date(2019, 1, 1),
     not_modelled="How much. Children who marry, earn their own living or leave home early.",
 )

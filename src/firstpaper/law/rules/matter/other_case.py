@@ -124,13 +124,26 @@ def _after_separation() -> tuple[str, str]:
     )
 
 
+_CITES = {
+    OtherCase.UNION: ("Fam. Code 772",),
+    OtherCase.ELSEWHERE: ("Fam. Code 3427(a)", "Fam. Code 5700.611(a)"),
+    OtherCase.BANKRUPTCY: ("11 U.S.C. 541(a)",),
+}
+
+
 def _by_kind(case: Case) -> list[Found]:
     """What each kind of case changes here."""
     words = _kinds()
     if known(case.matter.separation_judgment):
         words[OtherCase.UNION] = _after_separation()
     return [
-        Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, *words[one], facts=(KINDS, JUDGMENT, "uccjea.cases"))
+        Found(
+            Outcome.FOR_A_LAWYER,
+            Weight.GET_ADVICE,
+            *words[one],
+            cite=_CITES.get(one, ()),
+            facts=(KINDS, JUDGMENT, "uccjea.cases"),
+        )
         for one in other_cases(case)
         if one in words
     ]

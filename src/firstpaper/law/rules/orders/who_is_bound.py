@@ -31,6 +31,8 @@ FACTS = (
         "Fam. Code 2040",
         "Fam. Code 2331(b)",
         "Fam. Code 2342.5(a)(2)",
+        "Civ. Code 683.2(a)",
+        "Prob. Code 6122(a)",
         "Cal. Rules of Court, rule 5.68(c)",
     ),
     since=date(2026, 1, 1),

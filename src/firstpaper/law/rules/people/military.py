@@ -12,7 +12,7 @@ from firstpaper.locale import _
 
 @rule(
     "The other side is in the armed forces",
-    cite="50 U.S.C. 3931",
+    cite=("50 U.S.C. 3931", "50 U.S.C. 3932(a)"),
     since=date(2015, 1, 1),
     not_modelled="How long a case is put off, and who counts as in service. We name this law from memory.",
 )

@@ -17,7 +17,14 @@ SIGNED, ON_SUPPORT = "property.agreement_signed", "property.agreement_on_support
 
 @rule(
     "A paper about property or support",
-    cite=("Fam. Code 1500", "Fam. Code 1610-1617", "Fam. Code 1612(b)-(c)", "Fam. Code 850-852"),
+    cite=(
+        "Fam. Code 1500",
+        "Fam. Code 1501",
+        "Fam. Code 1610-1617",
+        "Fam. Code 1612(b)-(c)",
+        "Fam. Code 1620",
+        "Fam. Code 850-852",
+    ),
     since=date(2020, 1, 1),
     not_modelled=(
         "Whether the paper is good and what it means, and the older law for papers of earlier years."
