@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from pathlib import Path
+from typing import Any
 
-import yaml
-
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.law.authority import Certainty
+from firstpaper.law.source import certainty_at
 
 FILE = Path(__file__).with_name("local_forms.yaml")
 
@@ -31,10 +32,21 @@ def local_papers(county: str | None) -> tuple[LocalPaper, ...]:
 
 @cache
 def all_local_papers() -> Mapping[str, tuple[LocalPaper, ...]]:
-    """Everything on the list, by county."""
-    told = yaml.load(FILE.read_text(encoding="utf-8"), getattr(yaml, "CSafeLoader", yaml.SafeLoader))  # noqa: S506
-    return {county: tuple(map(_paper, papers)) for county, papers in told.items()}
+    """Everything on the list, by county; raises DataFileError where the file is not as it should be."""
+    return read_papers(FILE)
 
 
-def _paper(told: Mapping[str, object]) -> LocalPaper:
-    return LocalPaper(**{**told, "certainty": Certainty(str(told["certainty"]))})  # type: ignore[arg-type]
+def read_papers(path: Path) -> Mapping[str, tuple[LocalPaper, ...]]:
+    """The papers of a file, by county; raises DataFileError naming the place."""
+    place = Place(path.name)
+    return {county: _papers(place.into(county), papers) for county, papers in read_file(path).items()}
+
+
+def _papers(place: Place, shape: object) -> tuple[LocalPaper, ...]:
+    told = enumerate(place.sequence(shape), 1)
+    return tuple(_paper(place.into(number), place.into(number).mapping(paper)) for number, paper in told)
+
+
+def _paper(place: Place, told: dict[str, Any]) -> LocalPaper:
+    certainty = certainty_at(place.into("certainty"), str(told.pop("certainty", "")))
+    return built(LocalPaper, place, told, certainty=certainty)

@@ -98,7 +98,7 @@ class Code:
         return Source(
             cite=self.citation(section),
             about=entry.about,
-            certainty=_certainty(place.into("certainty"), entry.certainty),
+            certainty=certainty_at(place.into("certainty"), entry.certainty),
             checked_on=entry.checked_on,
             words=MappingProxyType(dict(_words(place.into("words"), entry.words))),
             since=entry.since,
@@ -143,7 +143,8 @@ def load_code(path: Path) -> Code:
     return Code(path.name, told.name, told.cite, told.address, MappingProxyType(entries))
 
 
-def _certainty(place: Place, text: str) -> Certainty:
+def certainty_at(place: Place, text: str) -> Certainty:
+    """The certainty written at a place of a data file; raises DataFileError for a word that is none."""
     try:
         return Certainty(text)
     except ValueError as unknown:
