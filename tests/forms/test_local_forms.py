@@ -9,9 +9,6 @@ from firstpaper.forms.local_forms import read_papers
 from firstpaper.law.authority import Certainty
 
 PAPER = (
-    "Kern:\n  - says: A habit.\n    source: A page\n"
-    "    certainty: secondary\n    checked_on: 2026-11-25\n"
-)
     "Kern:\n  - says: A habit.\n    source: A page\n    certainty: secondary\n    checked_on: 2026-11-25\n"
 )
 

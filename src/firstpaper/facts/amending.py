@@ -2,6 +2,7 @@
 
 from firstpaper.facts.case import Case
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.told import known
 
 LONGEST_NAME = 100
@@ -38,7 +39,7 @@ def _about_the_first(earlier: Case) -> dict[str, object]:
     """The facts on the first petition; one that was amended itself keeps what it says of the first."""
     if known(earlier.matter.amended):
         return {}
-    kind = known(earlier.matter.kind)
+    kind = kind_of(earlier)
     return {
         "matter.first_kind": kind,
         "matter.first_filed_on": known(earlier.record.filed_on),

@@ -18,11 +18,6 @@ MONTHS = (
 PARTNERSHIPS = (Union.PARTNERS_CALIFORNIA, Union.PARTNERS_ELSEWHERE)
 
 
-def kind_of(case: Case) -> Kind | None:
-    """The kind of case, where it is known."""
-    return known(case.matter.kind)
-
-
 def unions_of(case: Case) -> tuple[Union, ...]:
     """What joins the two people; empty where it is not known."""
     return known(case.matter.unions) or ()

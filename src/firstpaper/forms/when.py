@@ -5,7 +5,7 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case, kinds, known
 from firstpaper.facts.choices import (
     CustodySheet,
     Danger,
@@ -15,6 +15,7 @@ from firstpaper.facts.choices import (
     Shortcut,
     Special,
 )
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.attachments import attachments
 from firstpaper.forms.custody_wishes import wishes_of
 from firstpaper.forms.fl105 import HAS_ROOM_FOR
@@ -53,7 +54,7 @@ def cannot_mark_item_2_yet(case: Case, on: date) -> bool:
 
 def is_nullity(case: Case, on: date) -> bool:
     """The filer asks for a nullity."""
-    return known(case.matter.kind) is Kind.NULLITY
+    return kinds.is_nullity(case)
 
 
 def is_no_nullity(case: Case, on: date) -> bool:
@@ -228,4 +229,4 @@ def _adds(case: Case, sheet: CustodySheet, on: date) -> bool:
 
 def _asks_for_a_divorce(case: Case, on: date) -> bool:
     """The filer asks for a divorce."""
-    return known(case.matter.kind) is Kind.DISSOLUTION
+    return kind_of(case) is Kind.DISSOLUTION

@@ -37,6 +37,7 @@ from firstpaper.facts.choices import (
     Union,
     VisitsTo,
 )
+from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.facts.matter import Residence
 
 # --- which case ---------------------------------------------------------------------------------
@@ -60,22 +61,22 @@ def is_registered_elsewhere(case: Case) -> bool:
 
 def wants_legal_separation(case: Case) -> bool:
     """The filer asks for a legal separation."""
-    return known(case.matter.kind) is Kind.LEGAL_SEPARATION
+    return kind_of(case) is Kind.LEGAL_SEPARATION
 
 
 def wants_nullity(case: Case) -> bool:
     """The filer asks for a nullity."""
-    return known(case.matter.kind) is Kind.NULLITY
+    return is_nullity(case)
 
 
 def wants_divorce_or_separation(case: Case) -> bool:
     """The filer asks for a dissolution or a legal separation."""
-    return known(case.matter.kind) in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
+    return kind_of(case) in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
 
 
 def wants_divorce_or_nullity(case: Case) -> bool:
     """The filer asks for a dissolution or a nullity."""
-    return known(case.matter.kind) in (Kind.DISSOLUTION, Kind.NULLITY)
+    return kind_of(case) in (Kind.DISSOLUTION, Kind.NULLITY)
 
 
 def amends_a_petition(case: Case) -> bool:
@@ -85,7 +86,7 @@ def amends_a_petition(case: Case) -> bool:
 
 def turns_separation_into_divorce(case: Case) -> bool:
     """The first petition asked for a legal separation, and this one asks for a dissolution."""
-    first, now = known(case.matter.first_kind), known(case.matter.kind)
+    first, now = known(case.matter.first_kind), kind_of(case)
     return amends_a_petition(case) and first is Kind.LEGAL_SEPARATION and now is Kind.DISSOLUTION
 
 
@@ -500,7 +501,7 @@ def both_mean_to_agree(case: Case) -> bool:
 def looks_at_the_small_way(case: Case) -> bool:
     """The filer wants to know about the short kind of divorce, and has no child with the other side."""
     together = (Family.MINOR_TOGETHER, Family.UNBORN_TOGETHER, Family.GROWN)
-    divorce = known(case.matter.kind) is Kind.DISSOLUTION
+    divorce = kind_of(case) is Kind.DISSOLUTION
     family = _several(case, "children.family")
     return divorce and _looks_at(case, Shortcut.SMALL) and not any(one in family for one in together)
 
@@ -512,7 +513,7 @@ def has_a_lease_with_an_end(case: Case) -> bool:
 
 def may_ask_about_fees_alone(case: Case) -> bool:
     """A first petition of somebody for whom the other ways are not open, or not safe."""
-    first = known(case.matter.kind) is not None and known(case.matter.amended) is False
+    first = kind_of(case) is not None and known(case.matter.amended) is False
     return first and not may_take_a_shorter_way(case)
 
 
@@ -615,7 +616,7 @@ def _custody_differs(case: Case) -> bool:
 
 
 def _divorce_needs_time(case: Case) -> bool:
-    return known(case.matter.kind) is Kind.DISSOLUTION and _time_here_counts(case)
+    return kind_of(case) is Kind.DISSOLUTION and _time_here_counts(case)
 
 
 def _surely_long_here(case: Case, stay: Residence) -> bool:

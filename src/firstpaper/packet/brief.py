@@ -7,6 +7,7 @@ from datetime import date
 from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
 from firstpaper.forms.filing import Filing, filled_forms
@@ -84,7 +85,7 @@ class Brief:
     @property
     def kind(self) -> str:
         """The kind of case in plain words."""
-        kind = known(self.case.matter.kind)
+        kind = kind_of(self.case)
         words = {
             Kind.DISSOLUTION: _("divorce (dissolution)"),
             Kind.LEGAL_SEPARATION: _("legal separation"),

@@ -6,12 +6,12 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.choices import Danger, Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import (
     case_number,
     chosen,
-    kind_of,
     kind_words,
     married,
     partners,

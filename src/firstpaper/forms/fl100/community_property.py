@@ -5,13 +5,13 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CommunityHow, CommunityKind, GoodFaith, Kind
+from firstpaper.facts.choices import CommunityHow, CommunityKind, GoodFaith
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import not_typed, taken_in, things_of_item_10, typed
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
-from firstpaper.forms.saying import kind_of
 from firstpaper.law.measures.character import Code, asset_characters, debt_characters
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
@@ -85,7 +85,7 @@ def _determine(case: Case, how: CommunityHow, on: date) -> str:
 
 
 def _only_for_a_believer(case: Case) -> str:
-    if kind_of(case) is not Kind.NULLITY:
+    if not is_nullity(case):
         return ""
     if known(case.grounds.good_faith) in (GoodFaith.NEITHER, GoodFaith.RESPONDENT):
         return _(
@@ -159,4 +159,4 @@ def _filed(told: Sequence[CommunityKind] | None) -> str:
 
 def _class(case: Case) -> str:
     """What the law calls what is shared; in a nullity there was no community (Fam. Code 2251(a)(2))."""
-    return "quasi-marital" if kind_of(case) is Kind.NULLITY else "community and quasi-community"
+    return "quasi-marital" if is_nullity(case) else "community and quasi-community"

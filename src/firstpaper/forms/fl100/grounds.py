@@ -6,9 +6,10 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, NullityGround, Reason, Who
+from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.forms.answer import Action, Answer, blank, mark
 from firstpaper.forms.open_answers import not_before_advice, still_open
-from firstpaper.forms.saying import chosen, kind_of, kind_words
+from firstpaper.forms.saying import chosen, kind_words
 from firstpaper.law.measures.nullity import VOID, defeated, grounds
 from firstpaper.locale import _
 
@@ -58,7 +59,7 @@ def _divorce_or_separation(case: Case) -> Iterator[Answer]:
 
 
 def _reason(case: Case, concept: str, reason: Reason, because: str, authority: str) -> Answer:
-    if kind_of(case) is Kind.NULLITY:
+    if is_nullity(case):
         return blank(concept, _("A nullity has its own reasons, in 5b and 5c."))
     told = known(case.grounds.reason)
     otherwise = _("You did not choose this reason.")
@@ -87,7 +88,7 @@ def _heading(concept: str, reasons: list[Answer], because: str, authority: str) 
 
 def _ground(case: Case, ground: NullityGround, on: date) -> Answer:
     concept = f"grounds.{ground}"
-    if kind_of(case) is not Kind.NULLITY:
+    if not is_nullity(case):
         return _no_nullity(case, concept)
     if not grounds(case):
         return still_open(case, concept, "grounds.nullity")

@@ -6,12 +6,13 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Fees, GoodFaith, Kind, Who
+from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment, see
-from firstpaper.forms.saying import chosen, kind_of, married, not_asked, partners
+from firstpaper.forms.saying import chosen, married, not_asked, partners
 from firstpaper.law.measures.residence import may_state_intent
 from firstpaper.locale import _
 
@@ -50,7 +51,7 @@ def requests(case: Case, on: date) -> tuple[str, ...]:
 
 def _fees(case: Case) -> Iterator[Answer]:
     told, key = known(case.requests.fees), "requests.fees"
-    law = "Fam. Code 2255" if kind_of(case) is Kind.NULLITY else "Fam. Code 2030"
+    law = "Fam. Code 2255" if is_nullity(case) else "Fam. Code 2030"
     asks = told is not None and told is not Fees.NOT_ASKED
     now = _("You ask for this now. You can also ask by a request of its own while the case runs.")
     not_now = _("You are not asking for fees. Either of you can still ask by a request while the case runs.")
@@ -147,7 +148,7 @@ def _intends_to_amend(case: Case, on: date) -> bool:
 def _putative(case: Case) -> bool:
     """Only a party who believed in good faith that the union was valid may ask (Fam. Code 2251(a)(2))."""
     asks = known(case.requests.putative_division) is True
-    return kind_of(case) is Kind.NULLITY and asks and _believed(case)
+    return is_nullity(case) and asks and _believed(case)
 
 
 def _believed(case: Case) -> bool:

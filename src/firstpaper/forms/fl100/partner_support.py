@@ -5,13 +5,14 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, SupportChoice, Who
+from firstpaper.facts.choices import SupportChoice, Who
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.answer import Action, Answer, blank, mark
 from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment
-from firstpaper.forms.saying import kind_of, not_asked
+from firstpaper.forms.saying import not_asked
 from firstpaper.locale import _
 
 BOX, WORDS = "support.other", "support.other.words"
@@ -103,7 +104,7 @@ def _because(choice: SupportChoice, who: Who) -> str:
 
 
 def _authority(case: Case, choice: SupportChoice) -> str:
-    if kind_of(case) is Kind.NULLITY:
+    if is_nullity(case):
         return "Fam. Code 2254"
     return "Fam. Code 4330" if choice is SupportChoice.ASK else "Fam. Code 4335, 4336"
 

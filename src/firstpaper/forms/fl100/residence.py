@@ -6,9 +6,10 @@ from datetime import date
 from firstpaper.counting import ResidenceBand, spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, mark
 from firstpaper.forms.open_answers import flagged, not_before_advice, still_open
-from firstpaper.forms.saying import chosen, kind_of, unions_of, written
+from firstpaper.forms.saying import chosen, unions_of, written
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,

@@ -10,6 +10,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import of_the_other_side
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, fill, mark, mark_if, sign, write
 from firstpaper.forms.caption_box import both_petitioners, court, filer, one_line
 from firstpaper.forms.edition import edition_for
@@ -68,7 +69,7 @@ def _second(case: Case) -> Answer:
 
 
 def _kind(case: Case) -> Iterator[Answer]:
-    kind = known(case.matter.kind)
+    kind = kind_of(case)
     for box, of in (("kind.dissolution", Kind.DISSOLUTION), ("kind.separation", Kind.LEGAL_SEPARATION)):
         if kind is None:
             yield still_open(case, box, "matter.kind")

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.counting import MissingDay, add_months, count_back, days_after
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FinalDisclosure, Kind, ServiceMethod, Who
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due_elsewhere, unmoved
@@ -45,7 +46,7 @@ class FinalDue:
 
 def disclosure_asked_for(case: Case) -> bool:
     """Whether Fam. Code 2103 names this kind of case. It does not name a nullity."""
-    return known(case.matter.kind) in _KINDS
+    return kind_of(case) in _KINDS
 
 
 def served_unseen(case: Case) -> bool:

@@ -12,6 +12,7 @@ from enum import StrEnum
 from firstpaper.counting import ResidenceBand, ResidenceWindow, residence_window
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union, Who
+from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.matter import Residence
 from firstpaper.law.figure import figure
 
@@ -199,7 +200,7 @@ def may_state_intent(case: Case, on: date) -> bool:
     Only the "initial petition" can say it, and only where neither spouse meets Fam. Code 2320 yet
     (Fam. Code 2321). A partnership that California registered has nothing to wait for.
     """
-    is_separation = known(case.matter.kind) is Kind.LEGAL_SEPARATION
+    is_separation = kind_of(case) is Kind.LEGAL_SEPARATION
     is_first, waits = known(case.matter.amended) is not True, not who_qualifies(case, on)
     needs_time = residence_route(case, on) is Route.NOT_NEEDED
     return is_separation and is_first and waits and needs_time
@@ -214,7 +215,7 @@ def residence_route(case: Case, on: date) -> Route:
         return Route.CALIFORNIA_PARTNERSHIP
     if same_sex_route_open(case):
         return Route.SAME_SEX
-    if known(case.matter.kind) in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
+    if kind_of(case) in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
         return Route.NOT_NEEDED
     return Route.SPOUSE if who_qualifies(case, on) else Route.NONE
 

@@ -10,7 +10,8 @@ from decimal import Decimal
 
 from firstpaper.counting import YearsMonths
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, Who
+from firstpaper.facts.choices import Who
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.facts.money import in_dollars
 from firstpaper.law.figure import FigureNotInForce, figure
 from firstpaper.law.measures.cents import cents
@@ -111,7 +112,7 @@ class HalfLength:
 def half_length(case: Case, on: date) -> HalfLength | Refused:
     """Half of the length of the marriage (Fam. Code 4320(l)), for a marriage not presumed long (4336)."""
     cite = ("Fam. Code 4320(l)", "Fam. Code 4336")
-    if known(case.matter.kind) is Kind.NULLITY:
+    if is_nullity(case):
         return Refused(
             (_("In a nullity there is no marriage whose length counts."),), cite=("Fam. Code 2254",)
         )

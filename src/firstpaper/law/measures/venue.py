@@ -11,6 +11,7 @@ from enum import StrEnum
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.measures.residence import SPOUSES, residence_of, same_sex_route_told, spouse_residence
 
 
@@ -33,7 +34,7 @@ class Venue:
 
 def venue_of(case: Case, on: date) -> Venue | None:
     """How the county of filing stands on the day `on`; None where no county or kind of case was told."""
-    kind, county = known(case.matter.kind), known(case.court.county)
+    kind, county = kind_of(case), known(case.court.county)
     if kind is None or county is None:
         return None
     if same_sex_route_told(case):

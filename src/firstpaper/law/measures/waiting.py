@@ -17,8 +17,9 @@ from firstpaper.counting import (
     short_date,
     statutory_days,
 )
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.due import Due, due_at_court, months_after
 from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
@@ -62,7 +63,7 @@ class EarliestEnd:
 
 def has_waiting(case: Case) -> bool:
     """Whether six months must pass: for ending a marriage or partnership, not for separation or nullity."""
-    return known(case.matter.kind) is Kind.DISSOLUTION
+    return kind_of(case) is Kind.DISSOLUTION
 
 
 def clock(case: Case, on: date) -> Clock | None:

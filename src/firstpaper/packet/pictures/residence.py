@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.counting import ResidenceWindow, days_after, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.measures.record import is_filed
 from firstpaper.law.measures.residence import (
     SPOUSES,
@@ -45,7 +46,7 @@ def residence(case: Case, on: date) -> Chart | None:
 def _asked_for(case: Case) -> bool:
     """Whether the law asks that somebody has lived here before the filing (Fam. Code 2320(a))."""
     return (
-        known(case.matter.kind) is Kind.DISSOLUTION
+        kind_of(case) is Kind.DISSOLUTION
         and known(case.matter.unions) != (Union.PARTNERS_CALIFORNIA,)
         and known(case.matter.amended) is not True
         and not same_sex_route_told(case)

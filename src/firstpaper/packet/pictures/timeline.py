@@ -7,6 +7,7 @@ from datetime import date
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures import service, waiting
@@ -97,7 +98,7 @@ def _break(case: Case) -> Iterator[_Dated]:
 
 def _residence_met(case: Case, on: date) -> Iterator[_Dated]:
     """The first day on which somebody has lived here long enough, where it is near or ahead."""
-    if known(case.matter.kind) is not Kind.DISSOLUTION or residence_route(case, on) not in (
+    if kind_of(case) is not Kind.DISSOLUTION or residence_route(case, on) not in (
         Route.SPOUSE,
         Route.NONE,
     ):

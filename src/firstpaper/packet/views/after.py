@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from firstpaper.facts import known
-from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.needed import Goes
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
@@ -47,7 +47,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             and proof_needed(case, on),
             "unseen": served_unseen(case) and petitioner_disclosure(case, on) is None,
             "disclose": any(one.template == "disclosure.html" for one in others),
-            "nullity": known(case.matter.kind) is Kind.NULLITY,
+            "nullity": is_nullity(case),
             "response_days": figure("response.days", on).value,
             "answered": known(happened(case, on).response_filed_on) is not None,
             "forms": [form for form in brief.forms if form.later and form.form and form.goes is not Goes.ASK],

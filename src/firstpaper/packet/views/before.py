@@ -4,8 +4,8 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 
 from firstpaper.counting import Counted, days_after
-from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import holidays_only
 from firstpaper.law.measures.record import begins_on, filed_on
@@ -18,7 +18,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     """The one page to read before signing."""
     orders = figure("restraining_orders.text", brief.on)
     changes_on = days_after(orders.until, 1).day if orders.until else None
-    kind = known(brief.case.matter.kind)
+    kind = kind_of(brief.case)
     disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
     yield Sheet(
         template="before-you-file.html",

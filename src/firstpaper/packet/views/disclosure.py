@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import known
-from firstpaper.facts.choices import AssetKind, CommunityKind, Kind
+from firstpaper.facts.choices import AssetKind, CommunityKind
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import (
     disclosure_asked_for,
@@ -50,7 +51,7 @@ class Window:
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The checklist; in a nullity the question for the court; none once the declaration was served."""
     case, on = brief.case, brief.on
-    nullity = known(case.matter.kind) is Kind.NULLITY
+    nullity = is_nullity(case)
     if known(happened(case, on).disclosure_served_on) is not None:
         return
     if not nullity and not disclosure_asked_for(case):

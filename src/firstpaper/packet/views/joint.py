@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from firstpaper.counting import days_after
 from firstpaper.facts import known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.when import has_a_minor_child
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import holidays_only
@@ -20,7 +21,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     if not brief.joint:
         return
     fee, days = figure("fees.first_paper", brief.on).value, figure("disclosure.days", brief.on).value
-    divorce = known(brief.case.matter.kind) is Kind.DISSOLUTION
+    divorce = kind_of(brief.case) is Kind.DISSOLUTION
     yield Sheet(
         template="joint.html",
         title=_("If you two file together"),

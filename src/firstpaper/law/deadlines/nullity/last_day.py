@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind
+from firstpaper.facts import Case
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.deadline import Chart, Dated
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.due import Due
@@ -27,7 +27,7 @@ def last_day(case: Case, on: date) -> list[Dated]:
 
 
 def _each(case: Case, on: date) -> Iterator[Dated]:
-    if is_filed(case) or known(case.matter.kind) is not Kind.NULLITY:
+    if is_filed(case) or not is_nullity(case):
         return
     for ground in grounds(case):
         limit = time_limit(case, ground, on)

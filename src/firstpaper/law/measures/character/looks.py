@@ -17,6 +17,7 @@ from firstpaper.facts.choices import (
     TitleForm,
     Who,
 )
+from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.schedule import Asset, Contribution, Debt
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.character.outcome import Code
@@ -242,7 +243,7 @@ def debt_look(case: Case, debt: Debt) -> DebtLook:
 
 def _general(case: Case, row: Asset | Debt) -> dict[str, Any]:
     """What holds for everything listed, unless the row was asked about it by itself."""
-    kind = known(case.matter.kind)
+    kind = kind_of(case)
     return {
         "nullity": None if kind is None else kind is Kind.NULLITY,
         "agreement": signed_an_agreement(case) if row.agreement is None else known(row.agreement),

@@ -3,7 +3,8 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import Declaration, Kind, Parentage, Union
+from firstpaper.facts.choices import Declaration, Parentage, Union
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import ListedChild, listed_children
 from firstpaper.law.measures.marriage import first_union
@@ -59,7 +60,7 @@ def _about(case: Case, child: ListedChild) -> Found | None:
             _("Look up the whole birth date and the whole wedding date."),
             facts=facts,
         )
-    if case.matter.kind is Kind.NULLITY and child.declaration is Declaration.NOT_SIGNED:
+    if is_nullity(case) and child.declaration is Declaration.NOT_SIGNED:
         return Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,

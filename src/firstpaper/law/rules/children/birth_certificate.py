@@ -2,8 +2,9 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind, ServiceMethod
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import took_part
@@ -38,7 +39,7 @@ def birth_certificate(case: Case, on: date) -> Found | None:
     how = method(case)
     if how is None or took_part(case, on) or not has_minor_children(case, on):
         return None
-    divorce = known(case.matter.kind) is Kind.DISSOLUTION
+    divorce = kind_of(case) is Kind.DISSOLUTION
     in_person = how is ServiceMethod.PERSONAL
     if in_person and divorce:
         return None

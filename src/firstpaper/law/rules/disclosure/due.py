@@ -5,7 +5,8 @@ from datetime import date
 
 from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, Who
+from firstpaper.facts.choices import Who
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.disclosure import (
@@ -65,7 +66,7 @@ def due(case: Case, on: date) -> list[Found]:
 
 def _each(case: Case, on: date) -> Iterator[Found]:
     filed = filed_on(case, on)
-    if known(case.matter.kind) is Kind.NULLITY:
+    if is_nullity(case):
         if filed:
             yield _nullity()
         return

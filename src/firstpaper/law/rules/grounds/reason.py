@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind, Reason
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -39,7 +40,7 @@ def reason(case: Case, on: date) -> Found | None:
 
     What to do. If you think of the second ground, see a lawyer first.
     """
-    if known(case.matter.kind) not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION):
+    if kind_of(case) not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION):
         return None
     told = known(case.grounds.reason)
     if told is None:

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind, Shortcut
+from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.waiting import earliest_end
@@ -68,7 +69,7 @@ def _first(case: Case, on: date) -> Iterator[Found]:
     told = case.joint
     if case.safety.dangers is DONT_KNOW or case.safety.dangers:
         yield _not_safe()
-    if known(case.matter.kind) is Kind.NULLITY:
+    if is_nullity(case):
         yield _closed(_("A nullity cannot be asked for together."), KIND)
     if told.pressed is DONT_KNOW or told.pressed is True:
         yield _not_safe()
@@ -82,7 +83,7 @@ def _first(case: Case, on: date) -> Iterator[Found]:
             yield _open(missing, key)
         if answer is False:
             yield _closed(_not_together(key), key)
-    if known(case.matter.kind) is None:
+    if kind_of(case) is None:
         yield _open(_("which kind of case you want"), KIND)
     yield _may(case, on)
 
@@ -126,7 +127,7 @@ def _open(missing: str, key: str) -> Found:
 def _may(case: Case, on: date) -> Found:
     fee = figure("fees.first_paper", on).value
     both = {"low": 2 * fee["low"], "high": 2 * fee["high"]}
-    end = earliest_end(on) if known(case.matter.kind) is Kind.DISSOLUTION else None
+    end = earliest_end(on) if kind_of(case) is Kind.DISSOLUTION else None
     says = _("By what you told us, you two may file one petition together. Nobody would have to be served.")
     if end:
         clock = _("Filed on {on}, the marriage or partnership could end on {end} at the earliest.")

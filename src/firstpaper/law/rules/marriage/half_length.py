@@ -4,8 +4,9 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.counting import YearsMonths
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import length
@@ -39,7 +40,7 @@ def half_length(case: Case, on: date) -> tuple[Found, ...]:
 
     What to do. Keep it in mind when you choose what to ask for, and ask a lawyer if support matters to you.
     """
-    if known(case.matter.kind) not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION):
+    if kind_of(case) not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION):
         return ()
     return tuple(_each(case, on))
 

@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -156,5 +157,5 @@ def _serve(case: Case) -> Found:
 
 
 def _separation_becomes_divorce(case: Case) -> bool:
-    first, now = known(case.matter.first_kind), known(case.matter.kind)
+    first, now = known(case.matter.first_kind), kind_of(case)
     return first is Kind.LEGAL_SEPARATION and now is Kind.DISSOLUTION

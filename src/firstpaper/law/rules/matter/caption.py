@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.text import in_latin_letters
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
@@ -51,7 +52,7 @@ def _each(case: Case) -> Iterator[Found]:
     yield from _kind(case)
     yield from _names(case)
     yield from _letters(case)
-    if known(case.matter.kind) and known(case.matter.unions):
+    if kind_of(case) and known(case.matter.unions):
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -62,7 +63,7 @@ def _each(case: Case) -> Iterator[Found]:
             _("You are the petitioner in this case for good, in every later paper too."),
             facts=(KIND, UNIONS),
             values={
-                "caption.kind": str(known(case.matter.kind)),
+                "caption.kind": str(kind_of(case)),
                 "caption.unions": [str(union) for union in known(case.matter.unions) or ()],
             },
         )
@@ -102,7 +103,7 @@ def _unions(case: Case) -> Iterator[Found]:
 
 
 def _kind(case: Case) -> Iterator[Found]:
-    if known(case.matter.kind) is None:
+    if kind_of(case) is None:
         unknown = case.matter.kind is DONT_KNOW
         yield _need(
             _("We need to know which kind of case you want: a divorce, a legal separation or a nullity."),

@@ -3,7 +3,8 @@
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.facts.choices import Kind, NullityGround
+from firstpaper.facts.choices import NullityGround
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds, void, voidable
 from firstpaper.law.register import rule
@@ -47,7 +48,7 @@ def classification(case: Case, on: date) -> Found | None:
     self-help center or a lawyer can say which. The same rules hold for a registered partnership.
     """
     told = case.grounds.nullity
-    if case.matter.kind is not Kind.NULLITY:
+    if not is_nullity(case):
         return None
     if not isinstance(told, tuple):
         return Found(

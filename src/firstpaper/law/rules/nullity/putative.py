@@ -3,7 +3,8 @@
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import GoodFaith, Kind
+from firstpaper.facts.choices import GoodFaith
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -35,7 +36,7 @@ def putative(case: Case, on: date) -> Found | None:
     But a division works both ways: what you earned in that time may be divided too. Whether asking is
     good for you depends on who owns and owes what. A lawyer can say.
     """
-    if case.matter.kind is not Kind.NULLITY:
+    if not is_nullity(case):
         return None
     belief = known(case.grounds.good_faith)
     asks = known(case.requests.putative_division)

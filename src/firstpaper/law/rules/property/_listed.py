@@ -2,8 +2,8 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind
+from firstpaper.facts import Case
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.measures.character import Character, asset_characters, debt_characters
 from firstpaper.law.property_words import code_words, thing_words
 from firstpaper.locale import _
@@ -11,7 +11,7 @@ from firstpaper.locale import _
 
 def listed(case: Case, on: date) -> tuple[Character, ...]:
     """Every listed thing and debt; none in a nullity, where the page nullity.putative speaks instead."""
-    if known(case.matter.kind) is Kind.NULLITY:
+    if is_nullity(case):
         return ()
     return (*asset_characters(case, on), *debt_characters(case, on))
 

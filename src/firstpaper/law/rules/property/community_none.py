@@ -4,7 +4,8 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.agreements import signed_an_agreement
-from firstpaper.facts.choices import CommunityHow, Kind
+from firstpaper.facts.choices import CommunityHow
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import longest
 from firstpaper.law.register import rule
@@ -56,7 +57,7 @@ def _none(case: Case) -> Found:
     kinds = known(case.property.community_kinds)
     if signed_an_agreement(case):
         return _by_agreement()
-    if case.matter.kind is Kind.NULLITY:
+    if is_nullity(case):
         return _in_a_nullity()
     if kinds:
         return Found(

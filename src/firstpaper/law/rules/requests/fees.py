@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import Fees, Kind
+from firstpaper.facts.choices import Fees
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -91,7 +92,7 @@ def _each(case: Case) -> Iterator[Found]:
             ),
             facts=(FEES,),
         )
-    if told is Fees.PAID_BY_RESPONDENT and known(case.matter.kind) is Kind.NULLITY:
+    if told is Fees.PAID_BY_RESPONDENT and is_nullity(case):
         yield Found(
             Outcome.MET,
             Weight.LOOK_AGAIN,

@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -37,7 +38,7 @@ def former_name(case: Case, on: date) -> Found | None:
     name = known(case.requests.former_name)
     if not name:
         return None
-    if known(case.matter.kind) is Kind.LEGAL_SEPARATION:
+    if kind_of(case) is Kind.LEGAL_SEPARATION:
         return Found(
             Outcome.NOT_MET,
             Weight.STOP,

@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.counting import Counted, days_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union, Who
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.measures.court import calendar_of
 from firstpaper.locale import _
 
@@ -22,7 +23,7 @@ def tested_for_residence(case: Case) -> bool:
 
     A legal separation and a nullity are not; neither is a partnership registered in California.
     """
-    is_dissolution = known(case.matter.kind) is Kind.DISSOLUTION
+    is_dissolution = kind_of(case) is Kind.DISSOLUTION
     return is_dissolution and known(case.matter.unions) != (Union.PARTNERS_CALIFORNIA,)
 
 

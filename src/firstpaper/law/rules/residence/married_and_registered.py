@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
     SPOUSES,
@@ -48,7 +49,7 @@ def married_and_registered(case: Case, on: date) -> Found | None:
     unions = known(case.matter.unions) or ()
     if Union.MARRIAGE not in unions or len(unions) == 1:
         return None
-    kind = known(case.matter.kind)
+    kind = kind_of(case)
     if kind is None:
         return None
     if kind is not Kind.DISSOLUTION:

@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -38,7 +39,7 @@ def partnership_consent(case: Case, on: date) -> Sequence[Found]:
     if Union.PARTNERS_CALIFORNIA in unions:
         says = _("California registered your partnership. You can end it here wherever each of you lives.")
         found.append(Found(Outcome.MET, Weight.GOOD_TO_KNOW, says, facts=("matter.unions",)))
-    if Union.PARTNERS_ELSEWHERE in unions and known(case.matter.kind) is Kind.DISSOLUTION:
+    if Union.PARTNERS_ELSEWHERE in unions and kind_of(case) is Kind.DISSOLUTION:
         found.append(
             Found(
                 outcome=Outcome.NOT_MET,

@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -31,7 +32,7 @@ def separation_consent(case: Case, on: date) -> Found | None:
     What to do. Think about what the other side will do. If it is safe, ask them. A legal separation
     does not keep either of you from asking for a divorce later (Fam. Code 2347).
     """
-    if known(case.matter.kind) is not Kind.LEGAL_SEPARATION:
+    if kind_of(case) is not Kind.LEGAL_SEPARATION:
         return None
     facts = ("matter.kind", "matter.other_side_answered")
     if known(case.matter.amended) and known(case.matter.other_side_answered):

@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AWAY, Danger, Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import SPOUSES, SpouseResidence, same_sex_route_told, spouse_residence
 from firstpaper.law.register import rule
@@ -50,7 +51,7 @@ def separation_first(case: Case, on: date) -> Found | None:
     What to do. Get advice first, above all if you fled here from violence. Then say in item 11 of
     the petition that you mean to ask for a divorce later.
     """
-    kind = known(case.matter.kind)
+    kind = kind_of(case)
     if kind not in (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION) or known(case.matter.amended):
         return None
     if known(case.matter.unions) == (Union.PARTNERS_CALIFORNIA,) or same_sex_route_told(case):

@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.county_words import right_from
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
@@ -51,7 +52,7 @@ def venue(case: Case, on: date) -> Found | None:
     395(a) lets the one who sues choose the county when nobody who is sued lives in the state. Whether
     it fits is not stated anywhere we found. Ask the clerk of the county you have in mind.
     """
-    if known(case.matter.kind) is None:
+    if kind_of(case) is None:
         return None
     stands = venue_of(case, on)
     if stands is None:
@@ -110,7 +111,7 @@ def _nobody_in_california(case: Case, on: date, right: bool | None) -> Found | N
             ),
             facts=("matter.unions", "court.county", *WHERE_THEY_LIVE),
         )
-    if known(case.matter.kind) is Kind.DISSOLUTION:
+    if kind_of(case) is Kind.DISSOLUTION:
         return None  # residence.same_spouse stops this filing, county or no county
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
@@ -177,7 +178,7 @@ def _where_either_lives(case: Case, on: date, right: bool | None) -> Found:
 
 
 def _home_is_right(case: Case, on: date, county: str, facts: tuple[str, ...]) -> Found:
-    if known(case.matter.kind) is not Kind.DISSOLUTION:
+    if kind_of(case) is not Kind.DISSOLUTION:
         says = _("{county} is a right county: one of you lives there. No set time is needed.")
         return Found(Outcome.MET, Weight.GOOD_TO_KNOW, says.format(county=county), facts=facts)
     return Found(

@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
@@ -66,7 +67,7 @@ def dissolution(case: Case, on: date) -> Found | None:
     What to do. If all fits and nobody is pushed, ask the self-help center for forms FL-800 and FL-810. If
     not, go on with this petition. It asks for the same divorce.
     """
-    if not wants_to_look(case) or known(case.matter.kind) is not Kind.DISSOLUTION:
+    if not wants_to_look(case) or kind_of(case) is not Kind.DISSOLUTION:
         return None
     looked = _look(case, on)
     if False in looked.answers:

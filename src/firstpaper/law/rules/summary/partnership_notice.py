@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
@@ -57,7 +58,7 @@ def partnership_notice(case: Case, on: date) -> Found | None:
     brochure. If not, go on with this petition.
     """
     unions = known(case.matter.unions) or ()
-    divorce = known(case.matter.kind) is Kind.DISSOLUTION
+    divorce = kind_of(case) is Kind.DISSOLUTION
     if not wants_to_look(case) or not divorce or Union.PARTNERS_CALIFORNIA not in unions:
         return None
     if Union.MARRIAGE in unions:

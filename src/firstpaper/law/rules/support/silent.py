@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import GoodFaith, Kind, SupportChoice
+from firstpaper.facts.choices import GoodFaith, SupportChoice
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
@@ -67,7 +68,7 @@ def _about_the_filer(case: Case) -> Iterator[Found]:
 def _no_support_in_a_nullity(case: Case) -> bool:
     """Whether the filer cannot get support anyway: only a putative spouse can (Fam. Code 2254)."""
     belief = known(case.grounds.good_faith)
-    return case.matter.kind is Kind.NULLITY and belief in (GoodFaith.NEITHER, GoodFaith.RESPONDENT)
+    return is_nullity(case) and belief in (GoodFaith.NEITHER, GoodFaith.RESPONDENT)
 
 
 def _about_the_other_side(case: Case) -> Iterator[Found]:

@@ -3,7 +3,8 @@
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind, SupportChoice
+from firstpaper.facts.choices import SupportChoice
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import longest
@@ -51,7 +52,7 @@ def ten_years(case: Case, on: date) -> Found | None:
 
     What to do. Have a lawyer look at this before you file.
     """
-    if case.matter.kind is Kind.NULLITY or not _ends(case):
+    if is_nullity(case) or not _ends(case):
         return None
     years = figure("marriage.long_years", on).value
     span = longest(case)

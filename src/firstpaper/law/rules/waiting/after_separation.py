@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
@@ -29,7 +30,7 @@ def after_separation(case: Case, on: date) -> Found | None:
 
     What to do. Ask the court's self-help center how your court counts. Plan with the later day.
     """
-    became = known(case.matter.kind) is Kind.DISSOLUTION and known(case.matter.amended) is True
+    became = kind_of(case) is Kind.DISSOLUTION and known(case.matter.amended) is True
     if not became or known(case.matter.first_kind) is not Kind.LEGAL_SEPARATION:
         return None
     return Found(

@@ -3,8 +3,7 @@
 from collections.abc import Iterator
 
 from firstpaper.counting import short_date
-from firstpaper.facts import known
-from firstpaper.facts.choices import Kind
+from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.measures.child_support import limits
 from firstpaper.law.measures.refused import Refused
 from firstpaper.law.measures.spousal_support import HalfLength, factors, half_length_limits
@@ -25,7 +24,7 @@ def sheets(found: Reckoning) -> Iterator[Sheet]:
         _("What a judge weighs, how long, and taxes."),
         {
             "no_amount": limits()[-1],
-            "nullity": known(found.case.matter.kind) is Kind.NULLITY,
+            "nullity": is_nullity(found.case),
             "refused": result if isinstance(result, Refused) else None,
             "missing": missing_words(found.case, result.missing) if isinstance(result, Refused) else (),
             "yardstick": _yardstick(result) if isinstance(result, HalfLength) else "",
