@@ -22,6 +22,9 @@ from firstpaper.cli.result import Exit
 from firstpaper.cli.shapes import SHAPES, Envelope, Many, Shape
 from firstpaper.data_files import read_file
 from firstpaper.forms.edition import editions
+from firstpaper.forms.explained_names import entries, forms_explained
+from firstpaper.forms.explanation import FIGURE, Explanation
+from firstpaper.forms.explanations import holes
 from firstpaper.intake import bank
 from firstpaper.intake.events import events
 from firstpaper.intake.loading import listing
@@ -62,6 +65,63 @@ def help_lines(name: str, command: Any) -> list[str]:
     root = get_command(app).make_context("firstpaper", ["--no-pause"], resilient_parsing=True)
     context = command.make_context(name, [], parent=root, resilient_parsing=True)
     return [line.rstrip() for line in command.get_help(context).splitlines()]
+
+
+def line_by_line() -> Lines:
+    """Every item of every form explained, and how much of each form that covers."""
+    yield "# Line by line"
+    yield ""
+    yield "Every item of every form that is filled in here, as `firstpaper why ITEM` explains it."
+    yield "`firstpaper guide FORM` makes a read-along of one form."
+    yield ""
+    yield "| form | places on the sheet | explained | pages | of that |"
+    yield "| --- | --- | --- | --- | --- |"
+    for form in forms_explained():
+        yield from _covered(form)
+    for form in forms_explained():
+        yield ""
+        yield f"## {form}"
+        for entry in entries(form):
+            yield from _explained(entry.read())
+
+
+def _covered(form: str) -> Lines:
+    places = {item.concept for edition in editions(form) for item in edition.items}
+    explained = len(places) - len(holes(form))
+    percent = 100 * explained // len(places)
+    yield f"| {form} | {len(places)} | {explained} | {len(entries(form))} | {percent}% |"
+
+
+def _explained(one: Explanation) -> Lines:
+    yield ""
+    yield f"### {one.item}: {one.title}"
+    yield ""
+    yield f"{_plain(one.asks)} {_plain(one.means)}"
+    for head, words in (("Filled in", one.marked), ("Left empty", one.left), ("Who can help", one.help)):
+        if words:
+            yield ""
+            yield f"**{head}.** {_plain(words)}"
+    if one.sides or one.traps or one.changes:
+        yield ""
+    for side in one.sides:
+        yield (
+            f"- *{_plain(side.choice)}* For it: {_plain(side.speaks_for)} Against it: "
+            f"{_plain(side.speaks_against)}"
+        )
+    for trap in one.traps:
+        but = f" But: {_plain(trap.but)}" if trap.but else ""
+        yield f"- {_plain(trap.says)} ({trap.cite or 'common practice, no published source'}){but}"
+    for change in one.changes:
+        yield f"- From {change.since.isoformat()}: {_plain(change.says)} ({change.cite})"
+    rests = [*one.cites, *(f"`{name}`" for name in one.rules)]
+    if rests:
+        yield ""
+        yield f"Rests on: {'; '.join(rests)}"
+
+
+def _plain(words: str) -> str:
+    """The words with figures by their names: a page that does not change with the day."""
+    return FIGURE.sub(lambda found: f"[{found[1]}]", " ".join(words.split()))
 
 
 def commands() -> Lines:
@@ -397,6 +457,7 @@ PAGES: dict[str, Callable[[], Lines]] = {
     "items.md": items,
     "events.md": event_page,
     "json.md": json_page,
+    "line-by-line.md": line_by_line,
 }
 
 

@@ -56,6 +56,8 @@ COMMANDS: dict[str, list[str]] = {
     "erase": ["erase", "home.case", "--yes"],
     "paper": ["paper", "home.case"],
     "why": ["why", "safety.address", "home.case", "--on", ON],
+    "guide": ["guide", "FL-100", "home.case", "--html", "guide.html", "--on", ON],
+    "guide after": ["guide", "after", "home.case", "--on", ON],
     "why ITEM": ["why", "2a", "home.case", "--on", ON],
     "law": ["law", "--on", ON],
     "demo": ["demo", "-o", "demo.pdf", "--on", ON],

@@ -133,6 +133,7 @@ WORKS: dict[str, tuple[list[str], list[str]]] = {
             "not_modelled",
         ],
     ),
+    "guide": (["guide", "FL-110"], ["on", "form", "pdf", "html"]),
     "law": (["law"], ["on", "oldest_check", "law"]),
     "demo": (
         ["demo"],
@@ -161,6 +162,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "shelf": (["shelf", "nowhere"], "no_such_folder"),
     "paper": (["paper", "--facts", "letter.txt"], "facts_there"),
     "why": (["why", "residence.stat"], "no_such_page"),
+    "guide": (["guide", "FL-999"], "no_such_guide"),
     "law": (["law", "--on", "soon"], "not_a_day"),
     "demo": (["demo", "nobody"], "no_such_household"),
 }

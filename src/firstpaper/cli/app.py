@@ -15,6 +15,7 @@ from firstpaper.cli.commands.dates import dates
 from firstpaper.cli.commands.demo import demo
 from firstpaper.cli.commands.enter import enter
 from firstpaper.cli.commands.erase import erase
+from firstpaper.cli.commands.guide import guide
 from firstpaper.cli.commands.items import items
 from firstpaper.cli.commands.law import law
 from firstpaper.cli.commands.money import money
@@ -73,7 +74,8 @@ for _command, _help in (
     (erase, _("Remove the case file, its copies and its drafts.")),
     (shelf, _("See how the case files in a folder stand, most urgent first.")),
     (paper, _("Print the questions on blank sheets, to answer them by hand.")),
-    (why, _("Read what a rule says, or why a question is asked.")),
+    (why, _("Read about an item of a form, a rule, or why a question is asked.")),
+    (guide, _("Draft a form explained item by item, to read beside it.")),
     (law, _("List every number and rule of law, the oldest check first.")),
     (demo, _("Draft the packet of an invented household.")),
 ):

@@ -17,6 +17,8 @@ LATER = "-later"
 """Ends the name of a packet for after the filing, so that it never replaces the one for the filing."""
 PRIVATE = "-private"
 """Ends the name of the money pages, so that they never look like a packet."""
+GUIDE = "-guide-"
+"""Stands before the number of the form in the name of a read-along of a case."""
 DRAFTS = {
     ".pdf": PDF,
     f"{LATER}.pdf": PDF,
@@ -30,8 +32,8 @@ PIPE = Path("-")
 """Stands for standard output. What is said goes to standard error then."""
 ENDINGS = {PDF: (".pdf",), HTML: (".html", ".htm"), CALENDAR: (".ics",)}
 """How the name of each kind of file ends."""
-FILLED = re.compile(r"-F[LW]-\d{3}(\([A-Z]\))?(-\d+)?\.pdf")
-"""The ending of a filled copy of the court's own form: its number, and which copy it is."""
+FILLED = re.compile(rf"({GUIDE}after|({GUIDE}|-)F[LW]-\d{{3}}(\([A-Z]\))?(-\d+)?)\.pdf")
+"""The ending of a filled copy of the court's own form, with which copy it is, or of a read-along."""
 
 
 class OtherEnding(UserError):
@@ -87,9 +89,9 @@ def drafts_beside(case: Path) -> list[Path]:
 
 
 def _filled_beside(case: Path) -> list[Path]:
-    """Filled copies of the court's forms under the name of a case file, and what a killed filling left."""
+    """Filled forms and read-alongs under the name of a case file, and what a killed drafting left."""
     found: list[Path] = []
-    for path in sorted(case.parent.glob(f"{escape(case.stem)}-F[LW]-*.pdf")):
+    for path in sorted(case.parent.glob(f"{escape(case.stem)}-*.pdf")):
         if FILLED.fullmatch(path.name.removeprefix(case.stem)) and _begins(path, PDF):
             found += [path, *rests(path)]
     return found

@@ -451,6 +451,15 @@ class Many(Shape):
     stopped: Number | None = None
 
 
+class Guide(Shape):
+    """A form explained line by line, or the road after the filing ("after")."""
+
+    on: Day
+    form: str
+    pdf: str
+    html: MaybePath
+
+
 SHAPES: dict[str, type[Shape] | None] = {
     "ask": Ask,
     "change": ChangeGiven,
@@ -474,6 +483,7 @@ SHAPES: dict[str, type[Shape] | None] = {
     "paper": Paper,
     "law": LawList,
     "demo": Packet,
+    "guide": Guide,
     "why": None,
 }
 """The data of each command for one case. `why` gives a page of the reference, with names of its own kind."""

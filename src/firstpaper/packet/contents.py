@@ -26,6 +26,7 @@ from firstpaper.packet.views import (
     joint,
     open_questions,
     pointers,
+    road,
     service,
     worksheet,
 )
@@ -58,6 +59,7 @@ PARTS = (
     Part(Stage.LATER, dates_at_a_glance.since_the_filing),
     Part(Stage.LATER, service.sheets),
     Part(Stage.LATER, disclosure.sheets),
+    Part(Stage.LATER, road.sheets),
     Part(Stage.LATER, handoff.since_the_filing),
 )
 

@@ -35,7 +35,11 @@ _FIRA = {
     (True, True): "FiraSans-SemiBoldItalic",
 }
 _ARIMO = {(bold, italic): "Arimo-Italic" if italic else "Arimo-Regular" for bold, italic in _FIRA}
-_ORDER = {"worksheet": (_FIRA, _ARIMO), "attachment": (_ARIMO, _FIRA)}
+_ORDER = {
+    "worksheet": (_FIRA, _ARIMO),
+    "reading": (_FIRA, _ARIMO),
+    "attachment": (_ARIMO, _FIRA),
+}
 
 
 class _Embedded(TTFont):

@@ -94,4 +94,26 @@ ATTACHMENT = Look(
     whole_row=180,
 )
 
-LOOKS: Mapping[str, Look] = {look.style: look for look in (WORKSHEET, ATTACHMENT)}
+# A text to read from the first line to the last: the same type, closer together, and nothing to write on.
+READING = Look(
+    style="reading",
+    left=0.7 * INCH,
+    right=0.7 * INCH,
+    top=0.6 * INCH,
+    bottom=0.75 * INCH,
+    texts={
+        "h1": TextLook(20, 24, before=14, after=6, bold=True, bar=True),
+        "h2": TextLook(14, 17, before=9, after=1, bold=True),
+        "h3": TextLook(12, 14.5, before=6, after=0, bold=True),
+        "p": TextLook(12, 14.5, before=1, after=2),
+        "cell": TextLook(12, 15, before=2, after=2),
+        "head": TextLook(12, 15, before=2, after=2, bold=True),
+    },
+    small_grey=0.25,
+    list_gap=1,
+    cell_padding=4,
+    column_gap=14,
+    whole_row=90,
+)
+
+LOOKS: Mapping[str, Look] = {look.style: look for look in (WORKSHEET, ATTACHMENT, READING)}

@@ -8,7 +8,7 @@ from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.shares import Shares
 from firstpaper.packet.piles import Pile
 
-Style = Literal["worksheet", "attachment"]
+Style = Literal["worksheet", "attachment", "reading"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,9 +16,10 @@ class Sheet:
     """A template with the values it needs.
 
     `title` is its entry in the outline and on the cover checklist, `running` its footer. A sheet
-    of the style "attachment" is filed with the court; all others stay with the filer. Neighbours of one
-    `group` stand on one line of the checklist, under that name. `pictures` are what a
-    `<figure>` of the template can name. One that `follows` may start on the page where the one before ends.
+    of the style "attachment" is filed with the court; all others stay with the filer, and one of the style
+    "reading" is set closely, with nothing to fill in. Neighbours of one `group` stand on one line of the
+    checklist, under that name. `pictures` are what a `<figure>` of the template can name. One that `follows`
+    may start on the page where the one before ends.
     """
 
     template: str

@@ -1,0 +1,51 @@
+"""The read-along of a form, and the road from the filing to the judgment: sheets to read.
+
+guide = read_along("FL-100", on)
+guide.pdf()       one tagged PDF/UA-1 file
+guide.html()      the same for a screen
+"""
+
+from dataclasses import dataclass
+from datetime import date
+
+from firstpaper.facts import Case
+from firstpaper.forms.filing import maker
+from firstpaper.intake import standing
+from firstpaper.packet.drawing import drawn
+from firstpaper.packet.views import guide
+from firstpaper.packet.views import road as road_view
+from firstpaper.packet.views.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Guide:
+    """Sheets to read, not drawn yet."""
+
+    sheets: tuple[Sheet, ...]
+    on: date
+
+    @property
+    def title(self) -> str:
+        """The title of the document. It names nobody."""
+        return self.sheets[0].title
+
+    def pdf(self) -> bytes:
+        """The sheets as one PDF. The same day and case give the same bytes."""
+        return drawn(self.sheets, self.title, self.on)
+
+    def html(self) -> str:
+        """The sheets as one page for a screen, with nothing to fetch."""
+        from firstpaper.packet.screen import screen  # noqa: PLC0415
+
+        return screen(self.title, self.sheets)
+
+
+def read_along(form: str, on: date, case: Case | None = None) -> Guide:
+    """Every item of a form explained, for a filing on the day `on`; with a case also what it does there."""
+    filled = None if case is None else maker(form.partition("(")[0])(standing(case), on)
+    return Guide(tuple(guide.sheets(form, on, filled)), on)
+
+
+def road(on: date, case: Case | None = None) -> Guide:
+    """The road from the filing to the judgment, with the days of a case where one is given."""
+    return Guide((road_view.sheet(on, case and standing(case)),), on)
