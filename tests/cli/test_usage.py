@@ -38,7 +38,8 @@ def test_a_wrong_command_line_is_answered_in_our_words_and_in_json(run: Run, way
     if way == "no value":
         return
     assert ran.exit == 2
-    assert [one["code"] for one in ran.envelope["errors"]] == ["usage"]
+    (error,) = ran.envelope["errors"]
+    assert error["code"] == ("usage_of_program" if way in ("no command", "before") else "usage")
 
 
 def test_what_was_typed_is_not_repeated(run: Run) -> None:

@@ -114,6 +114,8 @@ class TwoReadings(NotADay):
     The law is looked up for the day you plan to file. Write the year first, like this: --on 2026-11-30
     """
 
+    code = "day_read_two_ways"
+
 
 class NoSuchDay(NotADay):
     """The day after --on is in no calendar.
@@ -121,6 +123,8 @@ class NoSuchDay(NotADay):
     The law is looked up for the day you plan to file. Look at the month and the day again, and write it like
     this: --on 2026-11-30
     """
+
+    code = "no_such_day"
 
 
 def cases_first(words: Sequence[str], is_word: Callable[[str], bool]) -> tuple[list[Path], list[str]]:

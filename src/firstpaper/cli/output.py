@@ -37,9 +37,9 @@ FILLED = re.compile(rf"({GUIDE}after|({GUIDE}|-)F[LW]-\d{{3}}(\([A-Z]\))?(-\d+)?
 
 
 class OtherEnding(UserError):
-    """{path} was not made, because a file of this kind has a name that ends with {ending}.
+    """{path} was not made, because a file of this kind has a name that ends with {known}.
 
-    With another ending, other programs would not know what it is. Type the command again with {ending} at the
+    With another ending, other programs would not know what it is. Type the command again with {known} at the
     end of the name.
     """
 
@@ -74,7 +74,7 @@ def _refuse_other_endings(path: Path, begins: bytes) -> None:
     """Raise OtherEnding where the name says that the file is of another kind than the one made."""
     right = ENDINGS.get(begins, ())
     if right and path.suffix.lower() not in right:
-        raise OtherEnding(path=path, ending=right[0])
+        raise OtherEnding(path=path, known=right[0])
 
 
 def drafts_beside(case: Path) -> list[Path]:

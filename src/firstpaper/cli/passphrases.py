@@ -71,7 +71,7 @@ class NextLineNeeded(UserError):
     may be the same one.
     """
 
-    code = "passphrase_needed"
+    code = "next_passphrase_needed"
 
 
 class NoneChosen(UserError):

@@ -32,6 +32,6 @@ def _encoding(path: Path) -> str:
 
 def _not_utf8() -> str:
     return _(
-        "it is not plain text in UTF-8, so its letters cannot be told for sure; save it again as UTF-8, in a "
+        "it is not plain text in UTF-8, so its letters cannot be told for sure. Save it again as UTF-8, in a "
         "spreadsheet as CSV UTF-8"
     )

@@ -18,7 +18,7 @@ class UsageError(UserError):
 
     Nothing was done. To see how it is used, type:
 
-    firstpaper {command} --help
+    firstpaper {name} --help
     """
 
     code = "usage"
@@ -32,7 +32,7 @@ class ProgramUsageError(UserError):
     firstpaper --help
     """
 
-    code = "usage"
+    code = "usage_of_program"
 
 
 def explained(error: Any) -> UserError:
@@ -40,7 +40,7 @@ def explained(error: Any) -> UserError:
     kind = type(error).__name__
     command = error.ctx.info_name if error.ctx is not None and error.ctx.parent is not None else ""
     if command:
-        return UsageError(what=_what(error, kind), command=command)
+        return UsageError(what=_what(error, kind), name=command)
     if kind == "UsageError":
         return ProgramUsageError(what=f"{_('There is no such command.')} {_close_command(error)}".strip())
     return ProgramUsageError(what=_what(error, kind))

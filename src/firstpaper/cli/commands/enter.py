@@ -32,9 +32,9 @@ FilesArgument = Annotated[
     typer.Argument(
         metavar="[CASE]... FACTS",
         help=_(
-            "The case files, and last the file of facts: facts.yaml, or a table of things or debts, "
-            "things.csv or things.xlsx, or - for what is piped in. Without a case file: home.case in this "
-            "folder."
+            "The case files, and last the file of facts, such as facts.yaml. It may be a table: "
+            "things.csv or things.xlsx. Or - for what is piped in. Without a case file: home.case in "
+            "this folder."
         ),
         show_default=False,
     ),
@@ -82,11 +82,10 @@ class NoFacts(UserError):
 
 
 class OtherPeople(UserError):
-    """{facts} would put other people into {path}, so nothing was saved. These answers would be replaced:
-    {keys}
+    """{what} would put other people into {path}, so nothing was saved. It would replace: {close}
 
-    A file of facts that was meant for another household does this. Look at what would change by adding
-    --dry-run. If it is right, add --replace.
+    A file that was meant for another household does this. To look at what would change, add --dry-run. If it
+    is right, add --replace.
     """
 
     code = "other_people"
@@ -181,7 +180,7 @@ class Entry:
             return True
         if not self.terminal.interactive:
             keys = ", ".join(one.key for one in others)
-            raise OtherPeople(facts=self.facts.path, path=path, keys=keys)
+            raise OtherPeople(what=self.facts.path, path=path, close=keys)
         from firstpaper.cli.difference_words import difference_lines
 
         head = _("{path} has other people. This would be replaced:").format(path=path)

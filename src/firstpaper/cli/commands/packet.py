@@ -138,7 +138,7 @@ class AmendsNothing(UserError):
 
 
 class OneCaseOnly(UserError):
-    """The option {option} is for one case file, so nothing was drafted.
+    """The option {what} is for one case file, so nothing was drafted.
 
     The packets of many are put beside their case files, each under its name. Leave the option out, or name
     one case file.
@@ -234,7 +234,7 @@ def packet(
             "--split": split,
         }
         if wrong := next((name for name, value in given.items() if value), None):
-            raise OneCaseOnly(option=wrong)
+            raise OneCaseOnly(what=wrong)
         files = [*(cases or []), *(_cases_in(every) if every else [])]
         return _draft_many(
             terminal,

@@ -30,9 +30,8 @@ WordsArgument = Annotated[
         metavar="[CASE] [add|change|remove|set] [WHICH] [NAME=VALUE]...",
         autocompletion=completing.listing,
         help=_(
-            "The case file, what to do with the list, what is meant, and what you know about it, such as: "
-            "change asset 2 4 value=1200, or: set agreement=no. Without what to do you are asked. Without "
-            "a case file: home.case in this folder."
+            "The case file, then what to do, and with what. Such as: change asset 2 4 value=1200. Or: set "
+            "agreement=no. Without what to do you are asked. Without a case file: home.case in this folder."
         ),
         show_default=False,
     ),

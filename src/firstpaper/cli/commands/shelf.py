@@ -71,7 +71,8 @@ FindOption = Annotated[
     ),
 ]
 EndedOption = Annotated[
-    bool, typer.Option("--ended", help=_("Show also cases that are ended, or replaced by an amended one."))
+    bool,
+    typer.Option("--ended", help=_("Show ended cases too, and those that an amended one took the place of.")),
 ]
 LinesOption = Annotated[
     bool | None,

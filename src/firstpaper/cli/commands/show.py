@@ -14,7 +14,6 @@ from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, fil
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
-from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
@@ -36,24 +35,6 @@ PdfOption = Annotated[
     Path | None,
     typer.Option("--pdf", metavar="FILE.pdf", help=_("Also make pages to read through and sign.")),
 ]
-
-
-class NoSuchTopicTold(UserError):
-    """There is no topic called {what} in which something was told.
-
-    These are the topics: {close}.
-    """
-
-    code = "no_such_topic"
-
-
-class FactsFileThere(UserError):
-    """The file {path} is already there, and it may hold somebody's answers.
-
-    It was left alone. Choose another name. Or remove that file first, if nobody needs it.
-    """
-
-    code = "facts_there"
 
 
 def show(
@@ -81,6 +62,7 @@ def show(
 def _topics(case: "Case", names: list[str]) -> Iterator[str]:
     """A paragraph a topic, then what is listed, what was recorded, and how much is open."""
     from firstpaper.cli.agenda_words import event_lines
+    from firstpaper.cli.commands.paper import NoSuchTopic
     from firstpaper.cli.listed_words import list_text
     from firstpaper.cli.reviewing import answered, still_open
     from firstpaper.intake.listing import listed
@@ -89,7 +71,7 @@ def _topics(case: "Case", names: list[str]) -> Iterator[str]:
     known_names = list(dict.fromkeys(one.topic.name for one in told))
     for name in names:
         if name not in known_names:
-            raise NoSuchTopicTold(what=name, close=", ".join(known_names) or _("none yet"))
+            raise NoSuchTopic(what=name, close=", ".join(known_names) or _("none yet"))
     wanted = [one for one in told if not names or one.topic.name in names]
     for title, group in groupby(wanted, key=lambda one: _(one.topic.title)):
         yield "\n".join([title, *(f"  {line}" for one in group for line in _lines(case, one))])
@@ -113,6 +95,7 @@ def _lines(case: "Case", one: object) -> Iterator[str]:
 
 def _put_facts(case: "Case", path: Path) -> str:
     from firstpaper.casefile import save
+    from firstpaper.cli.commands.paper import FactsThere
     from firstpaper.cli.output import PIPE, write_output
     from firstpaper.intake.writing import facts_text
 
@@ -121,7 +104,7 @@ def _put_facts(case: "Case", path: Path) -> str:
         write_output(path, data, b"")
     else:
         if path.exists() and (not path.is_file() or path.stat().st_size):
-            raise FactsFileThere(path=path)
+            raise FactsThere(path=path)
         save(path, data)
     return _(
         "The answers are in {path}, as a file of facts. It is not locked: keep it safe, and remove it "
