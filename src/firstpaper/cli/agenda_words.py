@@ -7,9 +7,10 @@ from firstpaper.cli.hints import command
 from firstpaper.counting import days_after, short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.intake import Asked, Topic, echo
-from firstpaper.intake.events import events, happened_already, in_short, recorded
+from firstpaper.intake.events import event, events, happened_already, in_short, recorded
 from firstpaper.law.agenda import Agenda, Entry, Later, State
 from firstpaper.law.deadline import Actor, Deadline, Meaning
+from firstpaper.law.measures.ending import Ended
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _, _n
@@ -250,3 +251,13 @@ def _plain(value: object) -> object:
     if isinstance(value, tuple):
         return [one.model_dump(mode="json", exclude_none=True) for one in value]
     return value if isinstance(value, bool) else str(getattr(value, "value", value))
+
+
+def ended_words(over: Ended) -> str:
+    """That the case file is done with, and since when."""
+    day = f" ({spell_date(over.day)})" if over.day else ""
+    words = _(
+        "An end of this case is recorded: {event}{day}. The dates below count only as far as it goes on."
+    )
+    found = event(over.how)
+    return words.format(event=_(found.title) if found else over.how, day=day)

@@ -11,6 +11,8 @@ from firstpaper.cli.drafting import Files
 from firstpaper.cli.output import beside, is_pdf
 from firstpaper.cli.processes import over_all
 from firstpaper.cli.result import Exit, Result
+from firstpaper.intake import standing
+from firstpaper.law.measures.ending import ended
 from firstpaper.locale import _, _n
 
 PAYS_FROM = 4
@@ -35,6 +37,8 @@ class Drafting:
         from firstpaper.cli.packets import LATER_ENDING, Wanted, draft, wanted_now
 
         case = load(path, self.passphrases).case
+        if ended(standing(case), self.day):
+            return Result(data={"kept": False, "ended": True}, line=_("ended, so nothing is drafted"))
         wanted = wanted_now(case)
         pdf = beside(path, LATER_ENDING if wanted is Wanted.LATER else ".pdf")
         if not self.again and self._is_done(path, pdf):
@@ -84,8 +88,9 @@ def draft_all(
 def _counts(results: Iterable[Result]) -> dict[str, int]:
     found = list(results)
     return {
-        "drafted": sum(not one.errors and not one.data.get("kept") for one in found),
+        "drafted": sum("sheets" in one.data for one in found),
         "kept": sum(bool(one.data.get("kept")) for one in found),
+        "ended": sum(bool(one.data.get("ended")) for one in found),
         "failed": sum(bool(one.errors) for one in found),
         "stopped": sum(one.exit == Exit.STOPS for one in found),
     }
@@ -97,6 +102,7 @@ def _summary(results: Sequence[Result]) -> list[str]:
     numbers = [count["drafted"]]
     for name, text in (
         ("kept", _("{count} were drafted before and are as good as new; --again drafts them anew.")),
+        ("ended", _("{count} are ended and were left out.")),
         ("stopped", _("{count} must not be filed yet; the cover page says why.")),
     ):
         if count[name]:

@@ -447,6 +447,7 @@ class Many(Shape):
     cases: list[OneOfMany]
     drafted: Number | None = None
     kept: Number | None = None
+    ended: Number | None = None
     failed: Number | None = None
     stopped: Number | None = None
 

@@ -97,9 +97,10 @@ class Wanted:
 
 
 def _dates(path: Path, told: "Case", day: date, wanted: Wanted) -> Result:
-    from firstpaper.cli.agenda_words import agenda_text
+    from firstpaper.cli.agenda_words import agenda_text, ended_words
     from firstpaper.intake import standing
     from firstpaper.law.agenda import agenda
+    from firstpaper.law.measures.ending import ended
 
     case = standing(told)
     found = agenda(case, day)
@@ -108,6 +109,8 @@ def _dates(path: Path, told: "Case", day: date, wanted: Wanted) -> Result:
     shown = days_of_the_case(case, day) if wanted.pictures else []
     ics = wanted.ics
     made = [_make_calendar(case, found, ics, plain_titles=wanted.plain_titles)] if ics else []
+    if over := ended(case, day):
+        said.insert(0, ended_words(over))
     return Result(
         data={**_data(case, found, notes), "pictures": shown[1:], "ics": str(ics) if ics else None},
         text="\n\n".join(
