@@ -8,14 +8,11 @@ from collections.abc import Sequence
 from datetime import date, datetime
 from io import BytesIO
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 from zipfile import BadZipFile
 
 from firstpaper.errors import UserError
 from firstpaper.locale import _
-
-if TYPE_CHECKING:
-    from types import ModuleType
 
 ENDING = ".xlsx"
 WORKBOOK = b"PK\x03\x04"
@@ -110,7 +107,7 @@ def _day(value: date, shown: str) -> str:
     return f"in {value:%B} {value.year}" if "d" not in shown else value.isoformat()[:10]
 
 
-def _library(path: Path) -> "ModuleType":
+def _library(path: Path) -> Any:
     try:
         import openpyxl
     except ImportError as error:

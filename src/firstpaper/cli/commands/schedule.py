@@ -136,7 +136,8 @@ def _work(
 
     taken_out: list[str] = []
     with passphrases.opening(path) as opened:
-        before, rows, given = opened.case, (), [word for word in words if "=" in word]
+        rows: Sequence[Row] = ()
+        before, given = opened.case, [word for word in words if "=" in word]
         try:
             rows = _rows(opened.case, action, [word for word in words if "=" not in word])
             if action == "remove":
