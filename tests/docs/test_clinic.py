@@ -94,7 +94,6 @@ def test_the_day_goes_the_same_with_every_file_locked(clinic: Path) -> None:
         "New passphrase, or just Enter for none: ": PASSPHRASE,
         "The same once more: ": PASSPHRASE,
         ASKED: PASSPHRASE,
-        "Type erase to remove them now, or just Enter to keep them: ": "",
     }
     for command, _shown in commands():
         sealed = command.replace("--each-into", "--seal --each-into")

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from dataclasses import replace as with_other
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -127,11 +128,14 @@ def enter(
             begun = each_into / f"{path.stem}{CASE_ENDING}" if each_into else HOME
             if begun.exists():
                 raise CaseThere(path=begun)
-            return Entry(terminal, FactsFile(path), day, wanted, passphrases, begins=True).into(begun)
+            return Entry(terminal, FactsFile(path), day, wanted, passphrases, begins=True, alone=False).into(
+                begun
+            )
 
         if each_into:
-            return for_each(files, begin)
-        entry = Entry(terminal, FactsFile(facts), day, wanted, passphrases, begins=len(cases) == 1)
+            done = for_each(files, begin)
+            return with_other(done, text=f"{done.text}\n{_left_open()}") if seal else done
+        entry = Entry(terminal, FactsFile(facts), day, wanted, passphrases, len(cases) == 1, len(cases) == 1)
         return for_each(cases, entry.into)
 
     deliver("enter", as_json, work)
@@ -139,7 +143,10 @@ def enter(
 
 @dataclass(frozen=True)
 class Entry:
-    """One file of facts, and how it goes into a case. `begins` says that a case may be begun with it."""
+    """One file of facts, and how it goes into a case. `begins` says that a case may be begun with it.
+
+    `alone` says that it is the only case at hand, so that a person can be asked about it.
+    """
 
     terminal: Terminal
     facts: FactsFile
@@ -147,6 +154,7 @@ class Entry:
     wanted: Wanted
     passphrases: Passphrases
     begins: bool
+    alone: bool = True
 
     def into(self, path: Path) -> Result:
         """Take the facts into the case at `path`, or show what that would change."""
@@ -232,7 +240,7 @@ class Entry:
         if risky(case) and not opened.sealed:
             words = _("Somebody else may find this file. To lock it with a passphrase, type: {command}")
             yield words.format(command=command("seal", opened.path))
-        if opened.sealed and self.begins and (stays := offer_to_erase(self.terminal, self._on_disk())):
+        if opened.sealed and self.alone and (stays := offer_to_erase(self.terminal, self._on_disk())):
             yield not_locked(stays)
         if aside := set_aside(case):
             yield _aside(case, aside)
@@ -245,6 +253,10 @@ class Entry:
 
     def _on_disk(self) -> list[Path]:
         return [self.facts.path] if self.facts.path.is_file() else []
+
+
+def _left_open() -> str:
+    return _("The files of facts are not locked. Remove them when nobody needs them any more.")
 
 
 def _differences(before: "Case", after: "Case") -> "tuple[Difference, ...]":
