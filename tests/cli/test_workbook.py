@@ -31,7 +31,7 @@ def test_a_workbook_goes_out_as_text_and_amounts_and_comes_in_again(
         "add",
         "asset",
         "kind=cash",
-        "words==1+1",
+        "words== =1+1",
         "value=1200.50",
         "acquired_on=4/2012",
     )
