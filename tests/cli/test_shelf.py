@@ -485,7 +485,7 @@ def test_one_calendar_for_the_folder_each_entry_with_its_label(run: Run, plain: 
     assert ran.exit == 0
     calendar = Calendar.from_ical((tmp_path / "all.ics").read_bytes())
     titles = [str(event["SUMMARY"]) for event in calendar.walk("VEVENT")]
-    assert "26-01 FL9: Court papers: list due" in titles
+    assert "26-01 FL9: Court papers: list to hand over" in titles
     assert "26-02: Reminder" in titles
     assert not [title for title in titles if "Okafor" in title]
     assert len({str(event["UID"]) for event in calendar.walk("VEVENT")}) == len(titles)

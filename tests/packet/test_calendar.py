@@ -51,7 +51,7 @@ def test_every_date_is_a_whole_day_on_the_day_to_aim_for() -> None:
 
 def test_the_day_the_law_moves_it_to_is_in_the_description() -> None:
     """Code Civ. Proc. 12a: January 30, 2027 is a Saturday."""
-    event = by_title(agenda(case(**SERVED), ON))["Court papers: list due"]
+    event = by_title(agenda(case(**SERVED), ON))["Court papers: list to hand over"]
     assert event.decoded("DTSTART") == date(2027, 1, 30)
     assert "Mon, Feb 1, 2027" in str(event["DESCRIPTION"])
 

@@ -55,6 +55,7 @@ def test_before_the_filing_it_shows_what_led_here_and_what_follows() -> None:
     ]
     assert chart.line is not None
     assert chart.line.day == date(2026, 11, 25)
+    assert chart.today is None
 
 
 def test_the_days_are_those_of_the_statutes() -> None:
@@ -86,6 +87,15 @@ def test_after_service_the_time_to_respond_and_to_wait_run() -> None:
     assert "(court closed, so Mon, Dec 28, 2026)" in response.notes
     assert found["Earliest end"].says == "The marriage or partnership cannot end before Wed, May 26, 2027."
     assert "as it stands on Tue, Dec 1, 2026" in chart.says
+
+
+def test_after_the_filing_today_has_a_line_of_its_own() -> None:
+    chart = timeline(case(SERVED), date(2026, 12, 1))
+    assert chart.line
+    assert chart.today
+    assert (chart.line.heavy, chart.today.heavy) == (True, False)
+    assert (chart.today.day, chart.today.words) == (date(2026, 12, 1), "Today: Tue, Dec 1, 2026")
+    assert timeline(case(SERVED), date(2036, 12, 1)).today is None
 
 
 def test_what_is_done_is_no_longer_due() -> None:

@@ -49,16 +49,18 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """The day that goes through all rows, with the words at its head."""
+    """The day that goes through all rows, with the words at its foot."""
 
     day: date
     words: str
+    heavy: bool = True
 
 
 @dataclass(frozen=True, slots=True)
 class Chart:
     """Rows over the days from `first` to `last`. What lies outside is shown as an arrow at the edge.
 
+    `line` is the day that the picture is about; `today` stands apart from it once that day has gone by.
     `says` is the sentence that comes before those of the rows.
     """
 
@@ -67,6 +69,7 @@ class Chart:
     last: date
     rows: tuple[Row, ...]
     line: Line | None = None
+    today: Line | None = None
 
     @property
     def sentences(self) -> tuple[str, ...]:

@@ -67,9 +67,12 @@ def _drawing(chart: Chart, width: float, measure: Measure) -> Drawing:
         shapes += (shape for span in band.row.spans for shape in _bar(span, scale, band.middle))
     shapes.append(Stroke(0, foot, width, foot, 0.5, ROW_GREY))
     height = foot + 0.5
-    if chart.line:
-        height = foot + LINE_END + LEADING
-        shapes += _line(chart.line, scale, head, foot + LINE_END, measure)
+    for number, line in enumerate(filter(None, (chart.line, chart.today))):
+        height = foot + LINE_END + LEADING * (number + 1)
+        shapes += [
+            _line(line, scale, head, foot + LINE_END),
+            _line_words(line, scale, height - RISE, measure),
+        ]
     shapes += (
         shape for band in bands for mark in band.row.marks for shape in _mark(mark, scale, band.middle)
     )
@@ -144,7 +147,8 @@ def _ticks(scale: _Scale, baseline: float, measure: Measure) -> list[tuple[date,
         if (scale.last - scale.first).days > most * step * DAYS_IN_MONTH:
             continue
         ticks = [(day, _tick_label(day, step, scale, baseline, measure)) for day in _steps(scale, step)]
-        if all(one.x + one.width + TICK_GAP <= other.x for (_, one), (_, other) in pairwise(ticks)):
+        ticks = [(day, label) for day, label in ticks if 0 <= label.x <= scale.right - label.width]
+        if ticks and all(one.x + one.width + TICK_GAP <= other.x for (_, one), (_, other) in pairwise(ticks)):
             return ticks
     return []
 
@@ -167,20 +171,25 @@ def _later(first: date, months: int) -> date:
 def _tick_label(day: date, step: int, scale: _Scale, baseline: float, measure: Measure) -> Label:
     text = str(day.year) if step % 12 == 0 else f"{short_month(day)} {day.year}"
     width = measure(text, False)
-    return Label(_kept(scale.begin(day) - width / 2, scale.left, scale.right - width), baseline, text, width)
+    return Label(scale.begin(day) - width / 2, baseline, text, width)
 
 
 def _kept(x: float, least: float, most: float) -> float:
     return max(least, min(x, most))
 
 
-def _line(line: Line, scale: _Scale, top: float, foot: float, measure: Measure) -> Iterator[Shape]:
-    """A heavy line through all rows, and its words at the foot."""
+def _line(line: Line, scale: _Scale, top: float, foot: float) -> Stroke:
+    """A line through all rows."""
     x = scale.middle(line.day)
+    return Stroke(x, top, x, foot, 1.8 if line.heavy else 0.9)
+
+
+def _line_words(line: Line, scale: _Scale, baseline: float, measure: Measure) -> Label:
+    """The words of a line, below it."""
     text = cut(line.words, scale.right, measure, True, over=False)
     width = measure(text, True)
-    yield Stroke(x, top, x, foot, 1.8)
-    yield Label(_kept(x - width / 2, 0, scale.right - width), foot + LEADING - RISE, text, width, bold=True)
+    x = _kept(scale.middle(line.day) - width / 2, 0, scale.right - width)
+    return Label(x, baseline, text, width, bold=True)
 
 
 def _bar(span: Span, scale: _Scale, middle: float) -> Iterator[Shape]:

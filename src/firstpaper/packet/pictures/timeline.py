@@ -26,9 +26,15 @@ def timeline(case: Case, on: date) -> Chart:
     found = sorted(_each(case, on, filed), key=lambda one: (one.day, one.row.title))
     rows = tuple(one.row for one in found)
     first, last = around(days_of(rows), filed or begins)
-    return Chart(
-        _says(on, filed, begins), first, last, rows, Line(filed or begins, _filing_words(filed or begins))
-    )
+    filing = Line(filed or begins, _filing_words(filed or begins))
+    return Chart(_says(on, filed, begins), first, last, rows, filing, _today(on, filed, first, last))
+
+
+def _today(on: date, filed: date | None, first: date, last: date) -> Line | None:
+    """The line where black turns to white, once the case is filed; none where it is outside the picture."""
+    if filed is None or filed == on or not first <= on <= last:
+        return None
+    return Line(on, _("Today: {day}").format(day=short_date(on)), heavy=False)
 
 
 @dataclass(frozen=True, slots=True)

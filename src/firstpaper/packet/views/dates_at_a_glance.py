@@ -32,7 +32,12 @@ def _sheet(brief: Brief, bars: Chart | None = None) -> Sheet:
         title=_("Your dates at a glance"),
         running=_("Your dates at a glance"),
         purpose=_("Pictures of the days that matter in your case."),
-        values={"brief": brief, "bars": bars is not None, "filed": filed_on(brief.case, brief.on)},
+        values={
+            "brief": brief,
+            "bars": bars is not None,
+            "two_diamonds": bars is not None and sum(len(row.marks) for row in bars.rows) > 1,
+            "filed": filed_on(brief.case, brief.on),
+        },
         pictures={"timeline": line, **({"residence": bars} if bars else {})},
     )
 

@@ -14,7 +14,7 @@ from firstpaper.law.measures.disclosure import final_by
     cite=("Fam. Code 2105(a)", "Code Civ. Proc. 12c(a)"),
     who=Actor.BOTH,
     if_missed="It is still owed. A judgment without it can be set aside.",
-    neutral="last list due",
+    neutral="last list to hand over",
     done_by="record.final_disclosure",
 )
 def final(case: Case, on: date) -> Dated | None:

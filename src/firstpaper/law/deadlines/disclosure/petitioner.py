@@ -13,7 +13,7 @@ from firstpaper.law.measures.disclosure import petitioner_disclosure
     rule="disclosure.due",
     cite="Fam. Code 2104(f)",
     if_missed="It is still owed. A judgment without it can be set aside.",
-    neutral="list due",
+    neutral="list to hand over",
     chart=Chart("Your disclosure due", "Your disclosure is due by {day}."),
     done_by="record.disclosure_served_on",
     waits_for=Event.RESPONSE,

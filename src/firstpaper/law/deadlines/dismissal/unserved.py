@@ -13,7 +13,7 @@ from firstpaper.law.measures import dismissal
     rule="dismissal.optional",
     cite="Code Civ. Proc. 583.420(a)(1)",
     if_missed="From the next day on, a judge may dismiss the case.",
-    neutral="hand over papers by now",
+    neutral="papers should be handed over",
     done_by="record.service",
     needless_by=("record.response_filed_on", "record.appeared_on", "record.support_or_custody_order"),
     hangs_on_filing=True,

@@ -13,7 +13,7 @@ from firstpaper.law.measures import dismissal
     rule="dismissal.optional",
     cite="Code Civ. Proc. 583.420(a)(2)(A)",
     if_missed="From the next day on, a judge may dismiss the case.",
-    neutral="finish by now",
+    neutral="should be finished",
     needless_by=("record.support_or_custody_order",),
     hangs_on_filing=True,
 )
