@@ -142,3 +142,26 @@ def test_dates_told_before_the_kind_of_case_are_not_called_unfit(run: Run, tmp_p
     ran = run("enter", "new.case", "facts.yaml")
     assert "do not fit" not in ran.out
     assert "count as soon as the kind of case is told: dates.married_on" in flat(ran.out)
+
+
+def test_a_file_that_nobody_filled_in_begins_no_case(run: Run, tmp_path: Path) -> None:
+    put(tmp_path, "# petitioner.name:\n")
+    ran = run("enter", "new.case", "facts.yaml")
+    assert ran.exit == 2
+    assert "tells nothing yet" in ran.said
+    assert not (tmp_path / "new.case").exists()
+
+
+def test_each_file_of_facts_begins_a_case_and_a_bad_one_stops_no_other(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "cases").mkdir()
+    put(tmp_path, "court.county: Kern\n", "26-1.yaml")
+    put(tmp_path, "court.county: Atlantis\ndates.married_on: soon\n", "26-2.yaml")
+    put(tmp_path, "court.county: Fresno\n", "26-3.yaml")
+    ran = run("enter", "--each-into", "cases", "26-1.yaml", "26-2.yaml", "26-3.yaml")
+    assert ran.exit == 2
+    assert "2 lines in 26-2.yaml cannot be used" in flat(ran.out)
+    assert "Line 1, court.county:" in ran.out
+    assert "Line 2, dates.married_on:" in ran.out
+    assert sorted(one.name for one in (tmp_path / "cases").glob("*.case")) == ["26-1.case", "26-3.case"]
+    again = run("enter", "--each-into", "cases", "26-1.yaml", "26-3.yaml")
+    assert "There is a case file at" in flat(again.out)

@@ -71,6 +71,15 @@ class CaseThere(UserError):
     code = "case_there"
 
 
+class NothingTold(UserError):
+    """The file {path} tells nothing yet, so no case was begun with it.
+
+    Take away the # in front of each name whose answer you write, and try again.
+    """
+
+    code = "nothing_told"
+
+
 class NoFacts(UserError):
     """There is no file of facts in this command, so nothing was changed.
 
@@ -164,6 +173,8 @@ class Entry:
         with self.passphrases.opening(path, begin=self.begins) as opened:
             read, case = self._after(opened.case, new=opened.new)
             found = _differences(opened.case, case)
+            if opened.new and not found:
+                raise NothingTold(path=self.facts.path)
             if not self._may_replace(path, found):
                 return Result(data=_data(case, read, found), text=_("Nothing was saved."))
             lock_if_wanted(opened, self.passphrases, self.wanted.seal)
