@@ -98,14 +98,32 @@ def _counts(results: Iterable[Result]) -> dict[str, int]:
 
 def _summary(results: Sequence[Result]) -> list[str]:
     count = _counts(results)
-    words = [_n("{count} packet is drafted.", "{count} packets are drafted.", count["drafted"])]
-    numbers = [count["drafted"]]
-    for name, text in (
-        ("kept", _("{count} were drafted before and are as good as new; --again drafts them anew.")),
-        ("ended", _("{count} are ended and were left out.")),
-        ("stopped", _("{count} must not be filed yet; the cover page says why.")),
-    ):
-        if count[name]:
-            words.append(text)
-            numbers.append(count[name])
-    return [text.format(count=number) for text, number in zip(words, numbers, strict=True)]
+    kept, over, stopped = count["kept"], count["ended"], count["stopped"]
+    words = [
+        _n("{count} packet is drafted.", "{count} packets are drafted.", count["drafted"]).format(
+            count=count["drafted"]
+        )
+    ]
+    if kept:
+        words.append(
+            _n(
+                "{count} was drafted before and is as good as new; --again drafts it anew.",
+                "{count} were drafted before and are as good as new; --again drafts them anew.",
+                kept,
+            ).format(count=kept)
+        )
+    if over:
+        words.append(
+            _n("{count} is ended and was left out.", "{count} are ended and were left out.", over).format(
+                count=over
+            )
+        )
+    if stopped:
+        words.append(
+            _n(
+                "{count} must not be filed yet; its cover page says why.",
+                "{count} must not be filed yet; their cover pages say why.",
+                stopped,
+            ).format(count=stopped)
+        )
+    return words

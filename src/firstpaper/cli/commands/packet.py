@@ -23,7 +23,7 @@ from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -280,7 +280,19 @@ def _draft_many(
         lock = passphrases.choose_one(Case.nothing())
     if sealed := sum(map(is_locked, files)):
         known += passphrases.ask_for_many(sealed)
-    return draft_all(files, Drafting(day, tuple(known), lock, again, require_complete), _telling(terminal))
+    done = draft_all(files, Drafting(day, tuple(known), lock, again, require_complete), _telling(terminal))
+    if sealed and lock is None:
+        return replace(done, text=f"{done.text}\n\n{_unlocked(sealed)}")
+    return done
+
+
+def _unlocked(sealed: int) -> str:
+    return _n(
+        "{count} of these cases is locked, but its packet is not. With --seal the packets are locked too.",
+        "{count} of these cases are locked, but their packets are not. With --seal the packets are "
+        "locked too.",
+        sealed,
+    ).format(count=sealed)
 
 
 def _telling(terminal: Terminal) -> "Callable[[int, int], None]":
