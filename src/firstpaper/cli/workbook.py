@@ -6,10 +6,8 @@ that holds a day is read by how it is shown: a month alone stays a month alone.
 
 from collections.abc import Sequence
 from datetime import date, datetime
-from io import BytesIO
 from pathlib import Path
 from typing import Any
-from zipfile import BadZipFile
 
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -49,6 +47,9 @@ def is_workbook(path: Path) -> bool:
 
 def rows_in(path: Path) -> list[list[str]]:
     """The rows of the first sheet, each cell as it would be typed. Raises a UserError."""
+    from io import BytesIO
+    from zipfile import BadZipFile
+
     library = _library(path)
     try:
         with path.open("rb") as file:
@@ -67,6 +68,8 @@ def rows_in(path: Path) -> list[list[str]]:
 
 def workbook(rows: Sequence[Sequence[str]], amounts: Sequence[str], path: Path) -> bytes:
     """The rows as a workbook, the names in the first one; columns named in `amounts` hold numbers."""
+    from io import BytesIO
+
     book = _library(path).Workbook(write_only=False)
     sheet = book.active
     first = list(rows[0])
