@@ -48,6 +48,14 @@ def in_latin_letters(text: str) -> bool:
     return all("LATIN" in unicodedata.name(letter, "") for letter in text if letter.isalpha())
 
 
+def in_one_case(text: str) -> bool:
+    """Whether it is written in small letters only, or in capitals only, and is no abbreviation."""
+    return len(text) > _LONGEST_ABBREVIATION and (text.islower() or text.isupper())
+
+
+_LONGEST_ABBREVIATION = 3
+
+
 def _one_line(text: str) -> str:
     return " ".join(text.split())
 

@@ -6,7 +6,7 @@ from typing import Any
 from firstpaper.facts import DONT_KNOW, Day, known
 from firstpaper.facts.choices import Danger
 from firstpaper.facts.people import Address
-from firstpaper.facts.text import in_latin_letters
+from firstpaper.facts.text import in_latin_letters, in_one_case
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.kinds import general
 from firstpaper.intake.reading.dates import begins_like_a_day
@@ -22,7 +22,6 @@ _RELATION = re.compile(
     r"(?:my|the|our|mi) .*"
     r"|wife|husband|spouse|partner|ex|him|her|them|me|myself|self|same|unknown|baby"
 )
-_LONGEST_ABBREVIATION = 3
 
 
 def doubt(one: Asked, typed: str, value: Any) -> str | None:
@@ -47,17 +46,12 @@ def _name(_one: Asked, value: Any) -> str | None:
         ).format(name=name)
     if " " not in name.strip():
         return _("That is one word only. The forms need the full name: first and last.")
-    if _one_case(name):
+    if in_one_case(name):
         return _(
             "It is printed just as you typed it: {name}. Most names begin with a capital letter and go on "
             "in small ones."
         ).format(name=name)
     return None
-
-
-def _one_case(name: str) -> bool:
-    """Whether it is written in small letters only, or in capitals only."""
-    return len(name) > _LONGEST_ABBREVIATION and (name.islower() or name.isupper())
 
 
 def _part_of_a_day(_one: Asked, value: Any) -> str | None:

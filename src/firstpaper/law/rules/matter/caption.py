@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Union
 from firstpaper.facts.kinds import kind_of
-from firstpaper.facts.text import in_latin_letters
+from firstpaper.facts.text import in_latin_letters, in_one_case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -137,10 +137,18 @@ def _names(case: Case) -> Iterator[Found]:
 
 
 def _letters(case: Case) -> Iterator[Found]:
-    """Names in letters that the court's forms do not take."""
+    """Names that look like a slip, or in letters that the court's forms do not take."""
     children = (f"child.{number}.name" for number in range(1, len(case.child) + 1))
     for key in (*NAMES, *children, "requests.former_name"):
         name = known(case.fact(key))
+        if name and in_one_case(name):
+            yield Found(
+                Outcome.CLOSE,
+                Weight.LOOK_AGAIN,
+                _("This name is in small letters only, or in capitals only: {name}.").format(name=name),
+                _("It is printed just as it was typed. Change it if it is not meant so."),
+                facts=(key,),
+            )
         if name and not in_latin_letters(name):
             yield Found(
                 Outcome.NOT_MET,
