@@ -1,4 +1,4 @@
-"""The command line as a person, a pipe and another program meet it: always a real process."""
+"""The command line as a person, a pipe and another program meet it: always a real process, forked ready."""
 
 import json
 import os
@@ -17,6 +17,7 @@ import yaml
 from firstpaper.casefile import CaseFile
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.intake import Asked, asked, facts_from, next_question
+from tests.cli import ready
 
 COMMAND = [sys.executable, "-m", "firstpaper"]
 HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
@@ -62,20 +63,32 @@ def environment(**more: str) -> dict[str, str]:
 
 
 def run_in(folder: Path, *arguments: object, typed: str | bytes = "", **more: str) -> Ran:
-    """Run a command in a folder, with `typed` as its input. It never shows a traceback or an escape."""
-    done = subprocess.run(
-        [*COMMAND, *map(str, arguments)],
-        input=typed.encode() if isinstance(typed, str) else typed,
-        capture_output=True,
-        cwd=folder,
-        env=environment(**more),
-        timeout=60,
-        check=False,
-    )
-    ran = Ran(done.returncode, done.stdout.decode(), done.stderr.decode())
+    """Run a command in a folder, with `typed` as its input. It never shows a traceback or an escape.
+
+    With an environment of its own it is started anew, since Python reads some of that only at its start.
+    """
+    given = typed.encode() if isinstance(typed, str) else typed
+    words = [str(one) for one in arguments]
+    status, out, err = (_started if more else ready.ran)(words, folder, environment(**more), given)
+    ran = Ran(status, out.decode(), err.decode())
     assert "Traceback" not in ran.err
     assert "\x1b" not in ran.out + ran.err
     return ran
+
+
+def _started(
+    arguments: list[str], folder: Path, environment: dict[str, str], typed: bytes
+) -> tuple[int, bytes, bytes]:
+    done = subprocess.run(
+        [*COMMAND, *arguments],
+        input=typed,
+        capture_output=True,
+        cwd=folder,
+        env=environment,
+        timeout=60,
+        check=False,
+    )
+    return done.returncode, done.stdout, done.stderr
 
 
 def answers_of(household: str) -> dict[str, str]:
@@ -117,15 +130,7 @@ class Sitting:
     def __init__(self, path: Path, *arguments: str, **more: str) -> None:
         self.path = path
         self.heard = ""
-        self.child = pexpect.spawn(
-            COMMAND[0],
-            [*COMMAND[1:], *arguments],
-            cwd=str(path.parent),
-            env=environment(**more),
-            encoding="utf-8",
-            timeout=8,
-            dimensions=(TALL, 90),
-        )
+        self.child = ready.Forked(arguments, path.parent, environment(**more), (TALL, 90), timeout=8)
 
     @property
     def file(self) -> CaseFile:

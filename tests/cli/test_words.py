@@ -42,7 +42,12 @@ def errors() -> Iterator[type[UserError]]:
         yield kind
 
 
-ERRORS = sorted(set(errors()), key=lambda kind: kind.code)
+ERRORS = sorted(set(errors()), key=lambda kind: (kind.code, kind.__qualname__))
+
+
+def test_no_two_errors_have_one_code() -> None:
+    codes = [kind.code for kind in ERRORS if not kind.__subclasses__()]
+    assert len(codes) == len(set(codes))
 
 
 @pytest.mark.parametrize("message", sorted(set(messages())))
