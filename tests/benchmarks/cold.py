@@ -39,6 +39,8 @@ MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
     "bare typer command": ([sys.executable, "-c", BARE, "ask", "home.case"], b""),
     "firstpaper --help": ([*FIRSTPAPER, "--help"], b""),
     "firstpaper why ID": ([*FIRSTPAPER, "why", "residence.state"], b""),
+    "firstpaper why ITEM": ([*FIRSTPAPER, "why", "2a"], b""),
+    "firstpaper guide": ([*FIRSTPAPER, "guide"], b""),
     "first question": ([*FIRSTPAPER, "ask", "new.case"], b""),
     "next question: open, answer, save, ask the next": ([*FIRSTPAPER, "ask", "home.case"], b"Ana Soto\n"),
     "the same, with a date that is checked": ([*FIRSTPAPER, "ask", "dates.case"], b"6/14/2012\n"),

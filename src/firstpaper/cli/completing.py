@@ -49,6 +49,23 @@ def listing(incomplete: str) -> list[str]:
     return [*_files(incomplete), *_beginning(words, incomplete)]
 
 
+def pages(incomplete: str) -> list[str]:
+    """Items of the petition, topics of the forms, rules, and keys of answers."""
+    from firstpaper.forms.explained_names import names
+    from firstpaper.intake import bank
+    from firstpaper.law.register import all_rules
+
+    keys = (key for topic in bank().topics for key in _keys(topic.name))
+    return _beginning(dict.fromkeys([*names(), *all_rules(), *keys]), incomplete)
+
+
+def guides(incomplete: str) -> list[str]:
+    """The forms that are explained line by line, and the word for the road after the filing."""
+    from firstpaper.forms.explained_names import forms_explained
+
+    return [name for name in (*forms_explained(), "after") if name.lower().startswith(incomplete.lower())]
+
+
 def topics(incomplete: str) -> list[str]:
     """The names of the topics."""
     from firstpaper.intake import bank

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
@@ -27,6 +28,7 @@ FormArgument = Annotated[
     typer.Argument(
         metavar="FORM",
         help=_("The number of a form, such as FL-105. Or the word after: the road from the filing on."),
+        autocompletion=completing.guides,
     ),
 ]
 CaseToRead = Annotated[

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli import completing
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -25,6 +26,7 @@ IdArgument = Annotated[
             "residence.state, of an answer, such as petitioner.name, or of a topic, such as residence."
         ),
         show_default=False,
+        autocompletion=completing.pages,
     ),
 ]
 

@@ -5,10 +5,12 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
+from shlex import quote
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition
 from firstpaper.forms.filled import FilledForm
+from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.law.finding import Weight
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -136,10 +138,18 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
         yield _(edition.caution)
     if form.private:
         yield _("This form is private. Keep it apart from the papers that the other side gets.")
-    yield _(
+    copy = _(
         "Copy each answer to the same item of your form. Tick the ring at the right to keep your place. "
         "What this sheet does not name stays empty."
     )
+    yield f"{copy} {_more(form)}"
+
+
+def _more(form: FilledForm) -> str:
+    """How to read what an item is about."""
+    if form.form == PETITION:
+        return _("To read more about an item, type its number, as in “firstpaper why 2a”.")
+    return _("To read more about its items, type “firstpaper why {form}”.").format(form=quote(form.form))
 
 
 def _other_date(edition: Edition) -> str:
