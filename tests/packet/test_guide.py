@@ -52,6 +52,12 @@ def test_nothing_is_filled_in_and_no_figure_is_left_out(form: str) -> None:
     )
 
 
+@each_form
+def test_common_practice_is_not_looked_for_in_the_law(form: str) -> None:
+    """It is said beside the trap. Only law that we have not read itself is called not confirmed."""
+    assert "law itself: common practice" not in flat(markup(read_along(form, ON)))
+
+
 def test_the_petition_is_explained_on_few_pages() -> None:
     assert len(PdfReader(BytesIO(read_along("FL-100", ON).pdf())).pages) <= MOST_PAGES
 

@@ -21,6 +21,9 @@ from firstpaper.law.source import cited
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
+COMMON_PRACTICE = "common practice"
+"""The source of a trap that is told in the trade and stands in no law."""
+
 
 @dataclass(frozen=True, slots=True)
 class Explained:
@@ -38,7 +41,7 @@ class Explained:
         return tuple((trap, self._source(trap)) for trap in self.says.traps)
 
     def _source(self, trap: Trap) -> str:
-        if trap.practice:
+        if trap.practice or trap.cite == COMMON_PRACTICE:
             return _("common practice")
         return "" if trap.cite in self.says.cites else trap.cite
 
@@ -107,8 +110,9 @@ def _explained(one: Explanation, on: date, filled: Sequence[FilledForm] | None) 
 
 
 def _not_confirmed(one: Explanation) -> Iterator[str]:
-    """The sources that nobody has read in the law itself."""
-    for each in (each for source in one.sources for each in cited(source)):
+    """The law that nobody has read itself. Common practice is no law, and the trap says so."""
+    law = (source for source in one.sources if source != COMMON_PRACTICE)
+    for each in (each for source in law for each in cited(source)):
         if each.source.certainty in (Certainty.SECONDARY, Certainty.UNCONFIRMED):
             yield each.cite
 
