@@ -409,6 +409,17 @@ def test_a_new_child_in_a_list_is_added_and_one_that_is_there_is_not() -> None:
     assert [one.birthplace for one in later.child] == [None, "Fresno, CA"]
 
 
+def test_a_thing_is_the_one_that_is_called_the_same_however_its_kind_is_written() -> None:
+    text = "asset: [{kind: checking, words: Example Bank, last_four: 4821}, {kind: cash, words: Box}]"
+    listed = put_onto(text, Case.nothing())
+    assert len(listed.asset) == 2
+    assert put_onto(text, listed) == listed
+    other = "asset: [{kind: Checking account, words: example bank, last_four: ending 4821, value: 900}]"
+    again = put_onto(other, listed)
+    assert [one.value for one in again.asset] == [900, None]
+    assert len(put_onto("asset: [{kind: checking, words: Example Bank, last_four: 1111}]", again).asset) == 3
+
+
 def test_a_list_with_its_number_is_the_whole_list() -> None:
     two = put_onto(TWO, Case.nothing())
     renamed = put_onto(TWO.replace("Ada", "Ada May"), two)

@@ -40,8 +40,7 @@ from firstpaper.intake.reading.homes import home
 from firstpaper.intake.reading.people import person
 from firstpaper.intake.reading.periods import period
 from firstpaper.intake.refusals import AnswerRefused, refusal
-from firstpaper.intake.row_names import NAMING, same_row
-from firstpaper.intake.typed import fold
+from firstpaper.intake.row_names import same_row, told_names
 from firstpaper.locale import _
 
 ORDER = "day_order"
@@ -210,7 +209,7 @@ class _FactFile:
             return list(range(1, len(node.items) + 1))
         numbers: list[int] = []
         for place, row in enumerate(node.items, 1):
-            names = _named_by(group, row)
+            names = told_names(_texts(row), group, self._today)
             one = same_row(self._start, group, names, numbers) if names else min(place, there + 1)
             following = max([there, *numbers]) + 1
             numbers.append(following if one is None or one in numbers else one)
@@ -359,11 +358,11 @@ class _FactFile:
         self.problems.append(Problem(where.line, key, message))
 
 
-def _named_by(group: str, node: Node) -> dict[str, str]:
-    """What a row of a list tells of that by which it is known."""
+def _texts(node: Node) -> dict[str, str]:
+    """The plain values of a row, by name."""
     pairs = node.pairs if isinstance(node, Named) else ()
     plain = ((name.text.strip(), value) for name, value in pairs if isinstance(value, Scalar))
-    return {name: fold(value.text) for name, value in plain if name in NAMING[group] and not value.absent}
+    return {name: value.text for name, value in plain if not value.absent}
 
 
 def _keys_in(root: Named, prefix: str = "") -> Iterator[str]:

@@ -5,10 +5,14 @@ an account, a child by its name. Only what both sides tell is compared.
 """
 
 from collections.abc import Collection, Mapping
+from datetime import date
 from hashlib import sha256
 from typing import Any
 
 from firstpaper.facts import Case
+from firstpaper.intake.engine import asking
+from firstpaper.intake.reading import read_answer
+from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 
 NAMING: Mapping[str, tuple[str, ...]] = {
@@ -25,6 +29,21 @@ def called(row: Any, group: str) -> dict[str, str]:
     """What is told of a row by which it is known."""
     told = ((name, getattr(row, name, None)) for name in NAMING[group])
     return {name: fold(str(value)) for name, value in told if value not in (None, "")}
+
+
+def told_names(texts: Mapping[str, str], group: str, today: date) -> dict[str, str]:
+    """The same of a row that is only typed yet: each text as it would be kept."""
+    told = ((name, texts[name]) for name in NAMING[group] if texts.get(name, "").strip())
+    return {name: fold(_as_kept(f"{group}.1.{name}", text, today)) for name, text in told}
+
+
+def _as_kept(key: str, text: str, today: date) -> str:
+    asked = asking(key, Case.nothing())
+    assert asked is not None
+    try:
+        return str(read_answer(asked, text, today, written=True))
+    except AnswerRefused:  # told with its place when the row itself is read
+        return text
 
 
 def same_row(case: Case, group: str, names: Mapping[str, str], taken: Collection[int]) -> int | None:

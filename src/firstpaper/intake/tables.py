@@ -30,8 +30,7 @@ from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.contributions import spell_contribution
 from firstpaper.intake.reading.day_order import DATED, DayOrder, one_reading, order_of
 from firstpaper.intake.refusals import AnswerRefused
-from firstpaper.intake.row_names import NAMING, ids, same_row
-from firstpaper.intake.typed import fold
+from firstpaper.intake.row_names import NAMING, ids, same_row, told_names
 from firstpaper.locale import _
 
 BEGINS = "\ufeff"
@@ -209,16 +208,8 @@ class _Table:
 
     def _called(self, cells: Sequence[str]) -> dict[str, str]:
         """What the row tells of that by which a thing is known."""
-        named = ((name, self._cell_named(cells, name)) for name in NAMING[self._group])
-        return {name: fold(self._as_kept(name, cell)) for name, cell in named if cell}
-
-    def _as_kept(self, name: str, cell: str) -> str:
-        asked = asking(f"{self._group}.1.{name}", Case.nothing())
-        assert asked is not None
-        try:
-            return str(read_answer(asked, _as_typed(cell), self._today, written=True))
-        except AnswerRefused:  # told again, with its place, when the cell itself is read
-            return cell
+        texts = {name: _as_typed(self._cell_named(cells, name)) for name in NAMING[self._group]}
+        return told_names(texts, self._group, self._today)
 
     def _cell_named(self, cells: Sequence[str], name: str) -> str:
         if name not in self._names:
