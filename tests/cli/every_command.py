@@ -32,7 +32,7 @@ COMMANDS: dict[str, list[str]] = {
     "enter into many": ["enter", "home.case", "listed.case", "more.yaml", "--on", ON],
     "show": ["show", "home.case", "--topic", "court", "--on", ON],
     "check": ["check", "home.case", "--on", ON],
-    "check many": ["check", "home.case", "listed.case", "--require-complete", "--on", ON],
+    "check many": ["check", "home.case", "listed.case", "--on", ON],
     "items": ["items", "home.case", "--on", ON],
     "packet": ["packet", "home.case", "--html", "home.html", "--on", ON],
     "packet of many": ["packet", "home.case", "listed.case", "--on", ON],

@@ -54,7 +54,7 @@ def show(
         names = [name.strip().lower() for name in topic or []]
         said = [*([_put_facts(facts, yaml)] if yaml else []), *([_put_pages(facts, pdf, day)] if pdf else [])]
         text = "\n\n".join(said) or "\n\n".join([*_topics(facts, names), next_line(facts, case, day)])
-        return Result(data=_data(facts, yaml, pdf), text=text)
+        return Result(data=_data(facts, names, yaml, pdf), text=text)
 
     deliver("show", as_json, work)
 
@@ -120,7 +120,7 @@ def _put_pages(case: "Case", path: Path, day: date) -> str:
     return _("The pages to read through and sign are in {path}. They are private.").format(path=path)
 
 
-def _data(case: "Case", yaml: Path | None, pdf: Path | None) -> dict[str, object]:
+def _data(case: "Case", names: list[str], yaml: Path | None, pdf: Path | None) -> dict[str, object]:
     from firstpaper.cli.reviewing import answered, still_open
     from firstpaper.intake import echo
     from firstpaper.intake.engine import asking
@@ -133,6 +133,7 @@ def _data(case: "Case", yaml: Path | None, pdf: Path | None) -> dict[str, object
         "answers": [
             {"key": key, "topic": one.topic.name, "short": one.short, "answer": echo(one, case.fact(key))}
             for key, one in told.items()
+            if not names or one.topic.name in names
         ],
         "open_questions": [one.key for one in still_open(case)],
         "yaml": str(yaml) if yaml else None,
