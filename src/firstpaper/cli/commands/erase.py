@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.options import CaseArgument, JsonOption
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -26,7 +26,7 @@ class NotConfirmed(UserError):
     code = "not_confirmed"
 
 
-def erase(case: CaseArgument, yes: YesOption = False, as_json: JsonOption = False) -> None:
+def erase(case: HomeArgument = HOME, yes: YesOption = False, as_json: JsonOption = False) -> None:
     """Remove the case file, its copies and its drafts."""
     deliver("erase", as_json, lambda terminal: _erase(terminal, case, yes))
 
