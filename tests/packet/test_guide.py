@@ -8,6 +8,7 @@ import page as page_validation
 import pytest
 from pypdf import PdfReader
 
+from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.explained_names import entries, forms_explained
 from firstpaper.forms.filing import maker
 from firstpaper.intake import standing
@@ -82,9 +83,17 @@ def test_of_a_case_it_says_what_is_marked_and_never_what_is_written(form: str, o
     for each in (each for copy in maker(form)(case, one.on) for each in copy.items):
         if each.action == "mark":
             assert flat(each.label) in said
-    for name in (case.petitioner.name, case.respondent.name):
-        assert name not in said
+    without = " ".join(blocks(markup(read_along(form, one.on))))
+    for line in (
+        line for copy in maker(form)(case, one.on) for each in copy.items for line in _written(each)
+    ):
+        assert line not in said or line in without
     assert ("In your case:" in said) == bool(maker(form)(case, one.on))
+
+
+def _written(each: ItemAnswer) -> list[str]:
+    """The lines to write at an item that are long enough to be found by themselves."""
+    return [flat(line) for line in each.value.splitlines() if len(line) > 5] if each.action == "write" else []
 
 
 def test_of_a_form_that_a_case_does_not_use_it_says_so() -> None:

@@ -23,6 +23,7 @@ from firstpaper.packet.views.sheet import Sheet
 
 COMMON_PRACTICE = "common practice"
 """The source of a trap that is told in the trade and stands in no law."""
+MOST_REASONS = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,3 +153,11 @@ def _done(items: Sequence[ItemAnswer]) -> Iterator[str]:
         yield _("Still open: {labels}.").format(labels="; ".join(waiting))
     if all(one.action is Action.BLANK and not one.open_key for one in items):
         yield _("All of it stays empty.")
+    yield from _reasons(items)
+
+
+def _reasons(items: Sequence[ItemAnswer]) -> Sequence[str]:
+    """Why boxes are marked, or why all stays empty. Why words are written is on the worksheet."""
+    marked = [one for one in items if one.action is Action.MARK]
+    empty = items if all(one.action is Action.BLANK for one in items) else ()
+    return list(dict.fromkeys(one.because for one in marked or empty if one.because))[:MOST_REASONS]
