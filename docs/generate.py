@@ -110,7 +110,8 @@ def _explained(one: Explanation) -> Lines:
         )
     for trap in one.traps:
         but = f" But: {_plain(trap.but)}" if trap.but else ""
-        yield f"- {_plain(trap.says)} ({trap.cite or 'common practice, no published source'}){but}"
+        source = "common practice, no published source" if trap.common else trap.cite
+        yield f"- {_plain(trap.says)} ({source}){but}"
     for change in one.changes:
         yield f"- From {change.since.isoformat()}: {_plain(change.says)} ({change.cite})"
     rests = [*one.cites, *(f"`{name}`" for name in one.rules)]

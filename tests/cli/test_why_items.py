@@ -1,11 +1,13 @@
 """`firstpaper why` on an item of a form: its page, a list of several, and how it stands in a case."""
 
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 
 import pytest
 
-from firstpaper.forms.explained_names import entries_called
+from firstpaper.cli.explained import item_paragraphs
+from firstpaper.forms.explained_names import entries, entries_called, forms_explained
 from firstpaper.forms.explanation import EXPLAINED
 from tests.cli.person import ON, Ran, flat, written
 
@@ -73,6 +75,15 @@ def test_a_name_that_is_near_gets_an_offer(run: Run, name: str, close: str) -> N
     ran = run("why", name)
     assert ran.exit == 2
     assert close in ran.said
+
+
+def test_what_is_not_confirmed_in_the_law_is_said_to_be_so_on_every_page(run: Run) -> None:
+    unsure = [one for form in forms_explained() for one in entries(form) if one.read().not_confirmed]
+    assert unsure
+    for entry in unsure:
+        (source, *_more) = entry.read().not_confirmed
+        page = " ".join(item_paragraphs(entry, date(2026, 12, 1)))
+        assert f"We have not confirmed this in the law itself: {source}" in page
 
 
 def test_an_item_shows_how_it_stands_in_a_case(run: Run, home: Path) -> None:

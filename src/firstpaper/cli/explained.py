@@ -9,7 +9,7 @@ from firstpaper.cli.hints import command, to_type
 from firstpaper.cli.law_words import law_words, source_data
 from firstpaper.counting import spell_date
 from firstpaper.forms.explained_names import Entry, parts_of
-from firstpaper.forms.explanation import Explanation, Trap
+from firstpaper.forms.explanation import Explanation, Side, Trap
 from firstpaper.law.source import cited
 from firstpaper.locale import _
 
@@ -54,10 +54,11 @@ def item_page_data(entry: Entry, on: date) -> dict[str, object]:
             for side in one.sides
         ],
         "traps": [
-            {"says": trap.says, "common_practice": bool(trap.practice), "cite": trap.cite, "but": trap.but}
+            {"says": trap.says, "common_practice": trap.common, "cite": trap.cite, "but": trap.but}
             for trap in one.traps
         ],
         "help": one.help,
+        "not_confirmed": list(one.not_confirmed),
         "changes": [{"from": each.since, "says": each.says, "cite": each.cite} for each in one.changes],
         "sources": [source_data(each) for source in one.sources for each in cited(source)],
         "rules": list(one.rules),
@@ -134,6 +135,9 @@ def _page(entry: Entry, one: Explanation) -> Iterator[str]:
     yield from _sides(one)
     yield from _traps(one)
     yield from _changes(one)
+    if one.not_confirmed:
+        words = _("We have not confirmed this in the law itself: {sources}. Ask the self-help center.")
+        yield words.format(sources="; ".join(one.not_confirmed))
     if one.help:
         yield _("Who can help: {words}").format(words=one.help)
     yield from _parts(entry)
@@ -145,21 +149,18 @@ def _numbered(item: str) -> str:
 
 def _sides(one: Explanation) -> Iterator[str]:
     if one.sides:
-        yield _("The choice is yours:")
-    for side in one.sides:
-        yield "\n".join(
-            [
-                f"  - {side.choice}",
-                "    " + _("For it: {words}").format(words=side.speaks_for),
-                "    " + _("Against it: {words}").format(words=side.speaks_against),
-            ]
-        )
+        yield "\n".join([_("The choice is yours:"), *(line for side in one.sides for line in _side(side))])
+
+
+def _side(side: Side) -> Iterator[str]:
+    yield f"  - {side.choice}"
+    yield "    " + _("For it: {words}").format(words=side.speaks_for)
+    yield "    " + _("Against it: {words}").format(words=side.speaks_against)
 
 
 def _traps(one: Explanation) -> Iterator[str]:
     if one.traps:
-        yield _("Watch out:")
-    yield from ("\n".join(_trap(trap)) for trap in one.traps)
+        yield "\n".join([_("Watch out:"), *(line for trap in one.traps for line in _trap(trap))])
 
 
 def _trap(trap: Trap) -> Iterator[str]:
@@ -171,7 +172,7 @@ def _trap(trap: Trap) -> Iterator[str]:
 
 def trap_source(trap: Trap) -> str:
     """Where a trap is known from, in a few words."""
-    return trap.cite or _("common practice, no published source")
+    return _("common practice, no published source") if trap.common else trap.cite
 
 
 def _changes(one: Explanation) -> Iterator[str]:

@@ -16,9 +16,12 @@ from typing import Any, TypeVar
 
 from firstpaper.data_files import Place, built, read_file, read_text
 from firstpaper.law.figure import UnknownFigureError, figure
+from firstpaper.law.source import cited
 from firstpaper.locale import _
 
 EXPLAINED = Path(__file__).parent / "explained"
+COMMON_PRACTICE = "common practice"
+"""The source, in the authorities, of what is told in the trade and has no published source."""
 PRACTICE = EXPLAINED / "practice.yaml"
 
 Part = TypeVar("Part", bound="Side | Trap | Change")
@@ -46,6 +49,11 @@ class Trap:
     practice: str = ""
     cite: str = ""
     but: str = ""
+
+    @property
+    def common(self) -> bool:
+        """Whether it is told in the trade and stands in no law."""
+        return bool(self.practice) or self.cite == COMMON_PRACTICE
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +110,13 @@ class Explanation:
         """Every citation in it, the law of its traps and changes too, each once."""
         traps = (trap.cite for trap in self.traps if trap.cite)
         return tuple(dict.fromkeys([*self.cites, *traps, *(change.cite for change in self.changes)]))
+
+    @property
+    def not_confirmed(self) -> tuple[str, ...]:
+        """The law it cites that nobody has read itself. Common practice is no law, and its trap says so."""
+        law = (source for source in self.sources if source != COMMON_PRACTICE)
+        each = (one for source in law for one in cited(source))
+        return tuple(dict.fromkeys(one.cite for one in each if not one.source.certainty.confirmed))
 
     def on(self, day: date) -> "Explanation":
         """The same in the reader's language, with the figures of that day; FigureNotInForce where none is.

@@ -15,14 +15,10 @@ from firstpaper.forms.explained_case import Copy, copies_of
 from firstpaper.forms.explained_names import entries
 from firstpaper.forms.explanation import Explanation, Trap
 from firstpaper.forms.filled import FilledForm
-from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
-from firstpaper.law.source import cited
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
-COMMON_PRACTICE = "common practice"
-"""The source of a trap that is told in the trade and stands in no law."""
 MOST_REASONS = 2
 
 
@@ -42,7 +38,7 @@ class Explained:
         return tuple((trap, self._source(trap)) for trap in self.says.traps)
 
     def _source(self, trap: Trap) -> str:
-        if trap.practice or trap.cite == COMMON_PRACTICE:
+        if trap.common:
             return _("common practice")
         return "" if trap.cite in self.says.cites else trap.cite
 
@@ -105,17 +101,9 @@ def _explained(one: Explanation, on: date, filled: Sequence[FilledForm] | None) 
         name=named,
         says=says,
         sources=in_short(one.cites),
-        unconfirmed="; ".join(_not_confirmed(one)),
+        unconfirmed="; ".join(one.not_confirmed),
         here=tuple(_here(copies_of(one, filled))) if filled else (),
     )
-
-
-def _not_confirmed(one: Explanation) -> Iterator[str]:
-    """The law that nobody has read itself. Common practice is no law, and the trap says so."""
-    law = (source for source in one.sources if source != COMMON_PRACTICE)
-    for each in (each for source in law for each in cited(source)):
-        if each.source.certainty in (Certainty.SECONDARY, Certainty.UNCONFIRMED):
-            yield each.cite
 
 
 def in_short(citations: Sequence[str]) -> str:
