@@ -100,7 +100,7 @@ def test_nothing_told_is_said_with_what_to_do(run: Run, tmp_path: Path) -> None:
     ran = run("money", "home.case", "--on", ON)
     assert ran.exit == 2
     assert "Nothing about money has been told" in ran.said
-    assert "firstpaper schedule" in ran.said
+    assert "with the command schedule" in ran.said
     assert not (tmp_path / "home-private.pdf").exists()
     assert run("money", "home.case", "--json").envelope["errors"][0]["code"] == "no_money_told"
 

@@ -101,8 +101,8 @@ def test_what_cannot_be_printed_is_told_with_what_can(run: Run, tmp_path: Path) 
 
 
 def test_a_folder_that_is_not_there_is_told(run: Run) -> None:
-    for option in ("-o", "--facts"):
-        ran = run("paper", option, "nowhere/a.out")
+    for option, name in (("-o", "a.pdf"), ("--facts", "a.yaml")):
+        ran = run("paper", option, f"nowhere/{name}")
         assert ran.exit == 2
         assert "is not there" in ran.said
 
