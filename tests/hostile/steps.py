@@ -143,6 +143,7 @@ class _Way:
         self.ready.mkdir()
         _set_out(self.ready, sealed, saves)
         self.before = _cases(self.ready)
+        _warm(self._fresh(), words)
         done = self._fresh()
         self.calls = _calls(done, words)
         self.after = _cases(done)
@@ -261,6 +262,22 @@ def _be_the_command(folder: Path, words: list[str], kill: tuple[str, int] | None
         app(words, prog_name="firstpaper")
     finally:
         os._exit(0)
+
+
+def _warm(folder: Path, words: list[str]) -> None:
+    """Run the command here once, so that no child has to load and work out what is the same each time."""
+    kept = Path.cwd(), sys.stdin, sys.stdout, sys.stderr
+    signals = {number: signal.getsignal(number) for number in (signal.SIGTERM, signal.SIGHUP)}
+    try:
+        os.chdir(folder)
+        sys.stdin, sys.stdout, sys.stderr = StringIO(TYPED.get(words[0], "")), StringIO(), StringIO()
+        with suppress(SystemExit):
+            app(words, prog_name="firstpaper")
+    finally:
+        os.chdir(kept[0])
+        _before, sys.stdin, sys.stdout, sys.stderr = kept
+        for number, handler in signals.items():
+            signal.signal(number, handler)
 
 
 def _calls(folder: Path, words: list[str]) -> dict[str, int]:
