@@ -28,7 +28,7 @@ from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.cli.app import app
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
-from tests.cli.every_command import COMMANDS, set_out
+from tests.cli.every_command import COMMANDS, options, set_out
 from tests.cli.person import ON, facts_of
 
 CALLS = (
@@ -126,7 +126,7 @@ def _ways(only: tuple[str, ...]) -> Iterator[tuple[str, list[str], bool, int]]:
                 continue
             plain = [word for word in words if word not in ("--passphrase-from", "words")]
             secret = sealed or "seal" in (words[0], *words[1:]) or "--seal" in words
-            able = words[0] not in ("erase", "paper", "law", "demo")
+            able = "--passphrase-from" in options(words[0])
             given = [*plain, *(["--passphrase-from", "words"] if secret and able else [])]
             yield from ((name, given, sealed, saves) for saves in SAVES)
 
