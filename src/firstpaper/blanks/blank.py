@@ -76,7 +76,7 @@ class Spot:
     `boxes` are all places that show it: a field can stand on several pages. `longest` is how many characters
     it takes, None for no limit; `comb` says that each has a cell of its own. `why_not` says why it cannot be
     filled, empty where it can. `near` holds the printed words by the side they stand on, `heading` those of
-    its section.
+    its section. `size` is that of its letters in points, 0 where the file leaves it open.
     """
 
     name: str
@@ -92,6 +92,7 @@ class Spot:
     locked: bool = False
     near: Mapping[Side, Label] = field(default_factory=dict)
     heading: str = ""
+    size: float = 0.0
 
     @property
     def is_box(self) -> bool:

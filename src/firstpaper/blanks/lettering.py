@@ -1,14 +1,12 @@
 """The look of a filled text field: its own font, size and width decide what fits."""
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from firstpaper.blanks.reading import COMB, MULTI_LINE, inherited, lineage
+from firstpaper.blanks.reading import COMB, LETTERS, MULTI_LINE, inherited, lineage
 from firstpaper.locale import _
 
-LOOK = re.compile(r"/(\S+)\s+([\d.]+)\s+Tf")
 MARGIN, LEADING = 2.0, 1.16
 LARGEST, SMALLEST = 12.0, 7.0
 """Ours: the sizes between which a field that leaves the size open is lettered."""
@@ -42,7 +40,7 @@ class Lettering:
         line = lineage(widget)
         left, bottom, right, top = (float(edge) for edge in widget["/Rect"])
         form = root["/AcroForm"].get_object()
-        told = LOOK.search(str(inherited(line, "/DA") or form.get("/DA") or ""))
+        told = LETTERS.search(str(inherited(line, "/DA") or form.get("/DA") or ""))
         flags, most = int(inherited(line, "/Ff") or 0), inherited(line, "/MaxLen")
         turned = int((widget.get("/MK") or {}).get("/R") or 0) % 360
         across, up = abs(right - left), abs(top - bottom)

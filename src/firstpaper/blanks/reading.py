@@ -2,6 +2,7 @@
 
 import hashlib
 import logging
+import re
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
@@ -40,6 +41,8 @@ READ_ONLY, MULTI_LINE, PASSWORD, RADIO, PUSH, COMB, RICH = (
 )
 MAY_FILL = 0b1_0000_1000
 """The permissions to change a file and to fill in its fields (ISO 32000-1, table 22: bits 4 and 9)."""
+LETTERS = re.compile(r"/(\S+)\s+([\d.]+)\s+Tf")
+"""The font and the size that a field names for its letters."""
 _UNHEARD = logging.NullHandler()
 """Takes what the library remarks on a broken file, which would else be put on the screen of the person."""
 
@@ -144,10 +147,11 @@ class _Seen:
 def _spots(reader: "PdfReader") -> Iterator[Spot]:
     """Every spot, the widgets of one field and state together, in the order in which they are found."""
     found: dict[tuple[str, str], Spot] = {}
+    default = str(_form(reader).get("/DA") or "")
     for number, page in enumerate(reader.pages, 1):
         seen = _Seen(int(page.rotation or 0), *(float(edge) for edge in page.mediabox))
         for widget in widgets(page):
-            spot = _spot(widget, number, seen)
+            spot = _spot(widget, number, seen, default)
             if spot is None:
                 continue
             before = found.get(spot.key)
@@ -203,7 +207,7 @@ def on_state(widget: Any) -> str:
     return names[0].removeprefix("/") if names else ""
 
 
-def _spot(widget: Any, page: int, seen: _Seen) -> Spot | None:
+def _spot(widget: Any, page: int, seen: _Seen, default: str) -> Spot | None:
     line = lineage(widget)
     kind = kind_of(line)
     if kind is None:
@@ -222,7 +226,14 @@ def _spot(widget: Any, page: int, seen: _Seen) -> Spot | None:
         computed=_computes(line),
         locked=bool(flags & READ_ONLY),
         near={},
+        size=_size(str(inherited(line, "/DA") or default)),
     )
+
+
+def _size(look: str) -> float:
+    """The size of letters that a default appearance names (ISO 32000-1, 12.7.3.3)."""
+    told = LETTERS.search(look)
+    return float(told[2]) if told else 0.0
 
 
 def _computes(line: Sequence[Any]) -> bool:

@@ -1,6 +1,7 @@
 """The files around a blank form: its map, its proof, and the filled copies, read and written safely."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -130,6 +131,17 @@ def learned(path: Path) -> Learned:
     blank = read_blank(data, pdf.name)
     refuse_another(one, blank, path.name)
     return Learned(pdf, data, blank, one, bool(one.who) and is_confirmed_here(path))
+
+
+@contextmanager
+def as_measured(blanks: Iterable[Learned]) -> Iterator[None]:
+    """While this lasts, what fits on these forms is what fits on the blanks that were confirmed here."""
+    from firstpaper.blanks.room import measured_edition
+    from firstpaper.forms.edition import measured
+
+    editions = [measured_edition(one.map, one.blank) for one in blanks if one.confirmed]
+    with measured(edition for edition in editions if edition):
+        yield
 
 
 def to_confirm(folder: Path) -> tuple[Path, ...]:

@@ -14,7 +14,7 @@ from firstpaper.locale import _, _n
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
-    from firstpaper.cli.blank_files import FilledFile
+    from firstpaper.cli.blank_files import FilledFile, Learned
     from firstpaper.facts import Case
     from firstpaper.packet import Packet, Pile
 
@@ -132,10 +132,10 @@ def _line(pdf: Path, stopping: list[str], left: int) -> str:
 
 
 def fill_in(
-    case: "Case", day: date, wanted: Wanted, folder: Path, path: Path, *, flat: bool
+    case: "Case", day: date, wanted: Wanted, blanks: "tuple[Learned, ...]", path: Path, *, flat: bool
 ) -> tuple["FilledFile", ...]:
     """A filled copy of each form of that part whose blank was confirmed here; nothing is written yet."""
-    from firstpaper.cli.blank_files import all_learned, filled_files
+    from firstpaper.cli.blank_files import filled_files
     from firstpaper.cli.law_day import law_as_of
     from firstpaper.forms.filing import plan
     from firstpaper.packet.brief import brief, forms_by_filing
@@ -147,7 +147,7 @@ def fill_in(
             if wanted in (Wanted.ALL, plan(filing).stage)
             for form in filled
         )
-    return tuple(filled_files(forms, all_learned(folder), path, flat=flat))
+    return tuple(filled_files(forms, blanks, path, flat=flat))
 
 
 def _filled_lines(done: "Sequence[FilledFile]") -> list[str]:

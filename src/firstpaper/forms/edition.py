@@ -5,7 +5,9 @@ text fits, and whether a person has laid the file beside the official sheet. A n
 new file; code speaks of concepts alone. A file is checked whole when it is read.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
@@ -169,7 +171,26 @@ def edition_for(form: str, on: date) -> Edition:
     if not in_use:
         unknown = _("We know no edition of form {form} for a filing on {date}.")
         raise NoEditionError(unknown.format(form=form, date=short_date(on)))
-    return in_use[-1]
+    newest = in_use[-1]
+    return _MEASURED.get().get((newest.form, newest.printed), newest)
+
+
+_MEASURED: ContextVar[Mapping[tuple[str, str], "Edition"]] = ContextVar(
+    "measured", default=MappingProxyType({})
+)
+
+
+@contextmanager
+def measured(editions: Iterable["Edition"]) -> Iterator[None]:
+    """While this lasts, these stand for ours of the same form and date: somebody brought the sheet itself.
+
+    What fits then comes from the sheet and not from our estimate, and so does what goes to an attachment.
+    """
+    token = _MEASURED.set({(one.form, one.printed): one for one in editions})
+    try:
+        yield
+    finally:
+        _MEASURED.reset(token)
 
 
 def is_known(form: str, on: date) -> bool:

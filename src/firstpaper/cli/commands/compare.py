@@ -65,7 +65,7 @@ def _compare(path: Path, paper: Path, folder: Path, on: str | None, passphrases:
     if not ready:
         raise NoMapFits(folder=folder, name=paper.name)
     one, case = ready[0], standing(case_at(path, passphrases))
-    with law_as_of(day):
+    with law_as_of(day), files.as_measured(ready[:1]):
         forms = filled_in(case, day, one.map.form)
     if not forms:
         raise FormNotUsed(form=one.map.form)

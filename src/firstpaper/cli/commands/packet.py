@@ -189,6 +189,7 @@ def packet(
     """Draft the packet: what to mark and write on each form, and what to do next."""
 
     def one(terminal: Terminal) -> Result:
+        from firstpaper.cli.blank_files import all_learned, as_measured
         from firstpaper.cli.offering import after_printing, offer_to_lock_draft
 
         case = cases[0] if cases else HOME
@@ -202,19 +203,21 @@ def packet(
         locked = seal or (html is None and offer_to_lock_draft(terminal, facts))
         files = files_for(output or _beside(case, wanted), html, locked, passphrases, facts)
         day = filing_day(on)
-        done = fill_in(facts, day, wanted, blanks, case, flat=flat) if blanks else ()
-        result = draft(
-            facts,
-            day,
-            files,
-            wanted,
-            earlier,
-            _own_sheets(sheet or []),
-            done,
-            only,
-            split,
-            require_complete=require_complete,
-        )
+        learned = all_learned(blanks) if blanks else ()
+        with as_measured(learned):
+            done = fill_in(facts, day, wanted, learned, case, flat=flat)
+            result = draft(
+                facts,
+                day,
+                files,
+                wanted,
+                earlier,
+                _own_sheets(sheet or []),
+                done,
+                only,
+                split,
+                require_complete=require_complete,
+            )
         after = [
             *_to_confirm(blanks),
             *after_printing(facts, case, files.pdf),
