@@ -78,6 +78,15 @@ def test_what_is_no_workbook_is_refused_in_words(
     assert home.read_bytes() == before
 
 
+def test_a_workbook_of_somebody_else_is_left_alone(run: Run, home: Path, tmp_path: Path) -> None:
+    book(tmp_path / "t.xlsx", [["Budget", "May"], [1, 2]])
+    before = (tmp_path / "t.xlsx").read_bytes()
+    assert "not a file that this command makes" in run("schedule", "home.case", "--csv-things", "t.xlsx").said
+    assert (tmp_path / "t.xlsx").read_bytes() == before
+    assert run("schedule", "home.case", "--csv-things", "u.xlsx").exit == 0
+    assert run("schedule", "home.case", "--csv-things", "u.xlsx").exit == 0
+
+
 def test_a_table_can_be_piped_on(run: Run, home: Path, tmp_path: Path) -> None:
     run("schedule", "home.case", "add", "debt", "kind=credit_card", "words=Store")
     ran = run("schedule", "home.case", "--csv-debts", "-")

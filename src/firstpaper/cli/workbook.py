@@ -66,6 +66,20 @@ def rows_in(path: Path) -> list[list[str]]:
         raise WorkbookUnreadable(path=path, reason=_("it is no whole workbook")) from error
 
 
+def refuse_other_workbooks(path: Path, group: str) -> None:
+    """Raise NotOurOutput where a workbook lies there that is no table of that group."""
+    from firstpaper.casefile.errors import NotOurOutput
+
+    if not path.is_file() or not path.stat().st_size:
+        return
+    try:
+        rows = rows_in(path)
+    except WorkbookUnreadable as error:
+        raise NotOurOutput(path=path) from error
+    if not rows or rows[0][:1] != [group]:
+        raise NotOurOutput(path=path)
+
+
 def workbook(rows: Sequence[Sequence[str]], amounts: Sequence[str], path: Path) -> bytes:
     """The rows as a workbook, the names in the first one; columns named in `amounts` hold numbers."""
     from io import BytesIO

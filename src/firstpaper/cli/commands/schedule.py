@@ -119,10 +119,11 @@ def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Resu
 def _put_table(case: "Case", group: str, path: Path) -> None:
     """Write the things or the debts as a table, or as a workbook where the name says so."""
     from firstpaper.cli.output import write_output
-    from firstpaper.cli.workbook import WORKBOOK, is_workbook, workbook
+    from firstpaper.cli.workbook import WORKBOOK, is_workbook, refuse_other_workbooks, workbook
     from firstpaper.intake.tables import BEGINS, amounts, rows_of, table_of
 
     if is_workbook(path):
+        refuse_other_workbooks(path, group)
         write_output(path, workbook(rows_of(case, group), amounts(group), path), WORKBOOK)
     else:
         write_output(path, table_of(case, group).encode(), f"{BEGINS}{group},".encode())
