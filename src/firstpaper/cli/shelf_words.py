@@ -93,7 +93,8 @@ def _cells(one: Shelved, names: bool) -> list[str]:
 
 
 def _unread_cells(one: Unread) -> list[str]:
-    return [one.file, "", "", UNREAD, "", one.error.code, "", "", ""]
+    why = one.error.message.partition("\n")[0]
+    return [one.file, "", "", UNREAD, "", why, "", "", ""]
 
 
 def _date_data(one: Date) -> dict[str, Any]:
