@@ -90,7 +90,7 @@ def test_the_day_goes_as_the_page_says(tmp_path: Path) -> None:
 
 
 def test_the_day_goes_the_same_with_every_file_locked(tmp_path: Path) -> None:
-    """With those cases alone that the page names: each is opened many times, and a passphrase takes its time."""
+    """With those cases alone that the page names: each opening takes its time."""
     clinic = tmp_path
     set_out(clinic, range(11, 38))
     answers = {
