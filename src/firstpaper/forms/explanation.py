@@ -24,7 +24,7 @@ COMMON_PRACTICE = "common practice"
 """The source, in the authorities, of what is told in the trade and has no published source."""
 PRACTICE = EXPLAINED / "practice.yaml"
 
-Part = TypeVar("Part", bound="Side | Trap | Change")
+Part = TypeVar("Part", "Side", "Trap", "Change")
 FIGURE = re.compile(r"\{figure:([\w.()-]+)\}")
 
 
@@ -124,7 +124,7 @@ class Explanation:
         A change that is still to come speaks with the figures of its own day.
         """
         said = partial(_with_figures, day)
-        own = {name: said(getattr(self, name)) for name in _OWN_WORDS}
+        own: dict[str, Any] = {name: said(getattr(self, name)) for name in _OWN_WORDS}
         return replace(
             self,
             **own,
@@ -146,7 +146,8 @@ def _with_figures(day: date, text: str) -> str:
 
 def _said(part: Part, said: Callable[[str], str]) -> Part:
     names = (each.name for each in fields(part) if each.name in _SAID)
-    return replace(part, **{name: said(getattr(part, name)) for name in names})
+    words: dict[str, Any] = {name: said(getattr(part, name)) for name in names}
+    return replace(part, **words)
 
 
 def figure_words(name: str, on: date) -> str:
