@@ -50,7 +50,7 @@ RANDOM = r"\.case-([0-9a-f]{8}-)?[0-9a-f]{16}"
 KNOWN_NAMES = re.compile(
     rf"((home|newer?|listed)\.case(\.lock|\.erasing|\.copies(/(\d{{6}}|unfinished|{RANDOM}))?)?|{RANDOM})"
     r"|(home|new|listed)\.(pdf|html)|(home-FL-110|FL-110\.proof)\.pdf|FL-110\.map\.yaml|listed-private\.pdf"
-    r"|(home|shelf)\.ics|shelf\.csv|demo\.pdf|question-sheets\.pdf"
+    r"|home-guide-(FL-100|after)\.pdf|guide\.html|(home|shelf)\.ics|shelf\.csv|demo\.pdf|question-sheets\.pdf"
 )
 WATCHED = """
 import os, sys
