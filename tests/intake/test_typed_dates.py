@@ -56,6 +56,15 @@ READ = {
     "desde marzo de 2026": "2026-03",
     "today": "2026-11-25",
     "Yesterday": "2026-11-24",
+    "4/13/26": "2026-04-13",
+    "4/4/26": "2026-04-04",
+    "March 14 '26": MARCH_14,
+    "March 14 26": MARCH_14,
+    "14 March 26": MARCH_14,
+    "March '26": "2026-03",
+    "three days ago": "2026-11-22",
+    "last month": "2026-10",
+    "last year": "2025",
     "2/29/2024": "2024-02-29",
     "1/1/1900": "1900-01-01",
     "12/31/2076": "2076-12-31",
@@ -72,6 +81,16 @@ UNSURE = {
     "March 2026 or so": "2026-03?",
     "2016, I think": "2016?",
     "approx. 2016": "2016?",
+    "late August 2026": "2026-08?",
+    "early 2016": "2016?",
+    "mid-March 2026": "2026-03?",
+    "the end of March 2026": "2026-03?",
+    "mediados de marzo 2026": "2026-03?",
+    "two weeks ago": "2026-11-11?",
+    "two months ago": "2026-09?",
+    "about 11 months ago": "2025-12?",
+    "hace dos meses": "2026-09?",
+    "a year ago": "2025?",
     "alrededor de marzo 2026": "2026-03?",
 }
 REFUSED = {
@@ -82,10 +101,10 @@ REFUSED = {
     "30/2/2026": "type the month as a word",
     "0/5/2026": "no month 0",
     "13/2026": "no month 13",
-    "4/13/26": "four digits",
-    "March 14 '26": "could not be read",
-    "March 14 26": "four digits",
-    "14 March 26": "four digits",
+    "4/5/26": "four digits",
+    "4/13/30": "four digits",
+    "March 14 30": "four digits",
+    "14 March '30": "four digits",
     "March 26": "The year is missing",
     "3/14": "The year is missing",
     "14 March": "The year is missing",
@@ -105,6 +124,10 @@ REFUSED = {
     "20260314": "could not be read",
     "3/14/2026/5": "could not be read",
     "3/14/-2026": "could not be read",
+    "last week": "could not be read",
+    "999 years ago": "could not be read",
+    "ago": "could not be read",
+    "two months": "could not be read",
     "2016 or 2017": "could not be read",
     "spring of 2016": "month could not be read",
     "3/1\u20444/2026": "could not be read",
@@ -144,6 +167,16 @@ def test_a_day_to_come_is_refused_where_it_must_have_passed(typed: str) -> None:
 @pytest.mark.parametrize("typed", ["11/25/2026", "November 2026", "2026"])
 def test_today_and_what_may_have_begun_already_is_taken(typed: str) -> None:
     assert read_day(typed, TODAY, not_after_today=True).earliest <= TODAY
+
+
+@pytest.mark.parametrize(("typed", "day"), {"6/14/98": "1998-06-14", "6/30/27": "1927-06-30"}.items())
+def test_a_year_of_two_digits_is_the_one_that_can_have_been(typed: str, day: str) -> None:
+    assert read_day(typed, TODAY, not_after_today=True) == Day.parse(day)
+
+
+def test_a_year_of_two_digits_is_refused_where_it_would_be_to_come_or_too_long_ago() -> None:
+    with pytest.raises(AnswerRefused, match="four digits"):
+        read_day("12/20/26", TODAY, not_after_today=True)
 
 
 @given(st.dates(date(EARLIEST_YEAR, 1, 1), date(TODAY.year + YEARS_AHEAD, 12, 31)))

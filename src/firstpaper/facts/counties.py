@@ -71,6 +71,8 @@ COUNTIES = (
 
 _AROUND = re.compile(r"^(?:the )?(?:city and )?county of | county$|,? (?:ca|calif|california)$")
 _BY_NAME = {name.casefold(): name for name in COUNTIES}
+_IN_SHORT = {"la": "Los Angeles", "sf": "San Francisco", "oc": "Orange", "slo": "San Luis Obispo"}
+"""Short names that are asked about and never taken: a spouse's Oregon town may share them."""
 
 
 def county_named(text: str) -> str:
@@ -89,6 +91,8 @@ def county_named(text: str) -> str:
 def _nearest(name: str) -> str:
     from difflib import get_close_matches  # noqa: PLC0415  (only for a mistake, and slow to load)
 
+    if name in _IN_SHORT:
+        return _IN_SHORT[name]
     near = get_close_matches(name[:40], _BY_NAME, n=1, cutoff=0.75)
     return _BY_NAME[near[0]] if near else ""
 

@@ -20,6 +20,10 @@ class AnswerRefused(Exception):
         self.message = message
 
 
+class Unreadable(AnswerRefused):
+    """An answer whose shape could not be read: an example of the question it was typed at helps."""
+
+
 def refusal(error: "ValidationError") -> AnswerRefused:
     """The refusal for what a fact model found wrong."""
     for found in error.errors(include_url=False, include_input=False):

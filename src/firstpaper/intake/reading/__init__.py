@@ -28,7 +28,8 @@ from firstpaper.intake.reading.homes import read_homes
 from firstpaper.intake.reading.numbers import read_number, read_percent, read_quantity
 from firstpaper.intake.reading.people import read_people
 from firstpaper.intake.reading.periods import read_periods
-from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.intake.reading.same import same_answer
+from firstpaper.intake.refusals import AnswerRefused, Unreadable, refusal
 from firstpaper.intake.typed import fold, tidy
 from firstpaper.locale import _
 
@@ -81,11 +82,21 @@ def read_answer(asked: Asked, text: str, today: date, *, written: bool = False) 
         raise AnswerRefused(_("A question mark is no answer. If you do not know, type: don't know"))
     if not text:
         raise AnswerRefused(_nothing_typed(asked))
+    if (same := same_answer(asked, text)) is not None:
+        return same
     try:
         readers = {**_READERS, **_WRITTEN} if written else _READERS
         return _checked(asked.key, readers[asked.kind](asked, text, today))
+    except Unreadable as unreadable:
+        raise AnswerRefused(_with_examples(asked, unreadable.message)) from None
     except ValidationError as error:  # a part of the answer, such as a street, does not fit
         raise refusal(error) from None
+
+
+def _with_examples(asked: Asked, message: str) -> str:
+    """What was wrong, with an answer that the question itself shows."""
+    examples = "; ".join(asked.question.examples)
+    return f"{message} {_('For example: {examples}').format(examples=examples)}" if examples else message
 
 
 def _checked(key: str, value: Any) -> Any:

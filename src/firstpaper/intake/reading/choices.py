@@ -15,6 +15,8 @@ _NO = {"n", "no", "nope", "false", "nah"}
 _NUMBER = re.compile(r"[#(]?(\d{1,6})[.):]?")
 _SEVERAL_NUMBERS = re.compile(r"\d{1,6}(?:(?: ?[,;&+] ?| and | y | )\d{1,6})*")
 _BETWEEN = re.compile(r" ?[,;&+] ?| and | y | ")
+_LEAD = re.compile(r"(?:we are|i am|it is|a|an|the) ")
+"""Small words with which an answer may begin, and which people leave out."""
 _BETWEEN_WORDS = re.compile(r"\s*[,;\n]\s*")
 
 
@@ -132,5 +134,6 @@ def _begins(choice: Choice, start: str) -> bool:
     )
 
 
-def _names(choice: Choice) -> tuple[str, str, str]:
-    return fold(choice.words).rstrip(" .!"), fold(choice.value), fold(choice.value).replace("_", " ")
+def _names(choice: Choice) -> tuple[str, ...]:
+    words, value = fold(choice.words).rstrip(" .!"), fold(choice.value)
+    return words, _LEAD.sub("", words, count=1), value, value.replace("_", " ")

@@ -1,25 +1,29 @@
 """Dates as people in the United States type them: month, day, year. Read strictly, never guessed.
 
-A month or a year alone is kept as such. A word of doubt ("about", a question mark at the end) is
-kept as "not sure". Numbers that can be read in two ways, years of two digits and days that no
-calendar has are refused, with what to type.
+A month or a year alone is kept as such. A word of doubt ("about", "late", a question mark at the end)
+is kept as "not sure". A year of two digits is taken only where one century alone is possible. Numbers
+that can be read in two ways and days that no calendar has are refused, with what to type.
 """
 
 import re
 from calendar import monthrange
 from collections.abc import Callable
-from datetime import date, timedelta
+from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting.dates import month_name, spell_date
 from firstpaper.facts import Day
 from firstpaper.facts.day import LAST_YEAR
-from firstpaper.intake.refusals import AnswerRefused
+from firstpaper.intake.reading.ago import days_ago
+from firstpaper.intake.refusals import AnswerRefused, Unreadable
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 EARLIEST_YEAR = 1900
 YEARS_AHEAD = 50
 LONGEST_DATE = 100
+LONGEST_LIFE = 100
+"""Years. Nothing that is asked here happened to anybody that long ago."""
 
 _MONTHS = {
     1: "january jan enero ene",
@@ -51,8 +55,9 @@ _BEGINNINGS = {*_MONTH_NUMBER, *_WEEKDAY_NUMBER}
 
 _DOUBT_BEFORE = re.compile(
     r"(?:i think|i believe|i'm not sure|im not sure|not sure|unsure|about|around|approximately|approx|roughly"
-    r"|maybe|perhaps|probably|possibly|circa|ca|tal vez|quizás|quizas|alrededor de|más o menos|mas o menos)"
-    r"\b[.,:;]? *"
+    r"|maybe|perhaps|probably|possibly|circa|ca|tal vez|quizás|quizas|alrededor de|más o menos|mas o menos"
+    r"|early|mid|late|(?:the )?(?:beginning|start|middle|end) of|(?:principios|mediados|finales) de)"
+    r"\b[-.,:;]? *"
 )
 _DOUBT_AFTER = re.compile(r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not sure|not sure|unsure)\)?)$")
 _LEAD = re.compile(r"^(?:on|in|since|el|en|desde) (?:the year )?")
@@ -63,11 +68,11 @@ _WORD = r"([^\W\d_]+)\.?"
 _DAY = r"(\d{1,2})(?:st|nd|rd|th)?"
 _YEAR_FIRST = re.compile(rf"(\d{{4}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,2}})")
 _MONTH_FIRST = re.compile(rf"(\d{{1,2}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,4}})")
-_WORD_FIRST = re.compile(rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of )?(\d{{1,4}})")
+_WORD_FIRST = re.compile(rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of )?('?\d{{1,4}})")
 _DAY_FIRST = re.compile(
-    rf"(?:the )?{_DAY}[ -]?(?:of |de )?{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?(\d{{1,4}})"
+    rf"(?:the )?{_DAY}[ -]?(?:of |de )?{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?('?\d{{1,4}})"
 )
-_WORD_YEAR = re.compile(rf"{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?(\d{{4}})")
+_WORD_YEAR = re.compile(rf"{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?(\d{{4}}|'\d{{2}})")
 _MONTH_YEAR = re.compile(r"(\d{1,2}) ?[-/. ] ?(\d{4})")
 _YEAR_MONTH = re.compile(r"(\d{4}) ?[-/.] ?(\d{1,2})")
 _YEAR = re.compile(r"(\d{4})")
@@ -77,13 +82,13 @@ _NO_YEAR = re.compile(rf"{_WORD}[ -]?{_DAY}|{_DAY}[ -]?(?:of |de )?{_WORD}|\d{{1
 def read_day(text: str, today: date, *, not_after_today: bool = False) -> Day:
     """The day, month or year typed. Raises AnswerRefused with what to type instead."""
     if len(text) > LONGEST_DATE:
-        raise AnswerRefused(_unreadable())
+        raise Unreadable(_unreadable())
     typed, unsure = _without_doubt(_LEAD.sub("", fold(text).rstrip(" .,;:"), count=1))
-    day = _relative(typed, today) or _written(typed)
+    day = days_ago(typed, today) or _written(typed, _Years(today, not_after_today))
     _check_range(day, today)
     if not_after_today and day.earliest > today:
         raise AnswerRefused(_still_to_come(day, today))
-    return Day(day.year, day.month, day.day, unsure)
+    return Day(day.year, day.month, day.day, unsure or day.unsure)
 
 
 def begins_like_a_day(text: str) -> bool:
@@ -111,31 +116,49 @@ def _without_doubt(typed: str) -> tuple[str, bool]:
     return _LEAD.sub("", rest, count=1), rest != typed
 
 
-def _relative(typed: str, today: date) -> Day | None:
-    if typed in ("today", "hoy"):
-        return Day.of(today)
-    if typed in ("yesterday", "ayer"):
-        return Day.of(today - timedelta(days=1))
-    return None
+class _Years(NamedTuple):
+    """The years in which what is asked can have happened, seen from today."""
+
+    today: date
+    past: bool
+
+    def full(self, typed: str, month: int | None, day: int | None) -> str:
+        """A year of two digits with its century, where only one is possible; else as it was typed."""
+        typed = typed.lstrip("'")
+        if len(typed) != 2 or (month and not 1 <= month <= 12):
+            return typed
+        years = (f"{century}{typed}" for century in (19, 20))
+        possible = [year for year in years if self._can_be(int(year), month, day)]
+        return possible[0] if len(possible) == 1 else typed
+
+    def _can_be(self, year: int, month: int | None, day: int | None) -> bool:
+        if self.past and (year, month or 1, day or 1) > (self.today.year, self.today.month, self.today.day):
+            return False
+        return self.today.year - LONGEST_LIFE < year <= self.today.year + YEARS_AHEAD
 
 
-def _written(typed: str) -> Day:
+def _written(typed: str, years: _Years) -> Day:
     weekday = _WEEKDAY.match(typed)
-    day = _from_parts(typed[weekday.end() :] if weekday else typed)
+    day = _from_parts(typed[weekday.end() :] if weekday else typed, years)
     if weekday and day.whole and day.whole.weekday() != _WEEKDAY_NUMBER[weekday[1]]:
         raise AnswerRefused(_other_weekday(day.whole))
     return day
 
 
-def _from_parts(typed: str) -> Day:
+def _from_parts(typed: str, years: _Years) -> Day:
     for form, parts in _FORMS:
         if match := form.fullmatch(typed):
-            return _day(*parts(match))
+            year, month, day = parts(match)
+            certain = form is not _MONTH_FIRST or not _either_way(int(match[1]), int(match[2]))
+            return _day(years.full(year, month, day) if certain else year, month, day)
     if _NO_YEAR.fullmatch(typed):
-        raise AnswerRefused(
-            _("The year is missing. Please type it too, with four digits, like 3/14/2026 or March 2026.")
-        )
-    raise AnswerRefused(_unreadable())
+        raise Unreadable(_("The year is missing. Please type it too, with four digits."))
+    raise Unreadable(_unreadable())
+
+
+def _either_way(month: int, day: int) -> bool:
+    """Whether month and day, in numbers, could change places."""
+    return month != day and max(month, day) <= 12
 
 
 _FORMS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], tuple[str, int | None, int | None]]], ...] = (
@@ -153,17 +176,13 @@ _FORMS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], tuple[str, int | 
 def _month(word: str) -> int:
     number = _MONTH_NUMBER.get(word)
     if number is None:
-        raise AnswerRefused(
-            _("The month could not be read. Type it in full, like March, or as a number, like 3/14/2026.")
-        )
+        raise Unreadable(_("The month could not be read. Type its name in full, or its number."))
     return number
 
 
 def _day(year_typed: str, month: int | None, day: int | None) -> Day:
     if len(year_typed) != 4:
-        raise AnswerRefused(
-            _("Please type the year with four digits, so that it cannot be mistaken: 3/14/2026, not 3/14/26.")
-        )
+        raise Unreadable(_("Please type the year with four digits, so that it cannot be mistaken."))
     year = int(year_typed)
     if month is not None and not 1 <= month <= 12:
         raise AnswerRefused(_no_such_month(year, month, day))
@@ -182,8 +201,8 @@ def _day(year_typed: str, month: int | None, day: int | None) -> Day:
 
 def _unreadable() -> str:
     return _(
-        "That could not be read as a date. Type it like 3/14/2026 or March 14 2026. If you do not know the "
-        "day, type the month and the year, or the year alone."
+        "That could not be read as a date. Type month, day and year. If you do not know the day, type the "
+        "month and the year, or the year alone."
     )
 
 

@@ -10,7 +10,7 @@ from firstpaper.facts.children import Home
 from firstpaper.facts.matter import Period
 from firstpaper.intake.reading.addresses import state_or_country
 from firstpaper.intake.reading.periods import each_line, read_period
-from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.intake.refusals import Unreadable, refusal
 from firstpaper.locale import _
 
 _WITH = re.compile(r"(?:^|\s+)(?:with|con)\s+", re.IGNORECASE)
@@ -42,9 +42,4 @@ def _home(period: Period) -> Home:
                 rest = ", ".join((*who, *parts[number + 1 :]))
                 said = _FIRST_WITH.match(rest)
                 return home(period.start, period.end, place, state, rest[said.end() :] if said else rest)
-    raise AnswerRefused(
-        _(
-            "Please give the city and the state, or the country, after the days, like: 8/2019 to 6/2024, "
-            "Portland, OR, with both of us."
-        )
-    )
+    raise Unreadable(_("Please give the city and the state, or the country, after the days."))

@@ -10,7 +10,7 @@ from pydantic import ValidationError
 from firstpaper.facts import Day
 from firstpaper.facts.matter import Period
 from firstpaper.intake.reading.dates import begins_like_a_day, read_day, spell
-from firstpaper.intake.refusals import AnswerRefused, refusal
+from firstpaper.intake.refusals import AnswerRefused, Unreadable, refusal
 from firstpaper.locale import _
 
 T = TypeVar("T")
@@ -43,7 +43,7 @@ def each_line(text: str, read: Callable[[str], T]) -> tuple[T, ...]:
             if len(lines) == 1:
                 raise
             where = _("Line {number}: {message}").format(number=number, message=refused.message)
-            raise AnswerRefused(where) from None
+            raise type(refused)(where) from None
     return tuple(found)
 
 
@@ -69,7 +69,7 @@ def read_period(line: str, today: date, *, not_after_today: bool = False) -> Per
     if since:
         start, why = leading_day(rest, today, not_after_today)
         return period(start, None, why)
-    raise AnswerRefused(_unclear(rest, today, not_after_today))
+    raise Unreadable(_unclear(rest, today, not_after_today))
 
 
 def is_period(line: str) -> bool:
@@ -89,8 +89,8 @@ def _unclear(line: str, today: date, not_after_today: bool) -> str:
         except AnswerRefused as refused:
             return refused.message
     return _(
-        "Please type both days on one line, like: 3/1/2026 to 4/15/2026, work in Nevada. "
-        "If it has not ended, type it like: since 3/1/2026, work in Nevada."
+        "Please type both days on one line, with the word to between them. If it has not ended, begin with "
+        "the word since and give one day."
     )
 
 
