@@ -88,6 +88,7 @@ def test_a_childless_divorce_with_every_word_on_the_way(
     assert "\x1b" not in sitting.heard.replace("\x1b[H\x1b[2J\x1b[3J", "", 1)  # leaving empties the screen
 
     by_file = facts_of("plain-childless-divorce").with_fact("respondent.mailing", DONT_KNOW)
+    by_file = by_file.with_fact("residence.petitioner.own_county", DONT_KNOW)
     for spared in SPARED:
         by_file = by_file.with_fact(spared, None)
     assert standing(later.file.case) == standing(by_file)
@@ -396,3 +397,26 @@ def test_change_alone_gives_the_list_to_pick_from(sit: Begin, home: Path) -> Non
     sitting.child.sendline("")
     assert sitting.end() == 0
     assert sitting.file.case.petitioner.name == "Dana Okafor"
+
+
+def test_no_at_giving_up_support_asks_once_more_what_the_petition_should_say(sit: Begin, home: Path) -> None:
+    without(home, "support.petitioner", "support.own_right_ends")
+    sitting = sit()
+    sitting.wait()
+    asked = sitting.type("end")
+    assert "Do you truly want to give up all support" in asked
+    again = sitting.type("no")
+    assert "That answer is taken back." in again
+    assert sitting.next is not None
+    assert sitting.next.key == "support.petitioner"
+    assert sitting.file.case.support.own_right_ends is None
+
+
+def test_the_county_of_ones_home_is_offered_for_the_filing(sit: Begin, home: Path) -> None:
+    without(home, "court.county", "residence.petitioner.lives")
+    sitting = sit()
+    assert "In which county of California do you live?" in sitting.wait()
+    offered = sitting.type("kern")
+    assert "You live in Kern County. Type 1 to file there, or type another county: 1. Kern" in offered
+    sitting.type("1")
+    assert sitting.file.case.court.county == "Kern"

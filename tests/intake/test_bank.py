@@ -128,7 +128,12 @@ def test_every_predicate_is_used() -> None:
         for name, function in inspect.getmembers(predicates, inspect.isfunction)
         if function.__module__ == predicates.__name__ and not name.startswith("_")
     }
-    used = {name for question in QUESTIONS for name in (question.when, question.spared_if) if name}
+    used = {
+        name
+        for question in QUESTIONS
+        for name in (question.when, question.spared_if, question.needless_if)
+        if name
+    }
     assert public == used
 
 
@@ -223,8 +228,8 @@ NUMBER_WORDS = {3: "three", 4: "four", 5: "five", 6: "six", 18: "18", 60: "five 
     [
         ("residence.petitioner.state_since", "residence.state_months", "{number} months in the state"),
         ("residence.petitioner.county_since", "residence.county_months", "{number} months in the county"),
-        ("court.county", "residence.county_months", "there for {number} months"),
-        ("court.county", "residence.state_months", "{number} in California"),
+        ("court.county", "residence.county_months", "lived there for {number} months"),
+        ("court.county", "residence.state_months", "and {number} in California"),
         ("child.*.born_on", "children.majority", "turns {number}"),
         ("children.family", "children.home_state_months", "in the last {number} months"),
         ("child.*.homes", "children.address_history_years", "in the last {number} years"),

@@ -5,6 +5,7 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case
+from firstpaper.facts.choices import Lives
 from firstpaper.intake.engine import Asked, asked, asking, next_question, put, standing
 from firstpaper.intake.kinds import AnswerKind
 from firstpaper.intake.reading import read_answer
@@ -26,6 +27,7 @@ PLAIN: Typed = {
     "petitioner.mailing": "PO Box 118, Fresno, CA 93701",
     "respondent.name": "Daniel Reyes",
     "respondent.mailing": "1420 Olive Street, Fresno, CA 93728",
+    "residence.petitioner.own_county": "Fresno",
     "court.county": "Fresno",
     "court.address": "1130 Example Avenue, Fresno, CA 93724",
     "dates.married_on": "6/14/2012",
@@ -34,7 +36,6 @@ PLAIN: Typed = {
     "residence.petitioner.lives": "this_county",
     "residence.petitioner.state_since": "1990",
     "residence.petitioner.county_since": "March 2020",
-    "residence.respondent.lives": "this_county",
     "grounds.reason": "irreconcilable",
     "support.petitioner": "reserve",
     "support.respondent": "reserve",
@@ -144,6 +145,7 @@ FORCED: Typed = PLAIN | {
     "grounds.forced": "petitioner",
     "grounds.stayed_after_force": "no",
     "grounds.good_faith": "neither",
+    "residence.respondent.lives": "this_county",
     "waiver.wanted": "no",
 }
 AMENDED: Typed = PLAIN | {
@@ -156,8 +158,11 @@ AMENDED: Typed = PLAIN | {
     "matter.other_side_answered": "no",
 }
 SEPARATE: Typed = {"matter.kind": "legal_separation"}
-SEPARATION: Typed = PLAIN | SEPARATE
-OTHER_COUNTY: Typed = PLAIN | {"residence.respondent.lives": "california"}
+SEPARATION: Typed = PLAIN | SEPARATE | {"residence.respondent.lives": "this_county"}
+MAILS_ABROAD: Typed = PLAIN | {
+    "respondent.mailing": "Calle 5, Oaxaca, Mexico",
+    "residence.respondent.lives": "california",
+}
 FILER = "residence.petitioner"
 CAME_LATELY: Typed = PLAIN | {
     "residence.petitioner.county_since": "9/16/2026",
@@ -170,7 +175,6 @@ CAME_LATELY: Typed = PLAIN | {
 }
 CAME_FROM_ABROAD: Typed = CAME_LATELY | {"residence.petitioner.previous_county": "none"}
 IN_ANOTHER_COUNTY: Typed = CAME_LATELY | {
-    "residence.petitioner.lives": "california",
     "residence.petitioner.own_county": "Kings",
     "residence.petitioner.own_county_since": "2015",
 }
@@ -192,12 +196,15 @@ GIVES_UP: Typed = PLAIN | {"support.petitioner": "end"}
         (FORCED, "residence.petitioner.lives", "residence.petitioner.state_since"),
         (FORCED, "grounds.good_faith", "requests.putative_division"),
         (AMENDED, "matter.first_stated_intent", "requests.intends_to_amend"),
-        (PLAIN, "residence.respondent.lives", "residence.respondent.state_since"),
-        (OTHER_COUNTY, "residence.respondent.lives", "residence.respondent.own_county"),
+        (PLAIN, "residence.petitioner.lives", "residence.respondent.lives"),
+        (MAILS_ABROAD, "residence.respondent.lives", "residence.respondent.own_county"),
+        (MAILS_ABROAD, "residence.respondent.lives", "residence.respondent.state_since"),
+        (PLAIN, "residence.petitioner.own_county", "residence.petitioner.own_county_since"),
         (CAME_LATELY, "residence.respondent.own_county_since", "residence.respondent.county_since"),
-        (CAME_LATELY, "residence.respondent.state_since", "residence.petitioner.own_county"),
+        (CAME_LATELY, "residence.respondent.state_since", f"{FILER}.own_county_since"),
         (CAME_FROM_ABROAD, f"{FILER}.previous_county", f"{FILER}.previous_county_until"),
-        (IN_ANOTHER_COUNTY, "residence.petitioner.own_county", "residence.petitioner.county_since"),
+        (IN_ANOTHER_COUNTY, f"{FILER}.own_county_since", "residence.petitioner.county_since"),
+        (IN_ANOTHER_COUNTY, "residence.respondent.lives", "residence.petitioner.lives"),
         (CAME_LATELY | SEPARATE, "residence.respondent.lives", "residence.respondent.own_county"),
         (SEPARATION, "requests.intends_to_amend", "requests.former_name"),
         (GIVES_UP, "support.own_right_ends", "support.other"),
@@ -215,9 +222,24 @@ def test_what_is_asked_follows_from_what_was_told(answers: Typed, asked: str, no
 
 def test_an_answer_that_nobody_had_to_give_stands_once_it_is_told() -> None:
     _keys, case = interview(PLAIN)
-    told = put(case, "residence.respondent.state_since", "1988")
+    lives = put(case, "residence.respondent.lives", "this_county")
+    told = put(lives, "residence.respondent.state_since", "1988")
     assert standing(told).residence.respondent.state_since == told.residence.respondent.state_since
     assert "residence.respondent.state_since" in [stop.key for stop in asked(told)]
+
+
+def test_the_county_of_ones_home_comes_before_the_county_of_filing_and_tells_where_one_lives() -> None:
+    keys, case = interview(IN_ANOTHER_COUNTY)
+    assert keys.index(f"{FILER}.own_county") + 1 == keys.index("court.county")
+    assert standing(case).residence.petitioner.lives is Lives.CALIFORNIA
+
+
+def test_a_case_told_before_that_question_was_asked_is_as_finished_as_it_was() -> None:
+    _keys, case = interview(PLAIN)
+    before = put(case, f"{FILER}.own_county", None)
+    assert next_question(before) is None
+    elsewhere = put(before, f"{FILER}.lives", "california")
+    assert f"{FILER}.own_county" in [stop.key for stop in asked(elsewhere)]
 
 
 def test_names_told_stand_in_later_questions() -> None:

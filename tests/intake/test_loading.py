@@ -52,6 +52,7 @@ def test_a_good_file_is_read_as_written(tmp_path: Path) -> None:
         (GOOD.replace("{items: [cap.name]}", "cap.name"), "expected names"),
         (GOOD + "    when: nobody_wrote_this\n", "there is no predicate 'nobody_wrote_this'"),
         (GOOD + "    when: TODAY\n", "there is no predicate 'TODAY'"),
+        (GOOD + "    same_as: dates.married_on\n", "takes no answer of the same kind"),
         (GOOD + "    not_after_today: false\n", "can only be true"),
         (GOOD + "    examples: [[a]]\n", "must be text"),
         (GOOD + "    notice: {a: b}\n", "expected a list"),

@@ -39,6 +39,8 @@ TOGETHER: Told = SAFE | {"shortcuts.look_at": ["together"]}
 FREE: Told = TOGETHER | {"joint.pressed": False}
 WILLING: Told = FREE | {"joint.willing": True}
 SMALL: Told = SAFE | {"shortcuts.look_at": ["small"], "children.family": []}
+LASTED_LONG: Told = MARRIED | {"dates.married_on": "2001-05-06", "dates.separation_told_on": "2026-03-01"}
+LASTED_FOUR_YEARS: Told = LASTED_LONG | {"dates.married_on": "2022-05-06"}
 WAIVER: Told = SAFE | {"shortcuts.look_at": ["fee_waiver"]}
 ANOTHER: Told = {"matter.other_case": True}
 BEFORE: Told = ANOTHER | {"matter.other_case_kinds": ["union"]}
@@ -65,6 +67,14 @@ MOVED_OTHER: Told = (
 
 def files(filer: str, on: str = "under_age") -> Told:
     return ground(on) | {"grounds.filer": filer}
+
+
+HOME_COUNTY: Told = {"residence.petitioner.own_county": "Fresno"}
+
+
+def mailed_to(state: str) -> Told:
+    address = {"street": "1 Olive Street", "city": "Springfield", "state": state, "zip": "93701"}
+    return {"respondent.mailing": address}
 
 
 def ground(name: str) -> Told:
@@ -185,6 +195,9 @@ HOLDS: tuple[Example, ...] = (
         LONG_HERE | OTHER_ELSEWHERE | {"residence.petitioner.intends_to_stay": False},
     ),
     ("filers_time_is_enough", "here for years", LONG_HERE),
+    ("county_of_filing_is_enough", "the county is chosen", HERE | {"court.county": "Kern"}),
+    ("lives_in_a_county_of_its_own", "files elsewhere", HOME_COUNTY | {"court.county": "Kern"}),
+    ("home_of_the_respondent_serves_nobody", "mail goes to California", LONG_HERE | mailed_to("CA")),
     ("respondent_left_a_county", "has not said from where", MOVED_OTHER),
     ("respondent_lives_in_california", "another county", {"residence.respondent.lives": "california"}),
     ("respondent_lives_in_this_county", "this county", OTHER_SIDE_HERE),
@@ -307,6 +320,8 @@ HOLDS: tuple[Example, ...] = (
     ("both_mean_to_agree", "agree", WILLING | {"joint.agree": True}),
     ("looks_at_the_small_way", "no children", SMALL),
     ("looks_at_the_small_way", "a child of one", SMALL | {"children.family": ["from_others"]}),
+    ("looks_at_the_small_way", "four years", SMALL | LASTED_FOUR_YEARS),
+    ("looks_at_the_small_way", "not sure since when", SMALL | LASTED_LONG | {"dates.married_on": "2001?"}),
     ("has_a_lease_with_an_end", "a lease with an end", SMALL | {"summary.lease": "fixed_end"}),
     ("may_ask_about_fees_alone", "danger was told", AFRAID),
     ("may_ask_about_fees_alone", "nullity", SAFE | NULLITY),
@@ -422,6 +437,14 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("respondents_own_county_may_do", "in the county of filing", CAME_LATELY | OTHER_SIDE_HERE),
     ("respondents_own_county_may_do", "a nullity needs no time", CAME_LATELY | OTHER_ELSEWHERE | NULLITY),
     ("filers_time_is_enough", "came lately", CAME_LATELY),
+    ("county_of_filing_is_enough", "not chosen yet", HERE),
+    ("county_of_filing_is_enough", "lives elsewhere", FILER_ELSEWHERE | {"court.county": "Kern"}),
+    ("lives_in_a_county_of_its_own", "files at home", HOME_COUNTY | {"court.county": "Fresno"}),
+    ("lives_in_a_county_of_its_own", "has not chosen a county", HOME_COUNTY),
+    ("home_of_the_respondent_serves_nobody", "mail goes to Nevada", LONG_HERE | mailed_to("NV")),
+    ("home_of_the_respondent_serves_nobody", "no address", LONG_HERE),
+    ("home_of_the_respondent_serves_nobody", "came lately", CAME_LATELY | mailed_to("CA")),
+    ("home_of_the_respondent_serves_nobody", "separation", LONG_HERE | SEPARATION | mailed_to("CA")),
     (
         "filers_time_is_enough",
         "not asked about staying yet",
@@ -581,6 +604,7 @@ HOLDS_NOT: tuple[Example, ...] = (
     ("looks_at_the_small_way", "a child on the way", SMALL | {"children.family": ["unborn_together"]}),
     ("looks_at_the_small_way", "a grown child", SMALL | {"children.family": ["grown"]}),
     ("looks_at_the_small_way", "other ways", TOGETHER),
+    ("looks_at_the_small_way", "a long marriage", SMALL | LASTED_LONG),
     ("has_a_lease_with_an_end", "month to month", SMALL | {"summary.lease": "no_fixed_end"}),
     ("has_a_lease_with_an_end", "a child now", SMALL | MINORS | {"summary.lease": "fixed_end"}),
     ("may_ask_about_fees_alone", "the other ways are open", SAFE),

@@ -19,6 +19,7 @@ SLIPS = {
     "respondent.name": ("my wife", "My husband", "unknown", "him"),
     "requests.former_name": ("dana",),
     "child.1.name": ("my son", "lucia soto"),
+    "child.1.address": ("PO Box 118, Fresno, CA 93701",),
     "petitioner.phone": ("jose@", "no phone"),
     "petitioner.email": ("jose@", "@example.org", "jose"),
     "dates.married_place": ("3/15/26", "the 14th of june 2012"),
@@ -52,6 +53,17 @@ def test_a_slip_is_asked_about(key: str, typed: str) -> None:
 @pytest.mark.parametrize(("key", "typed"), [(key, typed) for key, all_ in MEANT.items() for typed in all_])
 def test_what_is_plainly_meant_is_not(key: str, typed: str) -> None:
     assert look(key, typed) is None
+
+
+@pytest.mark.parametrize(
+    ("county", "lives", "odd"),
+    [("Fresno", "5", True), ("Fresno", "2", False), ("", "1", True), ("", "4", False), (None, "5", False)],
+)
+def test_a_home_elsewhere_than_the_county_told_before_is_asked_about(
+    county: str | None, lives: str, odd: bool
+) -> None:
+    told = Case().with_fact("residence.petitioner.own_county", county)
+    assert bool(look("residence.petitioner.lives", lives, told)) is odd
 
 
 @pytest.mark.parametrize("danger", [Danger.HIDE_ADDRESS, Danger.FLED])

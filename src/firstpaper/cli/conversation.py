@@ -9,7 +9,7 @@ from typing import Any
 
 from firstpaper.casefile.errors import NotSaved
 from firstpaper.cli.day_habit import DayHabit
-from firstpaper.cli.questions import Read, Typed, gather, put_question, small_number
+from firstpaper.cli.questions import Offers, Read, Typed, gather, put_question
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
@@ -87,9 +87,9 @@ class Conversation:
         """What stands over the question."""
         return ()
 
-    def _offers(self, one: Asked) -> Sequence[Any]:
+    def _offers(self, one: Asked) -> Offers:
         """Answers that can be given by number."""
-        return ()
+        return Offers()
 
     # --- one turn ---------------------------------------------------------------------------------------
 
@@ -104,10 +104,9 @@ class Conversation:
         offers = self._offers(one)
 
         def read(text: str) -> Any:
-            number = small_number(text)
-            return offers[number - 1] if 1 <= number <= len(offers) else read_answer(one, text, self._today)
+            return offers.chosen(text) or read_answer(one, text, self._today)
 
-        put_question(self._terminal, one, now, [echo(one, offer) for offer in offers], self._lead(one))
+        put_question(self._terminal, one, now, offers, self._lead(one))
         while True:
             typed = gather(self._terminal, one, read)
             self._terminal.line()

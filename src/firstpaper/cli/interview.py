@@ -12,7 +12,7 @@ from typing import Any
 from firstpaper.casefile import CaseFile, OpenCase
 from firstpaper.cli.conversation import Conversation
 from firstpaper.cli.offering import offer_to_seal
-from firstpaper.cli.questions import small_number
+from firstpaper.cli.questions import Offers, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SafeHere
@@ -127,6 +127,9 @@ class Interview(Conversation):
 
     def _take(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
+        if value is False and one.question.no_takes_back:
+            self._ask_again(one, one.question.no_takes_back)
+            return
         self._refuse_to_go_on(after)
         offer_to_seal(self._terminal, self._opened, after)
         self._put_off.discard(one.key)
@@ -136,6 +139,14 @@ class Interview(Conversation):
         self._say_back(one, value)
         self._say_what_changed(before, after)
         self._say_what_stops(one, before, after)
+
+    def _ask_again(self, one: Asked, key: str) -> None:
+        """Take back the answer that is not meant after all; the question comes once more."""
+        self._opened.keep(self._opened.file.with_case(put(put(self.case, one.key, None), key, None)))
+        self._put_off.discard(key)
+        self._terminal.say(
+            _("Good that you looked again. That answer is taken back. Please choose once more.")
+        )
 
     def _refuse_to_go_on(self, case: Case) -> None:
         if known(case.safety.here) is SafeHere.NOT_SAFE:
@@ -178,14 +189,20 @@ class Interview(Conversation):
                 _("You can type back to change your answer, or go on and come back later."),
             )
 
-    def _offers(self, one: Asked) -> tuple[Any, ...]:
-        """Answers that can be given by number: courthouses typed before for the same county."""
-        county = known(self.case.court.county)
+    def _offers(self, one: Asked) -> Offers:
+        """Answers that can be given by number: the county of one's home, and courthouses typed before."""
+        home, county = known(self.case.residence.petitioner.own_county), known(self.case.court.county)
+        if one.key == "court.county" and home:
+            words = _("You live in {county} County. Type 1 to file there, or type another county:")
+            return Offers(words.format(county=home), (home,))
         if one.key != "court.address" or not county:
-            return ()
+            return Offers()
         from firstpaper.casefile.courthouses import courthouses_nearby
 
-        return courthouses_nearby(self._opened.path, county)
+        words = _(
+            "Courthouses in your other case files. Type the number to use one, or type another address:"
+        )
+        return Offers(words, courthouses_nearby(self._opened.path, county))
 
     # --- the words known at every question ----------------------------------------------------------
 

@@ -33,15 +33,28 @@ class Typed:
     command: Command | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Offers:
+    """Answers that can be given by number, with the words that lead to them."""
+
+    words: str = ""
+    answers: tuple[Any, ...] = ()
+
+    def chosen(self, text: str) -> Any:
+        """The answer with the number typed; None where no number of the list was."""
+        number = small_number(text)
+        return self.answers[number - 1] if 1 <= number <= len(self.answers) else None
+
+
 def put_question(
-    terminal: Terminal, asked: Asked, now: object, offers: Sequence[str] = (), lead: Sequence[str] = ()
+    terminal: Terminal, asked: Asked, now: object, offers: Offers, lead: Sequence[str] = ()
 ) -> None:
     """Show a question, its choices, and how to answer, together on one screen.
 
-    `now` is the answer it has already, or None; `offers` are answers that can be given by number;
-    `lead` stands over the question.
+    `now` is the answer it has already, or None; `lead` stands over the question.
     """
-    below = (*_choices(asked), *_hints(asked), *_how_to_answer(asked), *_offered(offers), *_now(asked, now))
+    offered = _offered(asked, offers)
+    below = (*_choices(asked), *_hints(asked), *_how_to_answer(asked), *offered, *_now(asked, now))
     terminal.together([*lead, asked.ask, *(f"  {line}" for line in below)])
 
 
@@ -123,7 +136,7 @@ def _instruction(kind: AnswerKind) -> str:
     }.get(kind, "")
 
 
-def _offered(offers: Sequence[str]) -> Iterator[str]:
-    if offers:
-        yield _("Courthouses in your other case files. Type the number to use one, or type another address:")
-        yield from (f"{number}. {words}" for number, words in enumerate(offers, 1))
+def _offered(asked: Asked, offers: Offers) -> Iterator[str]:
+    if offers.answers:
+        yield offers.words
+        yield from (f"{number}. {echo(asked, answer)}" for number, answer in enumerate(offers.answers, 1))

@@ -68,7 +68,7 @@ class Residence(Facts):
     lives: Told[Lives] = None
     state_since: Told[Day] = None
     county_since: Told[Day] = None
-    own_county: Told[County] = None
+    own_county: Told[CountyOrNone] = None
     own_county_since: Told[Day] = None
     previous_county: Told[CountyOrNone] = None
     previous_county_until: Told[Day] = None

@@ -126,9 +126,11 @@ class _Walk:
 
         Where the answer follows from those others, it counts as told from here on.
         """
+        told = self.case.fact(key)
+        if told is None and question.needless is not None and question.needless(self.case):
+            return True
         if question.spared is None or not question.spared(self.case):
             return False
-        told = self.case.fact(key)
         if question.implied is None:
             return told is None
         follows = self.case.with_fact(key, _IN_A_WORD.get(question.implied, question.implied))

@@ -24,11 +24,14 @@ _QUESTION = {
     "when",
     "spared_if",
     "implied",
+    "needless_if",
+    "no_takes_back",
     "feeds",
     "choices",
     "none",
     "hint",
     "short",
+    "same_as",
     "notice",
     "not_after_today",
 }
@@ -135,7 +138,9 @@ class _TopicFile:
         key = self._text(fields, "key", "a question")
         if key not in self._places:
             raise self._broken(key, "no fact has this key")
-        when, spared_if = (self._text_or_none(fields, name, key) for name in ("when", "spared_if"))
+        when, spared_if, needless_if = (
+            self._text_or_none(fields, name, key) for name in ("when", "spared_if", "needless_if")
+        )
         return Question(
             key=key,
             ask=self._text(fields, "ask", key),
@@ -147,13 +152,23 @@ class _TopicFile:
             none=self._text_or_none(fields, "none", key),
             hint=self._text_or_none(fields, "hint", key),
             short=self._text_or_none(fields, "short", key),
+            same_as=self._same_as(fields, key),
+            no_takes_back=self._text_or_none(fields, "no_takes_back", key),
             notice=self._texts(fields.get("notice"), key),
             not_after_today=self._flag(fields, "not_after_today", key),
             applies=self._predicate(when, key),
             spared_if=spared_if,
             spared=self._predicate(spared_if, key),
+            needless_if=needless_if,
+            needless=self._predicate(needless_if, key),
             implied=self._text_or_none(fields, "implied", key),
         )
+
+    def _same_as(self, fields: dict[str, Node], key: str) -> str | None:
+        like = self._text_or_none(fields, "same_as", key)
+        if like and (like not in self._places or self._places[like].kind != self._places[key].kind):
+            raise self._broken(key, f"{like!r} takes no answer of the same kind")
+        return like
 
     def _choices(self, node: Node | None, key: str) -> tuple[Choice, ...]:
         values = self._places[key].choices

@@ -499,11 +499,14 @@ def both_mean_to_agree(case: Case) -> bool:
 
 
 def looks_at_the_small_way(case: Case) -> bool:
-    """The filer wants to know about the short kind of divorce, and has no child with the other side."""
+    """The filer wants to know about the short kind of divorce, has no child with the other side, and has
+    not surely been married or registered for many years.
+    """
     together = (Family.MINOR_TOGETHER, Family.UNBORN_TOGETHER, Family.GROWN)
     divorce = kind_of(case) is Kind.DISSOLUTION
     family = _several(case, "children.family")
-    return divorce and _looks_at(case, Shortcut.SMALL) and not any(one in family for one in together)
+    closed = any(one in family for one in together) or _surely_a_long_union(case)
+    return divorce and _looks_at(case, Shortcut.SMALL) and not closed
 
 
 def has_a_lease_with_an_end(case: Case) -> bool:
@@ -535,6 +538,25 @@ def gets_none_of_the_benefits(case: Case) -> bool:
 def knows_of_no_other_case(case: Case) -> bool:
     """There is no other case, and so no earlier petition in this one."""
     return known(case.matter.other_case) is False
+
+
+def county_of_filing_is_enough(case: Case) -> bool:
+    """The county of filing is chosen, and the filer did not say that they live in another one."""
+    elsewhere = known(case.residence.petitioner.lives) is Lives.CALIFORNIA
+    return known(case.court.county) is not None and not elsewhere
+
+
+def lives_in_a_county_of_its_own(case: Case) -> bool:
+    """The filer named the county where they live, and files in another one."""
+    home, filing = known(case.residence.petitioner.own_county), known(case.court.county)
+    return bool(home and filing) and home != filing
+
+
+def home_of_the_respondent_serves_nobody(case: Case) -> bool:
+    """The filer's own time is enough for a divorce, and papers can be handed over in California."""
+    mailing = known(case.respondent.mailing)
+    here = mailing is not None and mailing.state == "CA"
+    return here and _divorce_needs_time(case) and filers_time_is_enough(case)
 
 
 def place_of_the_wedding_serves_nobody(case: Case) -> bool:
@@ -573,6 +595,10 @@ def named_the_former_name_before(case: Case) -> bool:
 def _asks_for_support(case: Case) -> bool:
     """The filer asks for an order that one of the two pay support to the other."""
     return SupportChoice.ASK in (known(case.support.petitioner), known(case.support.respondent))
+
+
+_FAR_TOO_LONG = 10
+"""Years: no law, only so many that nobody needs to be asked on."""
 
 
 def _came_later(stay: Residence, began: Day | None) -> bool:
@@ -651,6 +677,14 @@ def _long_before_the_break(case: Case, since: Day | None) -> bool:
     year_later = (since.latest.year + 1, since.latest.month, since.latest.day)
     firsts = [day.earliest for day in breaks if day is not None and not day.unsure]
     return any(year_later <= (first.year, first.month, first.day) for first in firsts)
+
+
+def _surely_a_long_union(case: Case) -> bool:
+    """Whether the union had lasted ten years or more, far beyond what any short way allows."""
+    began, broke = _union_began(case), known(case.dates.separation_told_on)
+    if began is None or broke is None or began.unsure or broke.unsure:
+        return False
+    return broke.earliest.year - began.latest.year > _FAR_TOO_LONG
 
 
 def _union_began(case: Case) -> Day | None:

@@ -37,7 +37,12 @@ class Question(NamedTuple):
     """One question. `when` names the predicate `applies`; without one it is always asked.
 
     `spared_if` names a predicate under which nobody is asked, because other answers are enough. An answer
-    that was told stands all the same; else `implied` does, where the answer follows from them.
+    that was told stands all the same; else `implied` does, where the answer follows from them. `needless_if`
+    names a predicate under which nobody is asked, because nobody needs the answer.
+
+    `no_takes_back` is the key of the answer that a "no" here takes back, so that it is asked again.
+
+    `same_as` is the key of the question whose answer is meant by "the same".
 
     `short` says in a few words what is told, to stand in a list of answers.
     """
@@ -58,6 +63,10 @@ class Question(NamedTuple):
     spared_if: str | None = None
     spared: Predicate | None = None
     implied: str | None = None
+    needless_if: str | None = None
+    needless: Predicate | None = None
+    same_as: str | None = None
+    no_takes_back: str | None = None
 
     @property
     def kind(self) -> AnswerKind:

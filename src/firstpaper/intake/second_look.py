@@ -4,7 +4,7 @@ import re
 from typing import Any
 
 from firstpaper.facts import DONT_KNOW, Day, known
-from firstpaper.facts.choices import Danger
+from firstpaper.facts.choices import AWAY, Danger
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import in_latin_letters, in_one_case
 from firstpaper.intake.engine import Asked
@@ -16,6 +16,7 @@ from firstpaper.locale import _
 NAMES = frozenset({"petitioner.name", "respondent.name", "requests.former_name", "child.*.name"})
 WHERE_SOMEBODY_SLEEPS = frozenset({"petitioner.mailing", "child.*.address"})
 SWORN_DAYS = frozenset({"dates.married_on", "dates.registered_on", "child.*.born_on"})
+HOMES = frozenset({"child.*.address"})
 PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
 
 _RELATION = re.compile(
@@ -85,6 +86,8 @@ def _place(_one: Asked, value: Any) -> str | None:
 
 def _address(one: Asked, value: Any) -> str | None:
     """A street address, given by somebody whose home must stay secret."""
+    if isinstance(value, Address) and general(one.key) in HOMES and _is_box(value.street):
+        return _("That is a box for mail. The form asks for the street and number of the home.")
     hides = {Danger.HIDE_ADDRESS, Danger.FLED} & set(known(one.case.safety.dangers) or ())
     if not hides or not isinstance(value, Address) or _is_box(value.street):
         return None
@@ -92,6 +95,16 @@ def _address(one: Asked, value: Any) -> str | None:
         "Is this where you sleep? Papers in court are public, and the other person gets a copy. If it is, do "
         "not give it here: press Enter, and type an address where mail reaches you and nobody looks for you."
     )
+
+
+def _lives(one: Asked, value: Any) -> str | None:
+    """A home that is not where the county said before puts it."""
+    county = known(one.case.residence.petitioner.own_county)
+    if county is None or bool(county) == (value not in AWAY):
+        return None
+    if county:
+        return _("You said before that you live in {county} County.").format(county=county)
+    return _("You said before that you do not live in California.")
 
 
 def _is_box(street: str) -> bool:
@@ -103,6 +116,7 @@ _LOOKS = {
     **dict.fromkeys(PLACES, _place),
     **dict.fromkeys(SWORN_DAYS, _part_of_a_day),
     **dict.fromkeys(WHERE_SOMEBODY_SLEEPS, _address),
+    "residence.petitioner.lives": _lives,
     "petitioner.phone": _phone,
     "petitioner.email": _email,
 }
