@@ -12,7 +12,7 @@ from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.facts.schedule import MOST_LISTED, Asset
-from tests.cli.person import ON, Sitting
+from tests.cli.person import ON, Sitting, flat
 
 MENU = "Type a number, or leave: "
 MORE = "Tell about papers and notes too? Type yes or no: "
@@ -299,3 +299,23 @@ def test_one_thing_can_be_told_straight_from_the_command(home: Path, sit: Callab
     sitting.child.sendline("leave")
     assert sitting.end() == 0
     assert "Nothing was changed." in sitting.heard
+
+
+def test_what_the_interview_was_told_is_listed_first_and_under_the_same_name(
+    home: Path, sit: Callable[..., Sitting]
+) -> None:
+    told = CaseFile.load(home)
+    case = told.case.with_fact("property.community_how", "list")
+    told.with_case(case.with_fact("property.community_items", ("Visa card, ending 2210", "Car"))).save(home)
+    listing = sit("schedule")
+    assert "In the interview you named: Visa card, ending 2210; Car." in flat(listing.wait())
+    heard = listing.type("done", then=MENU)
+    assert "1. Tell about this one: Visa card, ending 2210" in heard
+    assert "Nothing is listed yet" not in heard
+    listing.type("1", then="Type 1 or 2: ")
+    heard = listing.type("2")
+    assert "What kind of debt is it?" in heard
+    assert "How much is owed today?" in listing.type("credit card")
+    heard = listing.type("done", then=MENU)
+    assert "1. Tell about this one: Car" in heard
+    assert (listing.file.case.debt[0].words, listing.file.case.debt[0].last_four) == ("Visa card", "2210")

@@ -32,8 +32,12 @@ from firstpaper.intake.listing import (
     with_told,
     without_row,
 )
+from firstpaper.intake.named import named_not_listed, with_named
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _, _n
+
+MOST_NAMED = 9
+"""Things named before that are offered at once, so that the choices stay on one screen."""
 
 
 class Listing(Matter):
@@ -104,16 +108,19 @@ class Sitting:
         """Raises Left when the person leaves."""
         self._welcome()
         while True:
-            self._terminal.say(list_text(self._opened.case))
+            if rows(self._opened.case) or not named_not_listed(self._opened.case):
+                self._terminal.say(list_text(self._opened.case))
             self._choose()
 
-    def add(self, group: str) -> None:
-        """List one more thing or debt."""
+    def add(self, group: str, name: str = "") -> None:
+        """List one more thing or debt, under a name that was told before where there is one."""
         try:
             row = row_to_add(self._opened.case, group)
         except ListFull as full:
             self._terminal.say(full.message)
             return
+        if name:
+            self._opened.keep(self._opened.file.with_case(with_named(self._opened.case, row, name)))
         self.tell(row, again=False)
 
     def _welcome(self) -> None:
@@ -126,6 +133,8 @@ class Sitting:
             ),
         )
         general = in_general()[0]
+        if named := named_not_listed(case):
+            self._terminal.say(_("In the interview you named: {things}.").format(things="; ".join(named)))
         if not rows(case) and not general.told(case):
             self._talk(general, _("First, what holds for all of it"), again=False)
 
@@ -134,11 +143,7 @@ class Sitting:
         self._terminal.line(_("What do you want to do?"))
         for number, (words, _do) in enumerate(ways, 1):
             self._terminal.line(f"  {number}. {words}")
-        typed = self._terminal.read(_("Type a number, or leave: "))
-        self._terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        number = small_number(typed)
+        number = small_number(self._read(_("Type a number, or leave: ")))
         if 1 <= number <= len(ways):
             ways[number - 1][1]()
         else:
@@ -150,6 +155,8 @@ class Sitting:
     def _ways(self) -> Iterator[tuple[str, Callable[[], None]]]:
         case = self._opened.case
         general, income = in_general()
+        for line in named_not_listed(case)[:MOST_NAMED]:
+            yield _("Tell about this one: {name}").format(name=line), self._listing(line)
         yield _("Add a thing you own"), lambda: self.add("asset")
         yield _("Add a debt"), lambda: self.add("debt")
         if rows(case):
@@ -160,6 +167,26 @@ class Sitting:
             (income, _("Income, for a picture of support")),
         ):
             yield f"{title} ({_how_far(case, part)})", self._talking(part, title)
+
+    def _listing(self, line: str) -> Callable[[], None]:
+        """List what was named before. Whether it is a thing or a debt is asked, never guessed."""
+
+        def add() -> None:
+            self._terminal.line(_("Is it something you own, or a debt?"))
+            self._terminal.line(f"  1. {_('Something we own, or one of us owns')}")
+            self._terminal.line(f"  2. {_('A debt')}")
+            group = {1: "asset", 2: "debt"}.get(small_number(self._read(_("Type 1 or 2: "))))
+            if group:
+                self.add(group, line)
+
+        return add
+
+    def _read(self, prompt: str) -> str:
+        typed = self._terminal.read(prompt)
+        self._terminal.line()
+        if command_of(typed) is Command.LEAVE:
+            raise Left
+        return typed
 
     def _talking(self, part: Part, title: str) -> Callable[[], None]:
         def talk() -> None:
@@ -205,19 +232,11 @@ class Sitting:
         choices = rows(case)
         for number, row in enumerate(choices, 1):
             self._terminal.line(f"  {number}. {line_about(case, row)}")
-        typed = self._terminal.read(_("Which one? Type its number, or just Enter to go back: "))
-        self._terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        number = small_number(typed)
+        number = small_number(self._read(_("Which one? Type its number, or just Enter to go back: ")))
         return choices[number - 1] if 1 <= number <= len(choices) else None
 
     def _yes(self, prompt: str) -> bool:
-        typed = self._terminal.read(prompt)
-        self._terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        return fold(typed).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
+        return fold(self._read(prompt)).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
 
 
 def _how_far(case: Case, part: Part) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli import completing
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import JsonOption, case_first, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -147,7 +147,8 @@ def _work(
         except (Left, InputEnded):
             terminal.clear()
         after = opened.case
-    return _result(path, before, after, () if taken_out else rows, given, taken_out)
+    following = next_line(after, path, on)
+    return _result(path, before, after, () if taken_out else rows, given, taken_out, following)
 
 
 def _rows(case: "Case", action: str, words: list[str]) -> "tuple[Row, ...]":
@@ -200,6 +201,7 @@ def _result(
     told: "Sequence[Row]",
     given: list[str],
     head: list[str],
+    following: str,
 ) -> Result:
     from firstpaper.cli import listed_details, listed_words
     from firstpaper.intake.listing import about, is_empty
@@ -213,6 +215,7 @@ def _result(
         *(words for row in rows for words in (_name(after, row), listed_words.still_open(after, about(row)))),
         listed_words.left_out_text(gone, before),
         _tail(path) if changed else _("Nothing was changed."),
+        following,
     ]
     return Result(
         data={**listed_words.list_data(after), "changed": changed, "left_out": [one.key for one in gone]},
