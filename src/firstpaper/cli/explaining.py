@@ -1,10 +1,12 @@
 """Why a question is asked, and what a rule says: the pages behind the word "why"."""
 
+import re
 from collections.abc import Iterator, Sequence
 from datetime import date
 
 from firstpaper.cli.explained import item_paragraphs, place_words
 from firstpaper.cli.findings import finding_words
+from firstpaper.cli.hints import command
 from firstpaper.cli.law_words import law_words, source_data
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
@@ -16,6 +18,8 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Finding
 from firstpaper.law.register import Rule, all_rules
 from firstpaper.locale import _
+
+_OTHER_PAGE = re.compile(r"\b(?:([Tt])he page |rule )?([a-z]\w*\.[a-z]\w*)")
 
 
 def question_page(asked: Asked, on: date) -> str:
@@ -52,7 +56,17 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
 
 def rule_page(rule: Rule) -> str:
     """A rule explained in plain words, with what it leaves out and the words of the law it rests on."""
-    return "\n\n".join([_(rule.title), rule.page, "\n".join(_about(rule)), *law_words(rule.authority)])
+    page = _OTHER_PAGE.sub(_by_title, rule.page)
+    return "\n\n".join([_(rule.title), page, "\n".join(_about(rule)), *law_words(rule.authority)])
+
+
+def _by_title(found: re.Match[str]) -> str:
+    """Another page, named in a page: by its title, and by the command that shows it."""
+    other = all_rules().get(found[2])
+    if other is None:
+        return found[0]
+    words = _("The page “{title}” ({command})") if found[1] == "T" else _("the page “{title}” ({command})")
+    return words.format(title=_(other.title), command=command("why", other.id))
 
 
 def rule_data(rule: Rule) -> dict[str, object]:
@@ -108,7 +122,8 @@ def _about(rule: Rule) -> Iterator[str]:
         yield _("In force since {since} or earlier").format(since=short_date(rule.since))
     yield _("Last checked on {day}").format(day=short_date(rule.checked_on))
     if rule.not_modelled:
-        yield _("What we do not check: {words}").format(words=_(rule.not_modelled))
+        words = _OTHER_PAGE.sub(_by_title, _(rule.not_modelled))
+        yield _("What we do not check: {words}").format(words=words)
 
 
 def _how_sure(certainty: Certainty) -> str:
@@ -126,7 +141,8 @@ def _how_sure(certainty: Certainty) -> str:
 def _feeds(asked: Asked, on: date) -> Iterator[str]:
     rules = list(_rules(asked.question.feeds.rules))
     if rules:
-        lines = (f"  - {_(rule.title)} [{rule.id}]" for rule in rules)
+        more = _("More: {command}")
+        lines = (f"  - {_(rule.title)}. {more.format(command=command('why', rule.id))}" for rule in rules)
         yield "\n".join([_("With your answer, we check:"), *lines])
     items = dict.fromkeys(words for _concept, words in _items(asked.question.feeds.items, on))
     if items:

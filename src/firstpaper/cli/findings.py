@@ -20,33 +20,49 @@ def weight_words(weight: Weight) -> str:
 
 def findings_text(findings: Sequence[Finding], *, steps: bool) -> str:
     """Findings under headings, safety first and then by weight, each with what to do."""
-    groups = groupby(findings, key=_heading)
+    parts = {lead.id: tuple(parts_of(lead, findings)) for lead in findings}
+    leads = [one for one in findings if not is_part(one, findings)]
     return "\n\n".join(
-        "\n\n".join([heading, *(finding_text(one, steps=steps) for one in group)])
-        for heading, group in groups
+        "\n\n".join([heading, *(finding_text(one, parts[one.id], steps=steps) for one in group)])
+        for heading, group in groupby(leads, key=_heading)
     )
+
+
+def is_part(one: Finding, findings: Sequence[Finding]) -> bool:
+    """Whether a finding is read with another that weighs as much or more: a part of the same test."""
+    return any(one in parts_of(lead, findings) for lead in findings)
+
+
+def parts_of(lead: Finding, findings: Sequence[Finding]) -> Iterator[Finding]:
+    """The findings that are read with another one."""
+    order = lead.weight.order
+    return (one for one in findings if one.part_of == lead.id and one.weight.order >= order)
 
 
 def _heading(one: Finding) -> str:
     return _("YOUR SAFETY FIRST") if safety_first(one) else weight_words(one.weight)
 
 
-def finding_text(one: Finding, *, steps: bool) -> str:
-    """One finding as an indented paragraph: what it says, what to do, the working, the source."""
+def finding_text(one: Finding, parts: Sequence[Finding] = (), *, steps: bool) -> str:
+    """One finding as an indented paragraph: what it says, its parts, what to do, the working, the source."""
     source = _("Source: {sources}. More: {command}").format(
         sources="; ".join(one.authority), command=command("why", one.id)
     )
-    return f"{finding_words(one, steps=steps)}\n    {source}"
+    return f"{finding_words(one, parts, steps=steps)}\n    {source}"
 
 
-def finding_words(one: Finding, *, steps: bool = True) -> str:
+def finding_words(one: Finding, parts: Sequence[Finding] = (), *, steps: bool = True) -> str:
     """One finding as an indented paragraph, without its source."""
-    return "\n".join(f"  {line}" for line in _lines(one, steps))
+    return "\n".join(f"  {line}" for line in _lines(one, parts, steps))
 
 
-def _lines(one: Finding, steps: bool) -> Iterator[str]:
+def _lines(one: Finding, parts: Sequence[Finding], steps: bool) -> Iterator[str]:
     yield f"- {one.title}"
     yield f"  {one.says}"
+    for part in parts:
+        yield f"  - {part.title}: {part.says}"
+        if steps:
+            yield from (f"      {number}. {step}" for number, step in enumerate(part.steps, 1))
     if one.do:
         yield "  " + _("What to do: {words}").format(words=one.do)
     if one.steps and steps:

@@ -75,6 +75,7 @@ class Finding:
     authority: tuple[str, ...]
     certainty: Certainty
     not_modelled: str
+    part_of: str = ""
 
 
 def safety_first(one: Finding) -> bool:

@@ -41,6 +41,7 @@ class Rule:
     until: date | None
     not_modelled: str
     as_planned: bool = False
+    part_of: str = ""
 
     @property
     def sources(self) -> tuple[Cited, ...]:
@@ -98,6 +99,7 @@ class Rule:
             authority=(*self.authority, *one.cite),
             certainty=self._certainty_of(one),
             not_modelled=_(self.not_modelled),
+            part_of=self.part_of,
         )
 
     def _certainty_of(self, one: Found) -> Certainty:
@@ -123,13 +125,15 @@ def rule(
     certainty: Certainty = Certainty.STATUTE,
     not_modelled: str = "",
     as_planned: bool = False,
+    part_of: str = "",
 ) -> Callable[[Check], Check]:
     """Declare the rule of a file in `law/rules/`.
 
     `cite` names the section and paragraph as they stand in `authorities/`; from them come how sure the
     rule is and when it was checked. `certainty` makes it less sure than they are. `since` is the first day
     on which the law stood as written here, and `not_modelled` what the rule leaves out. `as_planned` is set
-    for a rule about the planned day itself, open or not.
+    for a rule about the planned day itself, open or not. `part_of` is the id of the rule of whose test it
+    is a part: what it finds is read with what that rule finds.
     """
 
     def declare(check: Check) -> Check:
@@ -144,6 +148,7 @@ def rule(
             until=until,
             not_modelled=not_modelled,
             as_planned=as_planned,
+            part_of=part_of,
         )
         return check
 

@@ -177,10 +177,19 @@ def _points(found: Sequence["Finding"], soon: Sequence["Change"], shown: Shown) 
     from firstpaper.cli.changing import changes_text
     from firstpaper.cli.findings import findings_text
 
-    points = found if shown.everything else [one for one in found if _shown_first(one)]
+    points = _to_show(found, shown)
     if points:
         yield findings_text(points, steps=shown.steps)
     yield from changes_text(_changes(soon, shown))
+
+
+def _to_show(found: Sequence["Finding"], shown: Shown) -> "list[Finding]":
+    """The points that are shown, each with those that are read with it."""
+    from firstpaper.cli.findings import parts_of
+
+    first = [one for one in found if shown.everything or _shown_first(one)]
+    parts = [part for one in first for part in parts_of(one, found)]
+    return [one for one in found if one in first or one in parts]
 
 
 def _changes(soon: Sequence["Change"], shown: Shown) -> "list[Change]":
@@ -205,7 +214,10 @@ def _open(left: Sequence["Asked"]) -> Iterator[str]:
 
 def _counted(found: Sequence["Finding"], soon: Sequence["Change"], path: Path, shown: Shown) -> Iterator[str]:
     """How much was left out, in one line, and how to read it."""
-    left = sum(not _shown_first(one) for one in found)
+    from firstpaper.cli.findings import is_part
+
+    points = _to_show(found, shown)
+    left = sum(one not in points and not is_part(one, found) for one in found)
     left += sum(one.says_something for one in soon) - len(_changes(soon, shown))
     if left > 0 and not shown.everything:
         words = _n(

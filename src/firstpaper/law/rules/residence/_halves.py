@@ -127,4 +127,4 @@ def _partial(since: Day) -> tuple[str, ...]:
     if since.whole:
         return ()
     words = _("You told us {told}. We count from the last day that can be: {date}")
-    return (words.format(told=since, date=short_date(since.latest)),)
+    return (words.format(told=spell_day(since), date=short_date(since.latest)),)

@@ -19,6 +19,7 @@ from firstpaper.locale import _
     cite=("Fam. Code 2320(a)", "Fam. Code 2322", "Gov. Code 6803, 6804", "Code Civ. Proc. 12"),
     since=date(2012, 1, 1),
     not_modelled="Whether living there was meant to last. Time away, and military postings, go to a person.",
+    part_of="residence.same_spouse",
 )
 def county(case: Case, on: date) -> Sequence[Found]:
     """For a divorce, one of you must have lived in the county of filing for three months just before.

@@ -53,7 +53,7 @@ def same_spouse(case: Case, on: date) -> Found | None:
     later: the case can be lost after months of work. If a case began as a legal separation and is
     amended to ask for a divorce, the day of the amended petition counts (Fam. Code 2321(a)).
 
-    How we count. We count each half for each of you, as the pages residence.state and
+    How we count. We count each half for each of you, as residence.state and
     residence.county show. For each of you the later safe day wins. The earlier of your two days is
     the first safe day to file.
 

@@ -24,6 +24,7 @@ WHERE_THEY_LIVE = tuple(residence_key(who, "lives") for who in SPOUSES)
     cite=("Code Civ. Proc. 395(a)", "Code Civ. Proc. 396b", "Fam. Code 2320(b)(2)"),
     since=date(2012, 1, 1),
     not_modelled="Local rules on which courthouse of a large county takes family cases.",
+    part_of="residence.same_spouse",
 )
 def venue(case: Case, on: date) -> Found | None:
     """The right county depends on the kind of case and on where each of you lives.
