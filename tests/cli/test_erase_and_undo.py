@@ -92,6 +92,74 @@ def test_leaving_empties_the_screen_and_then_says_where_the_answers_are(sit: Beg
     assert "Okafor" not in left
 
 
+def afraid(home: Path) -> Path:
+    """The same case, told by somebody who shares the computer and is afraid."""
+    file = CaseFile.load(home)
+    case = file.case.with_fact("safety.here", "shared_computer").with_fact("safety.dangers", ["afraid"])
+    file.with_case(case.with_fact("waiver.wanted", False)).save(home)
+    return home
+
+
+def test_control_c_empties_the_screen_where_danger_was_told(sit: Begin, home: Path) -> None:
+    without(afraid(home), "court.branch")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("review")
+    sitting.child.sendintr()
+    assert sitting.end() == 130
+    assert sitting.heard.count(CLEARED) == 1
+    assert "Okafor" not in heard_after(sitting)
+
+
+def test_the_last_answer_empties_the_screen_where_danger_was_told(sit: Begin, home: Path) -> None:
+    without(afraid(home), "court.branch")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("review")
+    sitting.answer("none")
+    assert sitting.end() == 0
+    assert "Okafor" not in heard_after(sitting)
+    assert "That was the last question." in heard_after(sitting)
+
+
+def test_where_nobody_is_in_danger_the_screen_stays(sit: Begin, home: Path) -> None:
+    without(home, "court.branch")
+    sitting = sit()
+    sitting.wait()
+    sitting.answer("none")
+    assert sitting.end() == 0
+    assert CLEARED not in sitting.heard
+
+
+LOCK_IT = "Type no, or just Enter for yes: "
+
+
+def test_a_packet_that_tells_of_danger_is_offered_with_a_lock_and_says_how_to_remove_it(home: Path) -> None:
+    sitting = Sitting(afraid(home), "packet", "home.case", "--on", ON)
+    assert "Anybody who finds a PDF without a passphrase can open it." in sitting.wait(LOCK_IT)
+    sitting.child.sendline("no")
+    assert sitting.end() == 0
+    assert "remove home.pdf and empty the trash" in flat(sitting.heard)
+    assert home.with_name("home.pdf").read_bytes().startswith(b"%PDF")
+    assert b"/Encrypt" not in home.with_name("home.pdf").read_bytes()
+
+
+def test_just_enter_locks_the_packet_of_somebody_in_danger(home: Path) -> None:
+    sitting = Sitting(afraid(home), "packet", "home.case", "--on", ON)
+    sitting.wait(LOCK_IT)
+    sitting.type("", then="for none: ")
+    sitting.type("correct horse battery staple", then=": ")
+    sitting.child.sendline("correct horse battery staple")
+    assert sitting.end() == 0
+    assert b"/Encrypt" in home.with_name("home.pdf").read_bytes()
+
+
+def test_a_packet_without_danger_is_made_without_a_question(home: Path) -> None:
+    sitting = Sitting(home, "packet", "home.case", "--on", ON)
+    assert sitting.end() == 0
+    assert "passphrase" not in sitting.heard
+
+
 def test_somebody_who_is_not_safe_leaves_an_empty_screen_with_the_hotline(sit: Begin) -> None:
     sitting = sit()
     sitting.wait()

@@ -41,7 +41,7 @@ def take_back(opened: "OpenCase") -> tuple[tuple[str, ...], str]:
         return (), _("There is nothing left to take back. Only the last few answers are kept for that.")
     keys = tuple(one.key for one in differences(before.case, after.case))
     if not keys:
-        return (), _("Taken back: the question you skipped is open again.")
+        return (), _open_again(after.case, [key for key in before.passed if key not in after.passed])
     return keys, "\n".join(_taken_back(before, after.case, keys))
 
 
@@ -66,6 +66,11 @@ def _taken_back(before: "CaseFile", after: "Case", keys: Sequence[str]) -> Itera
         yield from _questions(before.case, others)
 
 
+def _open_again(case: "Case", keys: Sequence[str]) -> str:
+    head = _("Taken back: the question you skipped is open again.")
+    return "\n".join([head, *_questions(case, keys)])
+
+
 def _rows_words(group: str, count: int) -> str:
     return {
         "child": _n("{count} child", "{count} children", count),
@@ -82,9 +87,17 @@ def _in_new_row(key: str, after: "Case", rows: Mapping[str, int]) -> bool:
 
 def _questions(case: "Case", keys: Sequence[str]) -> Iterator[str]:
     """The questions alone: an answer that somebody took back is not shown once more."""
-    from firstpaper.intake import asking
-
-    shown = [one.ask for key in keys if (one := asking(key, case))]
-    yield from (f"  - {ask}" for ask in shown[:MOST_SHOWN])
+    shown = [words for key in keys if (words := _question(key, case))]
+    yield from (f"  - {words}" for words in shown[:MOST_SHOWN])
     if (more := len(shown) - MOST_SHOWN) > 0:
         yield "  " + _n("And {count} more.", "And {count} more.", more).format(count=more)
+
+
+def _question(key: str, case: "Case") -> str:
+    from firstpaper.intake import asking
+    from firstpaper.intake.events import events
+
+    if one := asking(key, case):
+        return one.ask
+    found = events().find(key)
+    return f"{_(found[0].title)}: {_(found[1].short or found[1].ask)}" if found else ""

@@ -56,7 +56,7 @@ class EventNeeded(UserError):
 class NoSuchDetail(UserError):
     """There is no detail called {what} in the event {name}, so nothing was recorded.
 
-    Details look like this: day=2026-12-01. In this event you can tell: {close}.
+    Details look like this: day=2026-03-02. In this event you can tell: {close}.
     """
 
     code = "no_such_detail"

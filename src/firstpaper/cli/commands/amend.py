@@ -5,7 +5,8 @@ from typing import Annotated
 
 import typer
 
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.clock import today
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
@@ -67,10 +68,13 @@ def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Re
     lines = [
         _("It is begun in {path}. All your answers are there.").format(path=new),
         *([_("It is locked with the same passphrase.")] if same_seal else []),
+    ]
+    what_to_type = [
         to_type(_("To change what is new, type:"), "change", new),
         to_type(_("Then, to see what is new, type:"), "packet", new, "--amends", earlier),
+        next_line(case, new, today()),
     ]
     return Result(
         data={"open_questions": [one.key for one in still_open(case)]},
-        text="\n\n".join([" ".join(lines[:-2]), *lines[-2:]]),
+        text="\n\n".join([" ".join(lines), *what_to_type]),
     )

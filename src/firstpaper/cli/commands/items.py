@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.hints import next_line
 from firstpaper.cli.item_words import form_words, item_data, item_lines
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
@@ -66,14 +67,15 @@ def _items(path: Path, wanted: str | None, on: str | None, passphrases: Passphra
 
     day = filing_day(on)
     number = None if wanted is None else _number(wanted)
-    case = standing(case_at(path, passphrases))
+    told = case_at(path, passphrases)
+    case = standing(told)
     with law_as_of(day):
         forms = filled_in(case, day, number)
     if number and not forms:
         raise FormNotUsed(form=number)
     return Result(
         data={"on": day, "items": [item_data(form, one) for form in forms for one in form.items]},
-        text="\n\n\n".join(_text(form) for form in forms),
+        text="\n\n\n".join([*(_text(form) for form in forms), next_line(told, path, day)]),
     )
 
 

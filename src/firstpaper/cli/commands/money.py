@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.hints import next_line
 from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
@@ -59,10 +60,10 @@ def money(
         refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
         facts = case_at(case, passphrases)
-        pages = _pages(facts, filing_day(on))
-        return _drafted(
-            pages, files_for(output or beside(case, f"{PRIVATE}.pdf"), html, seal, passphrases, facts)
-        )
+        day = filing_day(on)
+        pages = _pages(facts, day)
+        files = files_for(output or beside(case, f"{PRIVATE}.pdf"), html, seal, passphrases, facts)
+        return _drafted(pages, files, next_line(facts, case, day))
 
     deliver("money", as_json, work)
 
@@ -78,7 +79,7 @@ def _pages(case: "Case", day: date) -> "MoneyPages":
     return pages
 
 
-def _drafted(pages: "MoneyPages", files: Files) -> Result:
+def _drafted(pages: "MoneyPages", files: Files, following: str) -> Result:
     from firstpaper.cli.money_data import figures
 
     files.write(pages.pdf(), pages.html)
@@ -90,7 +91,7 @@ def _drafted(pages: "MoneyPages", files: Files) -> Result:
             "warnings": list(pages.warnings),
             **figures(pages.reckoning),
         },
-        text="\n\n".join(_lines(pages, files)),
+        text="\n\n".join([*_lines(pages, files), following]),
     )
 
 

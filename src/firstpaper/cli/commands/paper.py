@@ -1,5 +1,6 @@
 """`firstpaper paper`: the questions without a case, to print and answer by hand, or as a file to fill in."""
 
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -19,6 +20,17 @@ if TYPE_CHECKING:
 
     from firstpaper.facts import Case
     from firstpaper.intake import Topic
+
+
+class For(StrEnum):
+    """The kinds of case for which sheets can be printed, as they are typed."""
+
+    DIVORCE = "divorce"
+    SEPARATION = "separation"
+    NULLITY = "nullity"
+
+
+_KINDS = {For.DIVORCE: "DISSOLUTION", For.SEPARATION: "LEGAL_SEPARATION", For.NULLITY: "NULLITY"}
 
 SHEETS = Path("question-sheets.pdf")
 
@@ -51,6 +63,15 @@ ThingsOption = Annotated[
 ]
 DebtsOption = Annotated[
     int, typer.Option("--debts", metavar="NUMBER", help=_("For how many debts to leave room."))
+]
+ForOption = Annotated[
+    For | None,
+    typer.Option(
+        "--for", help=_("Only what the usual case of this kind is asked. The rest is asked on the computer.")
+    ),
+]
+NoChildrenOption = Annotated[
+    bool, typer.Option("--no-children", help=_("Leave out what is asked about children you have together."))
 ]
 FactsOption = Annotated[
     Path | None,
@@ -106,15 +127,17 @@ def paper(
     things: ThingsOption = 0,
     debts: DebtsOption = 0,
     facts: FactsOption = None,
+    kind: ForOption = None,
+    no_children: NoChildrenOption = False,
     passphrase_from: PassphraseOption = None,
     as_json: JsonOption = False,
 ) -> None:
     """Print the questions on blank sheets, or as a file of facts to fill in."""
-    room = {"child": children, "asset": things, "debt": debts}
+    room = {"child": 0 if no_children else children, "asset": things, "debt": debts}
 
     def work(terminal: Terminal) -> Result:
         told = case_at(case, Passphrases(terminal, passphrase_from)) if case else None
-        return _paper(case, told, output, topic or [], room, facts)
+        return _paper(case, told, output, topic or [], room, facts, kind)
 
     deliver("paper", as_json, work)
 
@@ -126,6 +149,7 @@ def _paper(
     names: list[str],
     room: dict[str, int],
     facts: Path | None,
+    kind: For | None,
 ) -> Result:
     from firstpaper.intake.kinds import ROWS
 
@@ -145,7 +169,7 @@ def _paper(
     sheets = output or (None if facts else SHEETS)
     said = [
         *([_put_facts(path, case, facts, topics, room)] if facts else []),
-        *([_put_sheets(case, sheets, topics, room)] if sheets else []),
+        *([_put_sheets(case, sheets, topics, room, kind)] if sheets else []),
     ]
     return Result(data=_data(sheets, facts, topics, room), text="\n\n".join(said))
 
@@ -192,12 +216,17 @@ def _has_room(topic: "Topic", room: dict[str, int]) -> bool:
     return bool(room[each] if each else room["asset"] or room["debt"])
 
 
-def _put_sheets(case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int]) -> str:
+def _put_sheets(
+    case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int], kind: For | None
+) -> str:
     from firstpaper.cli.output import PDF, write_output
+    from firstpaper.facts.choices import Kind
+    from firstpaper.intake.to_come import usual
     from firstpaper.packet.blank import blank_sheets, open_question_sheets
 
     day = filing_day(None)
-    drawn = open_question_sheets(topics, case, day) if case else blank_sheets(topics, room, day)
+    only = usual(Kind[_KINDS[kind]], children=room["child"] > 0) if kind else None
+    drawn = open_question_sheets(topics, case, day) if case else blank_sheets(topics, room, day, only)
     write_output(path, drawn, PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."

@@ -32,7 +32,7 @@ WordsArgument = Annotated[
         autocompletion=completing.events,
         help=_(
             "The case file; what happened, such as filed, served, response or judgment; and what you know "
-            "about it, such as day=2026-12-01. What is missing you are asked. Without a case file: "
+            "about it, such as day=2026-03-02. What is missing you are asked. Without a case file: "
             "home.case in this folder."
         ),
         show_default=False,

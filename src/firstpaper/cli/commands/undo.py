@@ -2,7 +2,8 @@
 
 from pathlib import Path
 
-from firstpaper.cli.hints import to_type
+from firstpaper.cli.clock import today
+from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
@@ -25,7 +26,10 @@ def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
     try:
         with passphrases.opening(path) as opened:
             keys, said = take_back(opened)
-            return Result(data={"changed": list(keys), "mended": False}, text=said)
+            return Result(
+                data={"changed": list(keys), "mended": False},
+                text=f"{said}\n\n{next_line(opened.case, path, today())}",
+            )
     except CopyKept as kept:
         terminal.say(kept.message)
         bring_back(path)

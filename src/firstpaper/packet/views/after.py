@@ -18,6 +18,7 @@ from firstpaper.law.measures.service import (
 )
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.next_step import next_step
 from firstpaper.packet.views.contents import named
 from firstpaper.packet.views.service import is_to_be_served
 from firstpaper.packet.views.sheet import Sheet
@@ -35,6 +36,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
         values={
             "brief": brief,
             "filed": is_filed(case),
+            "next_step": next_step(case, on).words if is_filed(case) else "",
             "case_number": case_number(case),
             "contents": tuple(named(others)),
             "together": joint(case),
