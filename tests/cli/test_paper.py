@@ -116,3 +116,19 @@ def test_sheets_for_things_and_debts_are_drawn_where_there_is_room_for_them(run:
     named = run("paper", "--topic", "debt", "--facts", "debts.yaml", "--json").envelope["data"]
     assert (named["topics"], named["debts"]) == (["debt"], 1)
     assert run("paper", "--things", "100", "--json").envelope["errors"][0]["code"] == "too_many_listed"
+
+
+def test_sheets_for_one_kind_of_case_hold_what_its_usual_case_is_asked(run: Run, tmp_path: Path) -> None:
+    assert run("paper", "-o", "all.pdf").exit == 0
+    assert run("paper", "-o", "divorce.pdf", "--for", "divorce", "--no-children").exit == 0
+    assert run("paper", "-o", "nullity.pdf", "--for", "nullity").exit == 0
+    divorce, nullity = text_of(tmp_path / "divorce.pdf"), text_of(tmp_path / "nullity.pdf")
+    assert "petitioner.name" in divorce
+    assert "requests.former_name" in divorce
+    assert "child." not in divorce
+    assert "grounds.nullity" not in divorce
+    assert "grounds.nullity" in nullity
+    assert "child.2.name" in nullity
+    pages = {name: len(PdfReader(tmp_path / f"{name}.pdf").pages) for name in ("all", "divorce")}
+    assert pages["divorce"] <= 15
+    assert pages["all"] <= 50

@@ -1,6 +1,6 @@
 """The questions as they stand before anybody has answered: topic by topic, in groups that apply together."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from itertools import groupby
 from operator import attrgetter
 from typing import NamedTuple
@@ -27,18 +27,24 @@ class Group(NamedTuple):
     questions: tuple[Asked, ...]
 
 
-def groups(topic: Topic, room: Room) -> Iterator[Group]:
-    """The questions of a topic in their order, those about each row once for each row there is room for."""
+def groups(topic: Topic, room: Room, only: Collection[str] | None = None) -> Iterator[Group]:
+    """The questions of a topic in their order, those about each row once for each row there is room for.
+
+    With `only`, those questions alone, by their general keys.
+    """
     nobody = _nobody(room)
-    for each, together in groupby(topic.questions, key=attrgetter("each")):
+    questions = [one for one in topic.questions if only is None or one.key in only]
+    for each, together in groupby(questions, key=attrgetter("each")):
         same = [(when, tuple(group)) for when, group in groupby(together, key=attrgetter("when"))]
         numbers: Iterable[int | None] = range(1, room.get(each, 0) + 1) if each else (None,)
         for number in numbers:
-            for when, questions in same:
+            for when, group_questions in same:
                 yield Group(
                     Row(each, number) if each and number else None,
                     only_if(when) if when else None,
-                    tuple(Asked(one, in_row(one.key, number), topic, number, nobody) for one in questions),
+                    tuple(
+                        Asked(one, in_row(one.key, number), topic, number, nobody) for one in group_questions
+                    ),
                 )
 
 

@@ -19,6 +19,7 @@ from firstpaper.facts.choices import (
     Union,
 )
 from firstpaper.intake.engine import asked
+from firstpaper.intake.kinds import general
 
 LONG_AGO = Day(2000, 1, 1)
 
@@ -56,6 +57,29 @@ _FULL: Mapping[str, Any] = {
     "waiver.benefits": (),
     "uccjea.now": True,
 }
+
+
+def usual(kind: Kind, *, children: bool) -> frozenset[str]:
+    """The keys of the questions that the usual case of a kind is asked, from the plainest to a fuller one.
+
+    A star stands in place of the number of a row.
+    """
+    return frozenset(
+        general(one.key)
+        for answers in (_PLAIN, _FULL)
+        for one in asked(_supposed({**answers, "matter.kind": kind, **(_WITH if children else _WITHOUT)}))
+    )
+
+
+def _supposed(answers: Mapping[str, Any]) -> Case:
+    case = Case.nothing()
+    for key, answer in answers.items():
+        case = case.with_fact(key, answer)
+    return case
+
+
+_WITH: Mapping[str, Any] = {"children.family": (Family.MINOR_TOGETHER,), "children.how_many": 2}
+_WITHOUT: Mapping[str, Any] = {"children.family": (), "children.how_many": None, "uccjea.now": None}
 
 
 class Ahead(NamedTuple):

@@ -1,6 +1,6 @@
 """The questions on paper and as a file of facts, for an interview away from the computer."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date
 
 from firstpaper.facts import Case
@@ -13,9 +13,12 @@ from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views import question_sheets
 
 
-def blank_sheets(topics: Sequence[Topic], room: Room, on: date) -> bytes:
-    """Blank question sheets as a PDF, with blocks for so many rows of each group, as of the day `on`."""
-    return drawn(question_sheets.sheets(topics, room, on), _("Question sheets"), on)
+def blank_sheets(topics: Sequence[Topic], room: Room, on: date, only: Collection[str] | None = None) -> bytes:
+    """Blank question sheets as a PDF, with blocks for so many rows of each group, as of the day `on`.
+
+    With `only`, those questions alone, by their general keys.
+    """
+    return drawn(question_sheets.sheets(topics, room, on, only), _("Question sheets"), on)
 
 
 def blank_facts(topics: Sequence[Topic], room: Room, on: date) -> str:

@@ -1,16 +1,19 @@
 """Blank question sheets, for people who are interviewed away from a computer. They come from no case."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.intake import Topic
+from firstpaper.intake import AnswerKind, Asked, Topic
 from firstpaper.intake.blank import Group, Room, groups, open_groups
 from firstpaper.intake.kinds import Row
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
+
+WIDE = frozenset({AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.PARAGRAPH})
+"""Kinds whose answers need the whole width of the page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,9 +25,32 @@ class Part:
     new_page: bool
     group: Group
 
+    @property
+    def rows(self) -> Iterator[tuple[Asked, ...]]:
+        """The questions two beside each other; one alone where its answer needs the whole width."""
+        waiting: Asked | None = None
+        for one in self.group.questions:
+            if one.kind in WIDE or one.notice:
+                if waiting:
+                    yield (waiting,)
+                waiting = None
+                yield (one,)
+            elif waiting:
+                yield waiting, one
+                waiting = None
+            else:
+                waiting = one
+        if waiting:
+            yield (waiting,)
 
-def sheets(topics: Sequence[Topic], room: Room, on: date) -> Iterator[Sheet]:
-    """A page on how to use the sheets, then one sheet a topic, with blocks for so many rows of each group."""
+
+def sheets(
+    topics: Sequence[Topic], room: Room, on: date, only: Collection[str] | None = None
+) -> Iterator[Sheet]:
+    """A page on how to use the sheets, then one sheet a topic, with blocks for so many rows of each group.
+
+    With `only`, those questions alone, by their general keys.
+    """
     yield Sheet(
         template="question-sheets-start.html",
         title=_("How to use these sheets"),
@@ -34,7 +60,8 @@ def sheets(topics: Sequence[Topic], room: Room, on: date) -> Iterator[Sheet]:
         },
     )
     for topic in topics:
-        yield _sheet(topic, tuple(_parts(groups(topic, room))))
+        if parts := tuple(_parts(groups(topic, room, only))):
+            yield _sheet(topic, parts)
 
 
 def open_sheets(case: Case, topics: Sequence[Topic]) -> Iterator[Sheet]:
@@ -54,7 +81,10 @@ def _sheet(topic: Topic, parts: tuple[Part, ...]) -> Sheet:
             "title": _(topic.title),
             "opening": _(topic.opening) if topic.opening else "",
             "parts": parts,
+            "theirs": _("your spouse or partner"),
+            "mine": _("my spouse or partner"),
         },
+        follows=True,
     )
 
 
