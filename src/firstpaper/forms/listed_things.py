@@ -143,12 +143,12 @@ def doubts(case: Case, on: date) -> str:
         return ""
     if _item_10_is_none(case):
         return _(
-            "Nobody can say yet whose these are: {things}. You marked in item 10 that nothing belongs to you "
-            "both. So they stand here, and the words in brackets keep the question open. Look again at item "
+            "It is not clear who owns these: {things}. You marked in item 10 that nothing belongs to you "
+            "both. So list them here. The words in brackets say that it is not settled. Look again at item "
             "10 before you sign."
         ).format(things=_named(case, things))
     return _(
-        "Nobody can say yet whose these are: {things}. So they are not here. Item 10 takes them, and the "
+        "It is not clear who owns these: {things}. Leave them out of item 9 and list them in item 10. The "
         "judge decides."
     ).format(things=_named(case, things))
 
@@ -160,13 +160,13 @@ def taken_in(case: Case, on: date) -> str:
     if doubtful := [one for one in things if one.doubtful]:
         said.append(
             _(
-                "Nobody can say yet whose these are: {things}. They stand here, and the words in brackets "
-                "keep the question open."
+                "It is not clear who owns these: {things}. List them here. The words in brackets say that it "
+                "is not settled."
             ).format(things=_named(case, doubtful))
         )
     if loans := [one for one in things if is_training_loan(one.character)]:
         said.append(
-            _("A judge usually gives this loan to the one who was trained: {things}.").format(
+            _("A judge usually gives a student loan to the one who went to school: {things}.").format(
                 things=_named(case, loans)
             )
         )

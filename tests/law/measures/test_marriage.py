@@ -75,5 +75,6 @@ def test_the_reason_names_one_day_or_the_later_of_two() -> None:
     assert separation(same).why == "The words and the acts came on the same day."
     later = same.with_fact("dates.separation_acted_on", "2026-02-10")
     assert (
-        separation(later).why == "Both were true from Tue, Feb 10, 2026 on: it is the later of the two days."
+        separation(later).why
+        == "By Tue, Feb 10, 2026 it had been said and acted on. It is the later of the two days."
     )

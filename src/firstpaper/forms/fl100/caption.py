@@ -181,7 +181,7 @@ def _kind_line(case: Case, line: str, kind: Kind) -> Iterator[Answer]:
         "marriage": _("You are married to each other."),
         "partnership": _("You are registered partners of each other."),
     }
-    otherwise = _("This is not what joins the two of you.")
+    otherwise = _("This does not fit the two of you.")
     both = "Fam. Code 299(e)" if all(unions.values()) else "Fam. Code 2330(a)"
     for union, holds in unions.items():
         words = {"because": because[union], "otherwise": otherwise, "authority": both}

@@ -68,7 +68,7 @@ def _box(case: Case, line: str, choice: StrEnum, wishes: Wishes, page: Attachmen
     if wish.choice is VisitsTo.NOT_ASKED:
         return blank(concept, _("You are not asking for anything about visits here."))
     if wish.choice != choice:
-        return blank(concept, _("You chose another box on this line."))
+        return blank(concept, _("You chose a different box."))
     if choice == "other":
         return _other(case, line, wishes, page)
     return mark(concept, _because(line, choice), AUTHORITY[line])

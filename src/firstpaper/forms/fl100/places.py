@@ -34,7 +34,7 @@ class Places:
 
     def marked(self, page: Attachment | None, rows: Answer | None) -> Iterator[Answer]:
         """The boxes for a list on `page`, on the lines (`rows`), or without either on form FL-160."""
-        elsewhere = _("Your list is in another place.")
+        elsewhere = _("You are listing these in another box.")
         if page is None and rows is None:
             form = _("You chose to list it on form FL-160. Use one FL-160 for this class of property alone.")
             yield mark(self.fl_160, form, self.authority, continues=self.sheet)

@@ -85,7 +85,7 @@ def _filled(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
 def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
     span = length(case, union)
     if span is not None:
-        whole = _("Counted for you: whole years, then whole months. Left-over days are dropped.")
+        whole = _("We counted full years, then full months. Extra days do not count.")
         yield write(half.years, str(span.years), whole, "Fam. Code 2330(b)")
         yield write(half.months, str(span.months), whole, "Fam. Code 2330(b)")
         return

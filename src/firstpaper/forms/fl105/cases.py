@@ -105,4 +105,4 @@ def _rows(case: Case, concept: str, told: Sequence[object] | None, key: str, on:
     if page := attachment_page(case, concept, on):
         more = _("Your words are too long for the rows. They are on {label}.").format(label=page.label)
         return write(concept, see(page), more, _("common practice"), continues=page.label)
-    return write(concept, "\n".join(lines), _("Put each piece in its own column, in the row of its kind."))
+    return write(concept, "\n".join(lines), _("Copy each part into the column with the same name."))

@@ -117,7 +117,7 @@ def _facts(case: Case, child: ListedChild, concept: str) -> Iterator[Answer]:
         if sure
         else still_open(case, born_on, f"{child.key}.born_on")
     )
-    yield fill(f"{concept}.sex", _("We did not ask. Your sheet may not ask either."))
+    yield fill(f"{concept}.sex", _("If your form asks for it, fill it in."))
 
 
 def _same(case: Case, child: ListedChild, concept: str, same: bool | None) -> Answer:
@@ -133,7 +133,7 @@ def _private(case: Case, child: ListedChild, concept: str, on: date) -> Answer:
     box, marks = f"{concept}.private", marks_the_box(case)
     told = rows.rows_of(case, child, on)
     if not any(row.private for row in told):
-        return blank(box, _("No home on this list has to be kept private, by your answers."))
+        return blank(box, _("By your answers, none of these homes must stay private."))
     if wants_help_first(case):
         return fill(box, get_help_first(), LAW)
     if marks is None:

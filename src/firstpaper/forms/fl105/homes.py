@@ -179,8 +179,8 @@ def _written(case: Case, child: ListedChild, concept: str, row: Row, *, newest: 
 
 def _words(newest: bool) -> str:
     if newest:
-        return _("The home of today comes first. Add the address of each person from the list below.")
-    return _("Days, place, and with whom, column by column.")
+        return _("List the home of today first. The people's addresses are below.")
+    return _("Put dates, place and people in their own columns.")
 
 
 def _private_words(row: Row) -> str:

@@ -16,7 +16,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     """The boxes at the top, and the first two statements."""
     yield from caption(case)
     yield blank("caption.guardianship", _("These boxes are for a guardianship. Yours is a family case."))
-    says = _("It says that you take part in the case about the children. If there is a box, mark it.")
+    says = _("This line says you are a party to the case. If it has a box, mark it.")
     yield blank("party", says, LAW)
     yield _confidential(case)
 

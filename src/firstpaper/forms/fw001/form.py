@@ -172,7 +172,7 @@ def _of_second_page() -> dict[str, str]:
             "Cash, accounts, cars, homes and other things: what they are worth, what you owe on them."
         ),
         "expenses": _("What goes out each month: rent, food, doctors, child care, car, loans, support paid."),
-        "more": _("Anything else the judge should know. Head an added page “Financial Information”."),
+        "more": _("Anything else the judge should know. Title an extra page “Financial Information”."),
     }
 
 

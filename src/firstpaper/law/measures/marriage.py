@@ -53,7 +53,9 @@ def separation(case: Case) -> Separation:
         )
     if told_on == acted_on:
         return Separation(later, told, acted, _("The words and the acts came on the same day."))
-    why = _("Both were true from {date} on: it is the later of the two days.").format(date=short_date(later))
+    why = _("By {date} it had been said and acted on. It is the later of the two days.").format(
+        date=short_date(later)
+    )
     return Separation(later, told, acted, why)
 
 

@@ -175,8 +175,8 @@ def factors() -> tuple[Factor, ...]:
         Factor("(h)", _("The age and health of each of you.")),
         Factor("(i)", _("Violence between you or against a child, with the papers that show it.")),
         Factor("(j)", _("What taxes each of you will pay because of it.")),
-        Factor("(k)", _("Whom it would hit harder.")),
-        Factor("(l)", _("The goal that each lives on their own means in a fair time.")),
+        Factor("(k)", _("Who would be hurt more by the order.")),
+        Factor("(l)", _("That each of you can support yourself in a reasonable time.")),
         Factor("(m)", _("A conviction of one of you for violence against the other.")),
         Factor("(n)", _("Anything else that is just and fair.")),
     )

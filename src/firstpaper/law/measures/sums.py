@@ -229,7 +229,7 @@ def repayment_for(case: Case, number: int, on: date) -> Repayment | Refused:
     if line.character.has(Point.MONEY_IN_THE_OTHERS_PROPERTY):
         from_the_other = [one for one in line.contributions if not _owned_by(one.by, line.code)]
         return repayment(line.net, from_the_other, "Fam. Code 2640(c)")
-    return Refused((_("The rule is for what belongs to you both, or to the other alone."),))
+    return Refused((_("This rule does not cover a house that is part yours and part community."),))
 
 
 def _owned_by(who: Who, code: Code) -> bool:

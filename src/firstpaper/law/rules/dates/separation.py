@@ -80,7 +80,7 @@ def _offered(case: Case, day: date, told: Day | None, acted: Day | None) -> Foun
             facts=FACTS,
             dates=dates,
         )
-    says = _("It was said on {told} and acted on from {acted}. Both were true from {date} on.")
+    says = _("It was said on {told} and acted on from {acted}. By {date} both had happened.")
     return Found(
         outcome=Outcome.MET,
         weight=Weight.LOOK_AGAIN,

@@ -243,8 +243,8 @@ def _house_notes(found: HouseShare, owed: Decimal | None) -> Iterator[str]:
         ).format(owed=dollars(owed), left=dollars(found.payments.loan_left))
     yield _("Interest, tax, insurance and upkeep do not count. The first loan counts for the owner.")
     yield _(
-        "The community part of the price stands still when you separate, but it goes on sharing in the worth "
-        "of the house (In re Marriage of Mohler (2020) 47 Cal.App.5th 788)."
+        "The community's share of the price is fixed at separation, but its value still rises or falls with "
+        "the house (In re Marriage of Mohler (2020) 47 Cal.App.5th 788)."
     )
     yield _("Nothing is taken off for taxes or the cost of a sale.")
 

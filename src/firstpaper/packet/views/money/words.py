@@ -45,7 +45,7 @@ def sure_words(confidence: Confidence) -> str:
     """How firmly it can be said."""
     return {
         Confidence.RULE: _("The law says so, if the facts are as you told us."),
-        Confidence.PRESUMPTION: _("The law takes it to be so until somebody shows otherwise."),
+        Confidence.PRESUMPTION: _("The law assumes this unless someone proves otherwise."),
         Confidence.ESTIMATE: _("How large each part is can only be estimated."),
         Confidence.OPEN: _("Nobody can say yet."),
     }[confidence]
