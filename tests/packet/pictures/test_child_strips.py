@@ -119,3 +119,18 @@ def test_each_child_has_its_own() -> None:
     }.items():
         two = two.with_fact(key, value)
     assert [name for name, _chart in strips(two, ON)] == ["Lucia", "Mateo"]
+
+
+def test_children_with_the_same_homes_share_one_strip_that_says_with_whom() -> None:
+    home = SANTA_MARIA.model_copy(update={"with_whom": "both of us"})
+    two = case(home)
+    for key, value in {
+        "child.2.name": "Mateo",
+        "child.2.born_on": D("2015-06-02"),
+        "child.2.parentage": "born_to_both",
+        "child.2.homes": (home,),
+    }.items():
+        two = two.with_fact(key, value)
+    ((name, chart),) = strips(two, ON)
+    assert name == "Lucia and Mateo"
+    assert "with both of us" in chart.rows[0].notes

@@ -9,27 +9,36 @@ from firstpaper.facts.addresses import must_stay_private
 from firstpaper.facts.children import Home
 from firstpaper.law.measures.child_homes import History, Stretch, history, homes
 from firstpaper.law.measures.children import ListedChild, listed_children
-from firstpaper.law.words import child_words, spell_day
+from firstpaper.law.words import child_words, in_a_row, spell_day
 from firstpaper.locale import _, _n
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Row, Span
 
 
 def strips(case: Case, on: date) -> tuple[tuple[str, Chart], ...]:
-    """Each child of whom a home was told, by name, with the homes for a filing on the day `on`."""
-    return tuple(
-        (child_words(child.number, child.name), _strip(case, child, lived, on))
-        for child in listed_children(case, on)
-        if (lived := homes(case, child))
-    )
+    """The children of whom a home was told, by name, with the homes for a filing on the day `on`.
+
+    Children who have lived in the same places all the time share a picture.
+    """
+    alike: dict[tuple[tuple[Home, ...], date], list[ListedChild]] = {}
+    for child in listed_children(case, on):
+        if lived := homes(case, child):
+            alike.setdefault((tuple(lived), history(lived, child.born, on).since), []).append(child)
+    return tuple(_shared(case, group, lived, on) for (lived, _since), group in alike.items())
 
 
-def _strip(case: Case, child: ListedChild, lived: Sequence[Home], on: date) -> Chart:
+def _shared(
+    case: Case, children: Sequence[ListedChild], lived: Sequence[Home], on: date
+) -> tuple[str, Chart]:
+    names = in_a_row([child_words(child.number, child.name) for child in children])
+    return names, _strip(case, names, history(lived, children[0].born, on), lived, on)
+
+
+def _strip(case: Case, names: str, told: History, lived: Sequence[Home], on: date) -> Chart:
     """The homes newest first, as the form asks for them, with what is missing in its place."""
-    told = history(lived, child.born, on)
     dated = [*_homes(case, lived, told), *_gaps(told), *_overlaps(told)]
     rows = tuple(row for _day, row in sorted(dated, key=lambda one: one[0], reverse=True))
     says = _("This picture shows the homes of {name} from {since} to {until}.").format(
-        name=child_words(child.number, child.name), since=short_date(told.since), until=short_date(on)
+        name=names, since=short_date(told.since), until=short_date(on)
     )
     filing = _("Filing: {day}").format(day=short_date(on))
     return Chart(says, told.since, max(on, told.since), rows, Line(on, filing))
@@ -53,7 +62,8 @@ def _home(case: Case, home: Home, until: date) -> Row:
         end = _day(home.end)
         days = _("{start} to {end}").format(start=start, end=end)
         says = _("{place}: from {start} to {end}.").format(place=place, start=start, end=end)
-    return Row(place, (days,), says, tuple(_bars(home, until)))
+    people = () if private or not home.with_whom else (_("with {people}").format(people=home.with_whom),)
+    return Row(place, (days, *people), says, tuple(_bars(home, until)))
 
 
 def _bars(home: Home, until: date) -> Iterator[Span]:
