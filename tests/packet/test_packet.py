@@ -268,3 +268,13 @@ def test_the_address_that_must_stay_hidden_is_nowhere_but_the_mailing_address() 
 
 def _read(data: bytes) -> list:
     return list(PdfReader(BytesIO(data)).pages)
+
+
+@pytest.mark.parametrize("one", ALL, ids=str)
+def test_on_a_screen_every_heading_of_a_table_has_its_scope_and_every_picture_can_be_reached(
+    one: Household,
+) -> None:
+    shown = build(one.case, one.on).html()
+    assert not re.search(r"<th(?! scope)|<page|widths=", shown)
+    assert shown.count("<figure") == shown.count('<figure tabindex="0" role="group"')
+    assert "overflow-wrap: anywhere" not in shown

@@ -13,6 +13,8 @@ from firstpaper.packet.views.sheet import Sheet
 
 SIGN = re.compile(r'<(tick|line)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*/?>')
 """A box or a line in every spelling that the sheet markup knows, so that none is lost on a screen."""
+WIDTHS = re.compile(r' widths="[^"]*"')
+ROW = re.compile(r"<tr>.*?</tr>", re.DOTALL)
 WIDTH = re.compile(r'\bwidth="(\d+)"')
 DONE = re.compile(r'<done for="([^"]*)"/>')
 PAPER_PAGE = re.compile(r' <small>[^<]*<page sheet="[^"]*"/>[^<]*</small>')
@@ -34,11 +36,24 @@ def screen(title: str, sheets: Iterable[Sheet]) -> str:
 
 def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:
     """The sheet markup as standard HTML. Values are escaped, so these tags are the template's own."""
-    markup = SIGN.sub(_sign, markup)
+    markup = SIGN.sub(_sign, WIDTHS.sub("", markup))
+    markup = ROW.sub(_scoped, markup.replace('<th class="label">', "<th>"))
     markup = PAPER_PAGE.sub("", DONE.sub(_done, markup))
     for name, drawings in pictured.items():
-        markup = markup.replace(f'<figure name="{name}"/>', f"<figure>{''.join(map(svg, drawings))}</figure>")
+        markup = markup.replace(f'<figure name="{name}"/>', _figure(drawings))
     return _lower_headings(markup)
+
+
+def _scoped(found: re.Match[str]) -> str:
+    """A row of a table, in which each heading says whether it heads a column or this row."""
+    scope = "row" if "<td" in found[0] else "col"
+    return found[0].replace("<th", f'<th scope="{scope}"')
+
+
+def _figure(drawings: Sequence[Drawing]) -> str:
+    """Pictures side by side with the keyboard's reach, because a small screen shows them by scrolling."""
+    name = escape(_("Picture; scroll sideways to see all of it"))
+    return f'<figure tabindex="0" role="group" aria-label="{name}">{"".join(map(svg, drawings))}</figure>'
 
 
 def _done(found: re.Match[str]) -> str:
