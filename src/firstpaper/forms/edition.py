@@ -284,13 +284,18 @@ def _columns(place: Place, shape: object) -> Mapping[str, str]:
     """The pieces of an item: a set that several forms share, by its name, or the edition's own."""
     if shape is None:
         return MappingProxyType({})
-    told = place.mapping(_shared_columns().get(shape, shape) if isinstance(shape, str) else shape)
+    told = place.mapping(_all_columns().get(shape, shape) if isinstance(shape, str) else shape)
     return MappingProxyType({str(name): str(words) for name, words in told.items()})
 
 
 @cache
-def _shared_columns() -> dict[str, Any]:
+def _all_columns() -> dict[str, Any]:
     return read_file(COLUMNS)
+
+
+def shared_columns(name: str) -> Mapping[str, str]:
+    """A set of columns that several forms share: the name of each, and what it is called."""
+    return MappingProxyType({str(one): str(words) for one, words in _all_columns()[name].items()})
 
 
 def _kind(place: Place, shape: object) -> ItemKind:

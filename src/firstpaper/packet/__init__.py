@@ -39,7 +39,8 @@ class Packet:
     @property
     def title(self) -> str:
         """The title of the document. It names nobody: file lists and tabs show it."""
-        return _("Petition packet")
+        begins = any(sheet.template == "after-you-file.html" for sheet in self.sheets[:1])
+        return _("After the filing") if begins else _("Petition packet")
 
     @property
     def warnings(self) -> tuple[str, ...]:

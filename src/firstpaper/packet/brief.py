@@ -72,6 +72,11 @@ class Brief:
         return tuple(filter(waits, self.findings))
 
     @property
+    def advice(self) -> tuple[Finding, ...]:
+        """What to get advice on before filing, but for what only says to wait."""
+        return tuple(one for one in self.of_weight(Weight.GET_ADVICE) if one not in self.waits)
+
+    @property
     def open_items(self) -> tuple[ItemAnswer, ...]:
         """The items of the petition that wait for a fact which none of the open questions asks for."""
         asked_still = {one.key for one in self.open_questions}

@@ -24,6 +24,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
             sheet.running,
             pictures(sheet),
             sheet.follows,
+            sheet.style == "worksheet",
         )
         for sheet in sheets
     ]

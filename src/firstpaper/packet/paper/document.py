@@ -23,6 +23,8 @@ from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import Element, write_tree
 from firstpaper.packet.pictures.shapes import Drawing
 
+LITTLE = 0.5  # of a page: a last page that holds no more is worth saving
+
 
 @dataclass(frozen=True, slots=True)
 class SheetSource:
@@ -36,7 +38,8 @@ class SheetSource:
         figures: The pictures that the content names, each in one or more parts, no wider than `text_column`
             and lower than a page.
         follows: Whether it may start below the sheet before it, where that has the same style: it does where
-            all of it fits there, or half a page is free.
+            all of it fits there, or a third of a page is free.
+        may_close: Whether it may be set with less room between its lines where that saves a page.
     """
 
     title: str
@@ -45,6 +48,7 @@ class SheetSource:
     running: str = ""
     figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
     follows: bool = False
+    may_close: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +58,8 @@ class _LaidOut:
     source: SheetSource
     look: Look
     pages: Sequence[Stack]
+    running: Sequence[str]
+    """What the foot of each page says: the sheet that the page begins with."""
 
 
 def markup_errors(html: str) -> list[str]:
@@ -99,14 +105,43 @@ def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
             message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
             raise ValueError(message)
         look = LOOKS[sheet.style]
-        stack = _stack(sheet, look, Element("Sect", root))
-        if sheet.follows and found and found[-1].look is look:
-            *before, last = found[-1].pages
-            if below := _below(last, stack, look.height):
-                found[-1] = replace(found[-1], pages=[*before, *below])
-                continue
-        found.append(_LaidOut(sheet, look, list(_paginate(stack, look.height))))
+        after = found[-1].pages[-1] if found and sheet.follows and found[-1].look is look else None
+        joined, pages = _placed(sheet, look, after, root)
+        if joined:
+            before = found[-1]
+            feet = [*before.running, *[sheet.running] * (len(pages) - 1)]
+            found[-1] = replace(before, pages=[*before.pages[:-1], *pages], running=feet)
+        else:
+            found.append(_LaidOut(sheet, look, pages, [sheet.running] * len(pages)))
     return found
+
+
+def _placed(
+    sheet: SheetSource, look: Look, after: Stack | None, root: Element
+) -> tuple[bool, Sequence[Stack]]:
+    """A sheet in pages, and whether the first of them is the page `after`, below which it begins.
+
+    A sheet that may close up is set a little tighter where that saves a page that would hold little.
+    """
+    first = _set(sheet, look, look, after, root)
+    joined, pages = first
+    if not sheet.may_close or len(pages) == 1 or pages[-1].height > LITTLE * look.height:
+        return first
+    loose = root.kids.pop()
+    second = _set(sheet, look, look.tight, after, root)
+    if len(second[1]) + joined < len(pages) + second[0]:
+        return second
+    root.kids[-1] = loose
+    return first
+
+
+def _set(
+    sheet: SheetSource, look: Look, closer: Look, after: Stack | None, root: Element
+) -> tuple[bool, Sequence[Stack]]:
+    stack = _stack(sheet, closer, Element("Sect", root))
+    if after is not None and (below := _below(after, stack, look.height)):
+        return True, below
+    return False, list(_paginate(stack, look.height))
 
 
 def _stack(sheet: SheetSource, look: Look, element: Element) -> Stack:
@@ -123,7 +158,7 @@ def _below(last: Stack, stack: Stack, height: float) -> list[Stack]:
     room = height - last.height - max(last.after, stack.before)
     if stack.height <= room:
         return [Stack([*last.blocks, *stack.blocks])]
-    parts = stack.split(room) if room >= height / 2 else None
+    parts = stack.split(room) if room >= height / 3 else None
     if parts is None:
         return []
     head, rest = parts
@@ -168,7 +203,7 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
                 number_lines(pen, look)
                 draw_attachment_foot(pen, look, running, number, len(sheet.pages))
             else:
-                draw_worksheet_foot(pen, look, sheet.source.running, page_of_packet, total)
+                draw_worksheet_foot(pen, look, sheet.running[number - 1], page_of_packet, total)
             pen.turn_page()
 
 

@@ -1,10 +1,12 @@
 """The look of each style of sheet: paper, margins, type. All lengths are in points, 72 to the inch."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 PAGE_WIDTH, PAGE_HEIGHT = 612.0, 792.0  # letter, 8.5 by 11 inches
 INCH = 72.0
+CLOSER = 0.6
+LEAST_LEADING = 1.2  # of the size
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +21,16 @@ class TextLook:
     centered: bool = False
     bar: bool = False
     """Whether a short black bar stands above, the mark of our own sheets."""
+
+    @property
+    def closer(self) -> "TextLook":
+        """The same, with its lines and its neighbours closer together."""
+        return replace(
+            self,
+            leading=min(self.leading, LEAST_LEADING * self.size),
+            before=self.before * CLOSER,
+            after=self.after * CLOSER,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +59,19 @@ class Look:
     def height(self) -> float:
         """The height of the text."""
         return PAGE_HEIGHT - self.top - self.bottom
+
+    @property
+    def tight(self) -> "Look":
+        """The same look with less room between lines and blocks, for a sheet that ends a little over a page.
+
+        The letters keep their size.
+        """
+        return replace(
+            self,
+            texts={name: text.closer for name, text in self.texts.items()},
+            list_gap=self.list_gap * CLOSER,
+            cell_padding=self.cell_padding * CLOSER,
+        )
 
 
 WORKSHEET = Look(

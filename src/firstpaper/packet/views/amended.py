@@ -48,6 +48,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("What changes in the amended petition"),
         running=_("What changes in the amended petition"),
         purpose=_("It shows what is new, and what must be served again. Do not file it."),
+        follows=True,
         values={
             "parts": tuple(_parts(items)),
             "pages": tuple(_pages(brief)),

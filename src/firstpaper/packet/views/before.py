@@ -7,11 +7,14 @@ from firstpaper.counting import Counted, days_after
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
+from firstpaper.law.finding import safety_first
 from firstpaper.law.measures.court import holidays_only
 from firstpaper.law.measures.record import begins_on, filed_on
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
+
+TITLE = "Before you file"
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
@@ -22,11 +25,13 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
     yield Sheet(
         template="before-you-file.html",
-        title=_("Before you file"),
-        running=_("Before you file"),
+        title=_(TITLE),
+        running=_(TITLE),
         purpose=_("Read this before you sign anything."),
         values={
             "brief": brief,
+            "safety": tuple(one for one in brief.advice if safety_first(one)),
+            "advice": tuple(one for one in brief.advice if not safety_first(one)),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "orders": orders,
             "allowed": figure("restraining_orders.allowed", brief.on).value,

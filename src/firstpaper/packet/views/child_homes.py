@@ -20,6 +20,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("Where the children have lived"),
         running=_("Where the children have lived"),
         purpose=_("Look for days that are missing before you copy FL-105."),
+        follows=True,
         values={
             "children": tuple((picture, name) for picture, (name, _chart) in named.items()),
             "years": figure("children.address_history_years", brief.on).value,

@@ -4,25 +4,23 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A line of the list: its name, what it is for, and the sheet at whose page it starts."""
+    """A line of the list: its name, what it is for, and the sheets it stands for, by what they are called."""
 
     name: str
     purpose: str
-    sheet: str
+    sheets: tuple[tuple[str, str], ...]
 
 
 def named(sheets: Sequence[Sheet]) -> Iterator[Entry]:
     """The sheets by name, each with what it is for. Neighbours of one group stand on one line."""
     for group, alike in groupby(sheets, key=lambda sheet: sheet.group):
         found = tuple(alike)
-        if group and len(found) > 1:
-            says = _("Copy them onto the blank form. They say what to mark and write in every item.")
-            yield Entry(group, says, found[0].title)
+        if group:
+            yield Entry(group, found[0].purpose, tuple((sheet.short, sheet.title) for sheet in found))
         else:
-            yield from (Entry(sheet.title, sheet.purpose, sheet.title) for sheet in found)
+            yield from (Entry(sheet.title, sheet.purpose, (("", sheet.title),)) for sheet in found)

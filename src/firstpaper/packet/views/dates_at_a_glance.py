@@ -39,6 +39,7 @@ def _sheet(brief: Brief, bars: Chart | None = None) -> Sheet:
             "filed": filed_on(brief.case, brief.on),
         },
         pictures={"timeline": line, **({"residence": bars} if bars else {})},
+        follows=True,
     )
 
 

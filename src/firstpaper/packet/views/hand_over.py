@@ -49,5 +49,6 @@ def _page(brief: Brief, found: Finding, template: str, title: str, values: dict[
         title=title,
         running=title,
         purpose=_("A shorter way that may be open to you. It takes the place of this petition."),
+        follows=True,
         values={"brief": brief, "found": found, "fee": fee, **values},
     )

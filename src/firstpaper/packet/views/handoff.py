@@ -24,7 +24,7 @@ from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
 
 ALWAYS_COUNTED = ("marriage.length", "nullity.last_day")
-MOST_COUNTED = 4
+MOST_COUNTED = 3
 LONGEST_COUNT = 400  # characters; a lawyer asks for more
 MOST_NAMES = 3
 
@@ -70,8 +70,9 @@ def sheet(brief: Brief) -> Sheet:
 def _weighty(findings: tuple[Finding, ...]) -> list[Finding]:
     """The findings that need a second look, one for each rule, heaviest first."""
     first_of: dict[str, Finding] = {}
+    leads = {one.id for one in findings if one.weight is not Weight.GOOD_TO_KNOW}
     for one in findings:
-        if one.weight is not Weight.GOOD_TO_KNOW:
+        if one.weight is not Weight.GOOD_TO_KNOW and one.part_of not in leads:
             first_of.setdefault(one.id, one)
     return list(first_of.values())
 

@@ -1,6 +1,7 @@
 """Filing together: what it means, how to leave it, and worksheets. Only where the rules allow it."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from firstpaper.counting import days_after
 from firstpaper.facts import known
@@ -15,6 +16,8 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 from firstpaper.packet.views.worksheet import of_form
 
+WAY = "joint"
+
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """One page on filing together; none where it is not open to the two."""
@@ -27,6 +30,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("If you two file together"),
         running=_("If you two file together"),
         purpose=_("A choice in place of FL-100 and FL-110. Read it before you choose."),
+        follows=True,
         values={
             "brief": brief,
             "both_fees": {"low": 2 * fee["low"], "high": 2 * fee["high"]},
@@ -43,5 +47,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 def worksheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets for filing together."""
-    for form in brief.joint:
-        yield of_form(form, brief.on)
+    for count, form in enumerate(brief.joint):
+        group = _("Worksheets for filing together")
+        yield replace(of_form(form, brief.on), follows=count > 0, way=WAY, group=group)

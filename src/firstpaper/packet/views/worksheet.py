@@ -16,6 +16,7 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
+from firstpaper.packet.views.grids import Grid, grids
 from firstpaper.packet.views.sheet import Sheet
 
 MOST_NAMED = 3
@@ -66,15 +67,25 @@ class Section:
     """The lines under one heading of the form. `page` is named where a new page of a long form begins."""
 
     part: str
-    rows: tuple[Row, ...]
+    rows: tuple[Row | Grid, ...]
     empty: str = ""
     page: str = ""
+
+    @property
+    def blocks(self) -> tuple[tuple[Row | Grid, ...], ...]:
+        """The lines, those that stand in one table together."""
+        return tuple(
+            tuple(found) for _grid, found in groupby(self.rows, key=lambda one: isinstance(one, Grid) and one)
+        )
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The worksheets of every form that is not private."""
-    stops = _stops(brief)
-    yield from (of_copy(form, brief, stops) for form in brief.filled if not form.private)
+    stops, before = _stops(brief), ""
+    for form in brief.filled:
+        if not form.private:
+            yield of_copy(form, brief, () if form.form == before else stops, first=form.form != before)
+            before = form.form
 
 
 def private_sheets(brief: Brief) -> Iterator[Sheet]:
@@ -84,11 +95,21 @@ def private_sheets(brief: Brief) -> Iterator[Sheet]:
     yield from (replace(sheet, follows=count > 0) for count, sheet in enumerate(private))
 
 
-def of_copy(form: FilledForm, brief: Brief, stops: tuple[str, ...] = (), on: date | None = None) -> Sheet:
-    """The worksheet of one copy of a form; a check sheet where the court's own blank was filled in."""
+def of_copy(
+    form: FilledForm,
+    brief: Brief,
+    stops: tuple[str, ...] = (),
+    on: date | None = None,
+    *,
+    first: bool = True,
+) -> Sheet:
+    """The worksheet of one copy of a form; a check sheet where the court's own blank was filled in.
+
+    What to look at before trusting it is said with the first copy of a form alone.
+    """
     what = brief.on_blanks.get((form.form, form.use))
     if what is None:
-        return of_form(form, on or brief.on, stops)
+        return of_form(form, on or brief.on, stops, first=first)
     return check_sheet.of_form(form, what, stops)
 
 
@@ -96,7 +117,7 @@ def _stops(brief: Brief) -> tuple[str, ...]:
     return tuple(dict.fromkeys(one.says for one in brief.of_weight(Weight.STOP)))
 
 
-def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = ()) -> Sheet:
+def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = (), *, first: bool = True) -> Sheet:
     """The worksheet of one copy of a form. `stops` says why it is not to be filed yet."""
     named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
     title = _("Worksheet for {form}").format(form=named)
@@ -105,12 +126,14 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = ()) -> Sheet:
         title=title,
         running=title,
         purpose=_purpose(form),
+        group=_("Private worksheets") if form.private else _("Worksheets"),
+        short=named,
         pile=Pile.PRIVATE if form.private else Pile.COPY,
-        follows=form.edition.pages <= MOST_ON_ONE,
+        follows=form.form != PETITION,
         values={
             "title": title,
             "stops": stops,
-            "cautions": tuple(_cautions(form, on)),
+            "cautions": tuple(_cautions(form, on)) if first else (),
             "sections": tuple(sections(form.items, form.edition)),
         },
     )
@@ -167,17 +190,17 @@ def sections(answers: Iterable[ItemAnswer], edition: Edition) -> Iterator[Sectio
         if edition.pages > MOST_ON_ONE and group[0].page not in (None, page):
             page = group[0].page or page
             starts = _("Page {page} of the form.").format(page=page)
-        section = _section(part, group, starts)
+        section = _section(part, group, starts, edition)
         if section.rows or section.empty or section.page:
             yield section
 
 
-def _section(part: str, answers: tuple[ItemAnswer, ...], page: str) -> Section:
+def _section(part: str, answers: tuple[ItemAnswer, ...], page: str, edition: Edition) -> Section:
     if all(answer.item == REPEATED for answer in answers):
         again = "; ".join(answer.label for answer in answers if answer.action is Action.WRITE)
         words = _("At the top write again, as on page 1: {labels}.").format(labels=again)
         return Section("", (), page=f"{page} {words}".strip())
-    found = tuple(rows(answers))
+    found = tuple(rows(answers, edition))
     return Section(part, found, _empty(answers, some=bool(found)), page)
 
 
@@ -208,16 +231,22 @@ def _number(answers: Iterable[ItemAnswer]) -> str:
 LEADING_NUMBER = re.compile(r"\d+")
 
 
-def rows(answers: Iterable[ItemAnswer]) -> Iterator[Row]:
+def rows(answers: Iterable[ItemAnswer], edition: Edition) -> Iterator[Row | Grid]:
     """The lines of a section that want the pen.
 
     A reason that the line above has just given is not said again.
     """
     said = ""
-    for _key, group in groupby(_once(answers), key=_shared):
-        row = _row(tuple(group))
-        yield replace(row, because="", authority="") if row.because == said else row
-        said = row.because
+    for in_columns, found in groupby(
+        grids(tuple(_once(answers)), edition), key=lambda one: isinstance(one, Grid)
+    ):
+        if in_columns:
+            yield from found
+            continue
+        for _key, group in groupby(found, key=_shared):
+            row = _row(tuple(group))
+            yield replace(row, because="", authority="") if row.because == said else row
+            said = row.because
 
 
 def _once(answers: Iterable[ItemAnswer]) -> Iterator[ItemAnswer]:
