@@ -78,8 +78,8 @@ def _about(case: Case, child: ListedChild, on: date) -> Iterator[Found]:
             Weight.LOOK_AGAIN,
             _("The homes of {name} leave a gap: {gaps}.").format(name=name, gaps=_stretches(told.gaps)),
             _(
-                "Form FL-105 wants every day since {day}. Add the home that is missing. If you cannot find it "
-                "out, say so: the law asks for what you can reasonably find out."
+                "Form FL-105 wants every day since {day}. Add the home that is missing. If you cannot find "
+                "it out, say so: the law asks for what you can reasonably find out."
             ).format(day=spell_date(told.since)),
             facts=facts,
             dates={"history_since": told.since},
