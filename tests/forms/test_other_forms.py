@@ -198,7 +198,7 @@ def test_what_no_other_item_takes_stands_with_the_separate_property() -> None:
     alone = {"property": {"separate_how": "fl_160", "community_how": "none"}}
     sheet = forms(**alone, **{**THINGS, "asset": [ring]})["FL-160", "separate property"]
     assert sheet["line.3"].value == "Aunt's ring (character to be determined) (column F: Petitioner)"
-    assert "So they stand here" in sheet["columns.assets"].because
+    assert "So list them here" in sheet["columns.assets"].because
     assert "Aunt's ring" not in forms(**BOTH_ON_FL_160, **{**THINGS, "asset": [ring]})[
         "FL-160", "separate property"
     ]["line.3"].value  # fmt: skip

@@ -132,5 +132,5 @@ def test_children_with_the_same_homes_share_one_strip_that_says_with_whom() -> N
     }.items():
         two = two.with_fact(key, value)
     ((name, chart),) = strips(two, ON)
-    assert name == "Lucia and Mateo"
+    assert name == "Mateo and Lucia"
     assert "with both of us" in chart.rows[0].notes
