@@ -107,3 +107,13 @@ def test_commands_are_found_where_they_are_told() -> None:
         "To go on, type:\n  firstpaper record home.case served\nSee firstpaper check.\nfirstpaper why a.b\n"
     )
     assert list(told(said)) == [("record", "home.case", "served"), ("why", "a.b")]
+
+
+@pytest.mark.parametrize("way", ["undo", "amend", "items", "money", "schedule", "check", "dates", "change"])
+def test_a_command_ends_with_the_next_step(way: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    set_out(tmp_path, CaseFile(entered("plain-childless-divorce")))
+    monkeypatch.chdir(tmp_path)
+    CliRunner().invoke(app, ["change", "home.case", "court.branch=Annex"])
+    words = ["change", "home.case", "court.branch=Main"] if way == "change" else COMMANDS[way]
+    said = CliRunner().invoke(app, words).output
+    assert re.search(r"^Next: .*(\n\S.*)*\n  firstpaper ", said, re.MULTILINE), said[-400:]

@@ -141,3 +141,12 @@ def test_in_danger_the_later_part_begins_with_safety() -> None:
         "address-must-stay-hidden", filed_on=FILED
     )
     assert "day of danger" not in _after(filed_on=FILED)
+
+
+@pytest.mark.parametrize(
+    ("name", "most"), [("plain-childless-divorce", 13), ("two-children-moved-county", 20)]
+)
+def test_what_somebody_needs_up_to_the_filing_stays_few_pages(name: str, most: int) -> None:
+    one = household(name)
+    drawn = build(one.case, one.on, stages=[Stage.FIRST]).pdf()
+    assert len(page_words(drawn)) <= most

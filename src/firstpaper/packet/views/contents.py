@@ -20,7 +20,7 @@ def named(sheets: Sequence[Sheet]) -> Iterator[Entry]:
     """The sheets by name, each with what it is for. Neighbours of one group stand on one line."""
     for group, alike in groupby(sheets, key=lambda sheet: sheet.group):
         found = tuple(alike)
-        if group:
+        if group and len(found) > 1:
             yield Entry(group, found[0].purpose, tuple((sheet.short, sheet.title) for sheet in found))
         else:
             yield from (Entry(sheet.title, sheet.purpose, (("", sheet.title),)) for sheet in found)
