@@ -252,6 +252,7 @@ VALUES = {
     "attempts": DAYS.map(lambda day: f"{day} 8 am"),
     "closures": DAYS.map(lambda day: f"{day}, power cut"),
     "periods": DAYS.map(lambda day: f"since {day}, a stay"),
+    "quantity": st.integers(1, 99).map(str),
 }
 TOPICS = {topic.name: topic for topic in events().topics}
 DETAILS = {(name, question.key): question for name, topic in TOPICS.items() for question in topic.questions}
