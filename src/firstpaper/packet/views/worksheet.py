@@ -237,16 +237,18 @@ def rows(answers: Iterable[ItemAnswer], edition: Edition) -> Iterator[Row | Grid
     A reason that the line above has just given is not said again.
     """
     said = ""
-    for in_columns, found in groupby(
-        grids(tuple(_once(answers)), edition), key=lambda one: isinstance(one, Grid)
-    ):
-        if in_columns:
-            yield from found
-            continue
-        for _key, group in groupby(found, key=_shared):
-            row = _row(tuple(group))
+    for _key, found in groupby(grids(tuple(_once(answers)), edition), key=_together):
+        group = tuple(found)
+        yield from (one for one in group if isinstance(one, Grid))
+        if lines := tuple(one for one in group if not isinstance(one, Grid)):
+            row = _row(lines)
             yield replace(row, because="", authority="") if row.because == said else row
             said = row.because
+
+
+def _together(one: ItemAnswer | Grid) -> tuple[str, ...]:
+    """What stands in one line, or in tables one after another, has this in common."""
+    return ("in columns",) if isinstance(one, Grid) else _shared(one)
 
 
 def _once(answers: Iterable[ItemAnswer]) -> Iterator[ItemAnswer]:
