@@ -40,7 +40,7 @@ STEPS = 10_000
 """More than there are steps: the full run ends with the last step of the last command."""
 HAMMERING_SECONDS = 60
 MANGLED = 1_000_000
-"""For each reader. About two hours on a machine that does nothing else; blanks and their maps take longer."""
+"""For each reader. Some hours on a core of its own; tables, blanks and their maps take longer."""
 WHOLE, DOCUMENTS = 100, 40
 """Of so many inputs one is made from a whole file; of so many case files one gets other values."""
 SHORTENED = ("facts", "tables")
