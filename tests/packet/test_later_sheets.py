@@ -169,7 +169,7 @@ PHOTOGRAPH = "Take a photograph of the place each time"
 @pytest.mark.parametrize(
     ("on", "old", "new"),
     [
-        (date(2026, 11, 1), True, False),  # 61 days before the change
+        (date(2026, 10, 30), True, False),  # 63 days before the change; November 1 is a Sunday
         (date(2026, 11, 2), True, True),  # 60 days before: both texts
         (date(2026, 12, 31), True, True),
         (date(2027, 1, 1), False, True),
