@@ -59,12 +59,12 @@ def finding_words(one: Finding, parts: Sequence[Finding] = (), *, steps: bool = 
 def _lines(one: Finding, parts: Sequence[Finding], steps: bool) -> Iterator[str]:
     yield f"- {one.title}"
     yield f"  {one.says}"
+    if one.do:
+        yield "  " + _("What to do: {words}").format(words=one.do)
     for part in parts:
         yield f"  - {part.title}: {part.says}"
         if steps:
             yield from (f"      {number}. {step}" for number, step in enumerate(part.steps, 1))
-    if one.do:
-        yield "  " + _("What to do: {words}").format(words=one.do)
     if one.steps and steps:
         yield "  " + _("How it is counted:")
         yield from (f"    {number}. {step}" for number, step in enumerate(one.steps, 1))

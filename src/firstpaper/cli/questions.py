@@ -46,8 +46,11 @@ class Offers:
         return self.answers[number - 1] if 1 <= number <= len(self.answers) else None
 
 
+NO_OFFERS = Offers()
+
+
 def put_question(
-    terminal: Terminal, asked: Asked, now: object, offers: Offers, lead: Sequence[str] = ()
+    terminal: Terminal, asked: Asked, now: object, offers: Offers = NO_OFFERS, lead: Sequence[str] = ()
 ) -> None:
     """Show a question, its choices, and how to answer, together on one screen.
 
