@@ -107,11 +107,12 @@ class Forked(fdspawn):  # type: ignore[misc]
             self._know(_server().ended(self.pid))
         return self.exitstatus or 0
 
-    def close(self) -> None:
-        """Hang up, and wait for its end."""
+    def close(self, force: bool = True) -> None:
+        """Hang up; without `force` let it see to its own end."""
         if self.child_fd != -1:
             super().close()
-        self.wait()
+        if force:
+            self.wait()
 
     def _know(self, status: int | None) -> None:
         if status is not None:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.cli.person import ON, PROMPT, Ran, Sitting, flat, without
+from tests.cli.person import MORE, ON, PROMPT, Ran, Sitting, flat, without
 
 Run = Callable[..., Ran]
 Begin = Callable[..., Sitting]
@@ -45,7 +45,8 @@ def test_a_window_of_any_size_is_asked_in(sit: Begin, home: Path, size: tuple[in
     without(home, "court.branch")
     sitting = sit()
     sitting.child.setwinsize(*size)
-    sitting.wait()
+    while sitting.child.expect_exact([MORE, PROMPT]) == 0:
+        sitting.child.sendline("")
     sitting.child.sendline("Annex")
     assert sitting.end() == 0
     assert sitting.file.case.court.branch == "Annex"

@@ -63,7 +63,7 @@ def test_the_tab_key_completes_commands_options_names_and_choices(run: Run, home
         f"matter.kind={one}" for one in ("dissolution", "legal_separation", "nullity")
     ]
     assert offered(run, "record", "home.case", "dismissa") == ["dismissal"]
-    assert offered(run, "record", "oth") == ["other.case"]
+    assert offered(run, "record", "other.c") == ["other.case"]
     assert offered(run, "schedule", "home.case", "add", "asset", "acq") == ["acquired_on="]
     assert offered(run, "shelf", "--stage", "ser") == ["served"]
 
