@@ -286,4 +286,4 @@ def test_for_any_record_the_open_dates_are_the_deadlines_and_nothing_is_said_twi
 def test_whatever_was_told_every_date_has_its_state(case: Case, on: date) -> None:
     entries = agenda(case, on).entries
     assert all(one.done_on is None or one.state is State.DONE for one in entries)
-    assert len({one.deadline.key for one in entries}) == len(entries)
+    assert len({one.deadline.id for one in entries}) == len(entries)
