@@ -35,6 +35,15 @@ def test_every_item_of_every_form_goes_by_exactly_one_page(one: Household) -> No
             assert Counter(shown) == Counter(answered)
 
 
+@each_household
+def test_each_rule_behind_a_page_finds_there_what_it_finds_in_check(one: Household) -> None:
+    case = standing(one.case)
+    found = findings(case, one.on)
+    behind = {rule for name in every_form() for entry in entries(name) for rule in entry.read().rules}
+    for rule in sorted(behind):
+        assert findings(case, one.on, [rule]) == tuple(each for each in found if each.id == rule)
+
+
 @pytest.mark.parametrize("one", WHOLE, ids=str)
 def test_a_page_agrees_with_items_and_with_check(one: Household) -> None:
     case = standing(one.case)

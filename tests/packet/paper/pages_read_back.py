@@ -87,7 +87,11 @@ class Drawn:
     @property
     def spoken(self) -> str:
         """Everything a screen reader says, in order, pictures in brackets."""
-        return " ".join(self.heard.text.split())
+        return " ".join(self.heard.text.replace(LINE_END_HYPHEN, "-").split())
+
+
+LINE_END_HYPHEN = "\x02"
+"""What PDFium gives for a hyphen that ends a line. No sheet holds a control character."""
 
 
 def _heard(element: Any, texts: Mapping[tuple[int, int], str], places: dict[int, int]) -> Heard:

@@ -9,7 +9,7 @@ from html import escape
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from firstpaper.packet.paper import SheetSource, draw, missing_characters
@@ -162,6 +162,7 @@ def test_any_text_is_drawn(text, style):
 
 
 @given(st.text(st.characters(codec="utf-8", categories=["L", "N", "P", "S"]), min_size=1, max_size=60))
+@example("A-")
 @settings(max_examples=60, deadline=None)
 def test_every_printable_character_is_read_back(text):
     composed = unicodedata.normalize("NFC", text)
