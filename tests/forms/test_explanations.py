@@ -49,6 +49,13 @@ def written(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[..., tu
     return read
 
 
+def read_one(folder: Path, shape: dict[str, object]) -> Explanation:
+    """One explanation of FL-100, read from a file by itself."""
+    path = folder / "01-one.yaml"
+    path.write_text(yaml.safe_dump(shape), encoding="utf-8")
+    return load_explanation(path, "FL-100")
+
+
 @pytest.mark.parametrize("form", FORMS)
 def test_every_item_is_explained_once_with_its_source_and_in_plain_words(form: str) -> None:
     assert list(problems(form)) == []
@@ -59,8 +66,8 @@ def test_every_row_of_common_practice_stands_in_some_explanation() -> None:
     assert [row for row in practices() if row not in used] == []
 
 
-def test_a_file_is_read_as_it_stands(written: Callable[..., tuple[Explanation, ...]]) -> None:
-    (one,) = written(ONE)
+def test_a_file_is_read_as_it_stands(tmp_path: Path) -> None:
+    one = read_one(tmp_path, ONE)
 
     assert (one.place, one.rules, one.sides) == ("FL-100 2a", ("residence.state",), ())
     assert one.on(ON).means == f"At least {figure('residence.state_months', ON).value} months."
@@ -106,17 +113,20 @@ def test_loading_refuses_a_concept_in_two_files(written: Callable[..., tuple[Exp
         written(ONE, ONE | {"concepts": ["residence.respondent"]})
 
 
-def test_a_star_stands_for_every_row_of_a_table(written: Callable[..., tuple[Explanation, ...]]) -> None:
-    (one,) = written(ONE | {"concepts": ["children.*.name"]})
+def test_loading_refuses_a_concept_in_no_file(written: Callable[..., tuple[Explanation, ...]]) -> None:
+    with pytest.raises(DataFileError, match=r"explained in no file: cap\.bar, .*grounds\.dissolution"):
+        written(ONE)
+
+
+def test_a_star_stands_for_every_row_of_a_table(tmp_path: Path) -> None:
+    one = read_one(tmp_path, ONE | {"concepts": ["children.*.name"]})
     assert whole.concepts_of(one) == tuple(f"children.{number}.name" for number in range(1, 5))
 
 
-def test_a_change_to_come_speaks_with_the_figures_of_its_own_day(
-    written: Callable[..., tuple[Explanation, ...]],
-) -> None:
+def test_a_change_to_come_speaks_with_the_figures_of_its_own_day(tmp_path: Path) -> None:
     tries = "{figure:service.attempts_before_substituted} tries."
     change = {"from": date(2027, 1, 1), "says": tries, "cite": "Code Civ. Proc. 415.20(b)"}
-    (one,) = written(ONE | {"means": tries, "changes": [change]})
+    one = read_one(tmp_path, ONE | {"means": tries, "changes": [change]})
 
     assert (one.on(ON).means, one.on(ON).changes[0].says) == ("0 tries.", "3 tries.")
 

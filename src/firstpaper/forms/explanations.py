@@ -23,27 +23,25 @@ from firstpaper.law.source import cited
 def explanations(form: str) -> tuple[Explanation, ...]:
     """Every explanation of a form in printed order.
 
-    Raises DataFileError naming the file for a name that stands nowhere, and for a concept in two files.
+    Raises DataFileError naming the file for a name that stands nowhere, and the concepts that stand in no
+    file or in two.
     """
     found = tuple(load_explanation(path, form) for path in paths(form))
     for path, each in zip(paths(form), found, strict=True):
         for problem in unknown_names(each):
             raise Place(f"{path.parent.name}/{path.name}").error(problem)
-    for concept, times in Counter(concept for each in found for concept in concepts_of(each)).items():
+    spoken_of = Counter(concept for each in found for concept in concepts_of(each))
+    for concept, times in spoken_of.items():
         if times > 1:
             raise Place(slug(form)).error(f"{concept} is explained in {times} files")
+    if missing := [item.concept for item in _items(form) if item.concept not in spoken_of]:
+        raise Place(slug(form)).error(f"explained in no file: {', '.join(missing)}")
     return found
 
 
 def paths(form: str) -> tuple[Path, ...]:
     """The files of a form, in printed order."""
     return tuple(sorted((EXPLAINED / slug(form)).glob("*.yaml")))
-
-
-def holes(form: str) -> tuple[str, ...]:
-    """The concepts of a form that no explanation speaks of, as the editions have them."""
-    explained = {concept for each in explanations(form) for concept in concepts_of(each)}
-    return tuple(item.concept for item in _items(form) if item.concept not in explained)
 
 
 def concepts_of(explained: Explanation) -> tuple[str, ...]:
