@@ -24,7 +24,7 @@ from firstpaper.data_files import read_file
 from firstpaper.forms.edition import editions
 from firstpaper.forms.explained_names import entries, forms_explained
 from firstpaper.forms.explanation import FIGURE, Explanation
-from firstpaper.forms.explanations import holes
+from firstpaper.forms.explanations import concepts_of, explanations
 from firstpaper.intake import bank
 from firstpaper.intake.events import events
 from firstpaper.intake.loading import listing
@@ -87,7 +87,7 @@ def line_by_line() -> Lines:
 
 def _covered(form: str) -> Lines:
     places = {item.concept for edition in editions(form) for item in edition.items}
-    explained = len(places) - len(holes(form))
+    explained = sum(len(concepts_of(each)) for each in explanations(form))
     percent = 100 * explained // len(places)
     yield f"| {form} | {len(places)} | {explained} | {len(entries(form))} | {percent}% |"
 
