@@ -13,13 +13,14 @@ from itertools import groupby
 from pathlib import Path
 from typing import Any
 
+from pydantic import BaseModel
 from typer.main import get_command
 
 from firstpaper import __version__
 from firstpaper.cli.app import app
 from firstpaper.cli.recording import detail_names
 from firstpaper.cli.result import Exit
-from firstpaper.cli.shapes import SHAPES, Envelope, Many, Shape
+from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from firstpaper.data_files import read_file
 from firstpaper.forms.edition import editions
 from firstpaper.forms.explained_names import entries, forms_explained
@@ -399,16 +400,10 @@ def json_page() -> Lines:
     yield from _schema("The envelope", Envelope)
     yield from _schema("Many case files: `data` of `change`, `enter`, `check` and `packet`", Many)
     for name, shape in SHAPES.items():
-        if shape is None:
-            yield ""
-            yield f"## `{name}`: `data`"
-            yield ""
-            yield "The page that is asked for, with the names of its kind: a rule, a question, an item."
-        else:
-            yield from _schema(f"`{name}`: `data`", shape)
+        yield from _schema(f"`{name}`: `data`", shape)
 
 
-def _schema(title: str, shape: type[Shape]) -> Lines:
+def _schema(title: str, shape: type[BaseModel]) -> Lines:
     yield ""
     yield f"## {title}"
     yield ""

@@ -8,6 +8,7 @@ import pytest
 from pypdf import PdfReader
 
 from firstpaper.blanks.checking import values
+from firstpaper.cli.shapes import SHAPES
 from firstpaper.forms import filled_forms
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm
@@ -45,9 +46,10 @@ def learned(tmp_path: Path, form: str = "FL-110", paper: Drawn = PAPER) -> Path:
     blanks.mkdir()
     (blanks / f"{form}.pdf").write_bytes(paper.pdf)
     assert run_in(tmp_path, "blank", f"blanks/{form}.pdf").exit == 0
-    confirm = ("blank", f"blanks/{form}.map.yaml", "--confirm", "--who", "A.H.")
+    confirm = ("blank", f"blanks/{form}.map.yaml", "--confirm", "--who", "A.H.", "--json")
     done = run_in(tmp_path, *confirm, typed="yes\n" * 60)
     assert done.exit == 0, done.err
+    SHAPES["blank"].model_validate(done.envelope["data"])
     return blanks
 
 

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from firstpaper.casefile import CaseFile
+from firstpaper.cli.shapes import SHAPES
 from tests.cli.person import ON, Ran, Sitting, facts_of, flat
 
 Run = Callable[..., Ran]
@@ -35,6 +36,8 @@ def test_one_failed_case_stops_no_other_and_done_work_is_not_redone(run: Run, cl
     run("change", "clinic/2.case", "court.branch=Annex", "--on", ON)
     again = run("packet", "--all", "clinic", "--on", ON, "--json").envelope["data"]
     assert (again["drafted"], again["kept"]) == (1, 1)
+    for one in again["cases"][:2]:
+        SHAPES["packet"].model_validate(one["data"])
     assert (clinic / "1.pdf").stat().st_mtime_ns == before
     other_day = run("packet", "clinic/1.case", "clinic/2.case", "--on", "2026-12-21", "--json")
     assert other_day.envelope["data"]["drafted"] == 2

@@ -5,9 +5,9 @@ missing. Days are written as 2026-11-30.
 """
 
 from datetime import date
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, RootModel
 
 Keys = Annotated[list[str], Field(description="Keys of answers, such as petitioner.name.")]
 Day = Annotated[date, Field(description="The day that was worked for: the one after --on, or today.")]
@@ -232,9 +232,13 @@ class Ask(Shape):
 
 
 class ChangeGiven(Shape):
-    """Answers given as NAME=VALUE. In a conversation `change` gives what `ask` gives."""
+    """Answers given as NAME=VALUE."""
 
     changed: list[Change]
+
+
+class ChangeDone(RootModel[ChangeGiven | Ask]):
+    """What was given on the line; in a conversation, what `ask` gives."""
 
 
 class Enter(Shape):
@@ -290,9 +294,28 @@ class Packet(Shape):
     split: dict[str, str]
     warnings: list[str]
     stops: list[str]
+    kept: bool | None = Field(default=None, description="Only for one of many: false, for it is new.")
 
 
-class Blank(Shape):
+class PacketKept(Shape):
+    """One of many that needed no drafting: nothing has changed since."""
+
+    pdf: str
+    kept: Literal[True]
+
+
+class PacketEnded(Shape):
+    """One of many that was left out, because the case has ended."""
+
+    kept: Literal[False]
+    ended: Literal[True]
+
+
+class PacketDone(RootModel[Packet | PacketKept | PacketEnded]):
+    """A packet that was drafted. For one of many also why there was nothing to draft."""
+
+
+class BlankLearned(Shape):
     """What was learned of a court's blank form."""
 
     form: str
@@ -300,11 +323,34 @@ class Blank(Shape):
     edition_known: bool
     map: str
     proof: str
-    sure: list[str]
-    doubtful: list[Any]
-    without_field: list[Any]
-    fields_without_use: list[Any]
+    sure: list[str] = Field(description="The concepts that have a field for sure, as in `items`.")
+    doubtful: list[str]
+    without_field: list[str]
+    fields_without_use: list[str] = Field(description="Fields by their own names.")
     oddities: list[str]
+
+
+class BlankConfirmed(Shape):
+    """A proof that somebody looked at, and the fields that take nothing from then on."""
+
+    form: str
+    confirmed: Literal[True]
+    refused: list[tuple[str, str]] = Field(description="The name of each field, and its state.")
+
+
+class Blank(RootModel[BlankLearned | BlankConfirmed]):
+    """A form that was learned; with --confirm, one that was confirmed."""
+
+
+class Difference(Shape):
+    """A field that is not as the case has it."""
+
+    how: Literal["different", "missing", "extra"]
+    item: str
+    takes: str = Field(description="The concept that the field takes, as in `items`.")
+    label: str
+    on_paper: str
+    should_be: str
 
 
 class Compare(Shape):
@@ -312,7 +358,7 @@ class Compare(Shape):
 
     form: str
     on: Day
-    differences: list[Any]
+    differences: list[Difference]
 
 
 class Schedule(Shape):
@@ -461,14 +507,162 @@ class Guide(Shape):
     html: MaybePath
 
 
-SHAPES: dict[str, type[Shape] | None] = {
+class Cited(Shape):
+    """A source that was cited, with the words of the law."""
+
+    cite: str
+    about: str
+    certainty: str
+    checked_on: date
+    since: date | None
+    until: date | None
+    address: str | None
+    words: dict[str, str] = Field(description="The law's own words, by paragraph.")
+
+
+class RulePage(Shape):
+    """What a rule says. `on` and `findings` are there only with a case file."""
+
+    kind: Literal["rule"]
+    id: str
+    title: str
+    statement: str
+    page: str
+    authority: list[str]
+    sources: list[Cited]
+    certainty: str
+    checked_on: date
+    since: date
+    until: date | None
+    not_modelled: str
+    on: Day | None = None
+    findings: list[Finding] | None = None
+
+
+class NamedRule(Shape):
+    """A rule by its title."""
+
+    id: str
+    title: str
+
+
+class NamedItem(Shape):
+    """An item of the petition in words."""
+
+    concept: str
+    words: str
+
+
+class QuestionPage(Shape):
+    """Why a question is asked, and what its answer feeds."""
+
+    kind: Literal["question"]
+    key: str
+    ask: str
+    why: str
+    rules: list[NamedRule]
+    items: list[NamedItem]
+    sheets: list[str]
+    measures: list[str]
+
+
+class Choice(Shape):
+    """One side of a choice that is the filer's."""
+
+    choice: str
+    speaks_for: str = Field(alias="for")
+    speaks_against: str = Field(alias="against")
+
+
+class Caution(Shape):
+    """A trap, and where it is known from."""
+
+    says: str
+    common_practice: bool = Field(description="Whether no published source says it.")
+    cite: str
+    but: str = Field(description="The other side of it; may be empty.")
+
+
+class ItemChange(Shape):
+    """What is new about an item from a day on."""
+
+    since: date = Field(alias="from")
+    says: str
+    cite: str
+
+
+class Told(Shape):
+    """An answer that the item rests on."""
+
+    key: str
+    ask: str
+    answer: str
+
+
+class ItemsLater(Shape):
+    """What goes into the item if the filing is that day or later: concept, action, value of each place."""
+
+    on: date
+    items: list[tuple[str, str, str]]
+
+
+class ItemPage(Shape):
+    """An item of a form explained. From `on` down it is how a case stands, only with a case file."""
+
+    kind: Literal["item"]
+    form: str
+    item: str
+    title: str
+    topic: str
+    asks: str
+    means: str
+    marked: str
+    left: str
+    sides: list[Choice]
+    traps: list[Caution]
+    help: str
+    not_confirmed: list[str]
+    changes: list[ItemChange]
+    sources: list[Cited]
+    rules: list[str]
+    questions: Keys
+    parts: list[str]
+    on: Day | None = None
+    told: list[Told] | None = None
+    unanswered: Keys | None = None
+    answers: list[Item] | None = None
+    findings: list[Finding] | None = None
+    later: list[ItemsLater] | None = None
+
+
+class ItemName(Shape):
+    """An item that has a page."""
+
+    form: str
+    item: str
+    title: str
+    topic: str
+
+
+class ItemPages(Shape):
+    """The items that go by the name, where there are several."""
+
+    kind: Literal["items"]
+    items: list[ItemName]
+
+
+class Why(RootModel[Annotated[RulePage | QuestionPage | ItemPage | ItemPages, Field(discriminator="kind")]]):
+    """The page that was asked for. `kind` says which it is."""
+
+
+SHAPES: dict[str, type[BaseModel]] = {
     "ask": Ask,
-    "change": ChangeGiven,
+    "change": ChangeDone,
     "enter": Enter,
     "show": Show,
     "check": Check,
     "items": Items,
-    "packet": Packet,
+    "packet": PacketDone,
     "blank": Blank,
     "compare": Compare,
     "schedule": Schedule,
@@ -485,6 +679,6 @@ SHAPES: dict[str, type[Shape] | None] = {
     "law": LawList,
     "demo": Packet,
     "guide": Guide,
-    "why": None,
+    "why": Why,
 }
-"""The data of each command for one case. `why` gives a page of the reference, with names of its own kind."""
+"""The data of each command for one case."""

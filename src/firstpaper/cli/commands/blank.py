@@ -7,6 +7,7 @@ import typer
 
 from firstpaper.cli import blank_files as files
 from firstpaper.cli.clock import today
+from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -111,10 +112,14 @@ def _result(pdf: Path, path: Path, proof: Path, one: "Map", oddities: tuple[str,
         *oddities,
         *_listed(_("No field was found for:"), ours),
         *_listed(_("These fields take nothing:"), theirs),
-        _("The proof is in {proof}. Look at every page. Nothing is filled in before you confirm it:").format(
-            proof=proof
-        )
-        + f"\n  firstpaper blank {path} --confirm",
+        to_type(
+            _(
+                "The proof is in {proof}. Look at every page. Nothing is filled in before you confirm it:"
+            ).format(proof=proof),
+            "blank",
+            path,
+            "--confirm",
+        ),
     ]
     data = {
         "form": one.form,
@@ -152,12 +157,10 @@ def _confirm(terminal: Terminal, path: Path, who: str | None) -> Result:
     files.write_map(path, one)
     files.write_proof(known.path, known.data, one)
     confirm_here(path, named[:100], today().isoformat())
-    done = _(
-        "Confirmed. From now on the packet can fill in this form: firstpaper packet CASE --blanks {folder}"
-    )
+    done = _("Confirmed. From now on the packet can fill in this form. Type the name of your case for CASE:")
     return Result(
         data={"form": one.form, "confirmed": True, "refused": [list(key) for key in refused]},
-        text=done.format(folder=path.parent),
+        text=to_type(done, "packet", "CASE", "--blanks", path.parent),
     )
 
 

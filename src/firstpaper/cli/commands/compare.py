@@ -11,7 +11,7 @@ from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_da
 from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.errors import UserError
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
     from firstpaper.blanks.comparing import Difference
@@ -93,7 +93,11 @@ def _text(form: str, found: tuple["Difference", ...]) -> str:
         return _(
             "Every field of this {form} is as the case has it. Look at the signature and the date yourself."
         ).format(form=form)
-    head = _("Form {form}: {count} fields are not as the case has them.").format(form=form, count=len(found))
+    head = _n(
+        "Form {form}: {count} field is not as the case has it.",
+        "Form {form}: {count} fields are not as the case has them.",
+        len(found),
+    ).format(form=form, count=len(found))
     return "\n\n".join([head, *(_told(each) for each in found)])
 
 
