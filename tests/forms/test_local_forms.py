@@ -27,7 +27,7 @@ def test_a_paper_is_read_with_where_it_comes_from(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("text", "problem"),
     [
-        (PAPER + PAPER, "'Kern' is written twice"),
+        (PAPER + PAPER, "papers.yaml > Kern: written twice, again in line 6"),
         (PAPER + "    color: red\n", "papers.yaml > Kern > 1 > color: nothing is known by that name"),
         (PAPER.replace("    source: A page\n", ""), "papers.yaml > Kern > 1 > source: this is missing"),
         (PAPER.replace("secondary", "sure"), "papers.yaml > Kern > 1 > certainty: this must be one of"),

@@ -1,10 +1,11 @@
 """The bank's files are read strictly: anything they should not hold is an error that says where."""
 
+import re
 from pathlib import Path
 
 import pytest
 
-from firstpaper.intake.loading import FOLDER, Bank, BankBroken, bank
+from firstpaper.intake.loading import FOLDER, Bank, bank
 from firstpaper.intake.question import Choice, Feeds
 from tests.intake.small_bank import SMALL, topics, write_bank
 
@@ -40,48 +41,48 @@ def test_a_good_file_is_read_as_written(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        (GOOD + "    hnit: typo\n", "petitioner.name|a question: unknown property 'hnit' in line 9"),
-        (GOOD + "    ask: Again?\n", "property 'ask' given twice, in line 9"),
-        ("colour: red" + GOOD, "unknown property 'colour' in line 1"),
-        (GOOD.replace("petitioner.name", "petitioner.nmae"), "petitioner.nmae: no fact has this key"),
-        (GOOD.replace("    why: It goes on the form.\n", ""), "petitioner.name: property 'why' must be text"),
-        (GOOD.replace("What is your name?", "[a, b]"), "property 'ask' must be text"),
-        (GOOD.replace("What is your name?", "''"), "property 'ask' must be text"),
-        (GOOD.replace("{items: [cap.name]}", "{}"), "petitioner.name: it feeds nothing"),
-        (GOOD.replace("items:", "forms:"), "unknown property 'forms'"),
-        (GOOD.replace("{items: [cap.name]}", "cap.name"), "expected names"),
-        (GOOD + "    when: nobody_wrote_this\n", "there is no predicate 'nobody_wrote_this'"),
+        (GOOD + "    hnit: typo\n", "> petitioner.name > hnit: nothing is known by that name here"),
+        (GOOD + "    ask: Again?\n", "> questions > 1 > ask: written twice, again in line 9"),
+        ("colour: red" + GOOD, "yaml > colour: nothing is known by that name here"),
+        (GOOD.replace("petitioner.name", "petitioner.nmae"), "> petitioner.nmae: no fact has this key"),
+        (GOOD.replace("    why: It goes on the form.\n", ""), "> petitioner.name > why: this is missing"),
+        (GOOD.replace("  - key: petitioner.name\n    ask", "  - ask"), "> 1 > key: this must be some words"),
+        (GOOD.replace("What is your name?", "[a, b]"), "> ask: this must be some words"),
+        (GOOD.replace("What is your name?", "''"), "> ask: this must be some words"),
+        (GOOD.replace("{items: [cap.name]}", "{}"), "> feeds: this must be names with something under each"),
+        (GOOD.replace("{items: [cap.name]}", "{items: }"), "> feeds > items: this must be some words"),
+        (GOOD.replace("items:", "forms:"), "> feeds > forms: nothing is known by that name here"),
+        (GOOD.replace("{items: [cap.name]}", "cap.name"), "> feeds: this must be names"),
+        (GOOD + "    when: nobody_wrote_this\n", "> when: there is no predicate 'nobody_wrote_this'"),
         (GOOD + "    when: TODAY\n", "there is no predicate 'TODAY'"),
         (GOOD + "    same_as: dates.married_on\n", "takes no answer of the same kind"),
-        (GOOD + "    not_after_today: false\n", "can only be true"),
-        (GOOD + "    examples: [[a]]\n", "must be text"),
-        (GOOD + "    notice: {a: b}\n", "expected a list"),
+        (GOOD + "    not_after_today: false\n", "> not_after_today: this can only be true"),
+        (GOOD + "    examples: [[a]]\n", "> examples > 1: this must be some words"),
+        (GOOD + "    notice: {a: b}\n", "> notice: this must be a list"),
         (GOOD + ALL_KINDS, "takes no choices"),
-        (CHOICE, "matter.kind: expected names"),
-        (
-            CHOICE + "    choices: {dissolution: Divorce}\n",
-            "choices without words: legal_separation, nullity",
-        ),
-        (CHOICE + ALL_KINDS.replace("nullity:", "annulment:"), "unknown property 'annulment'"),
-        ("topic: people\ntitle: The people\n", "expected a list"),
-        ("topic: people\nquestions: []\n", "property 'title' must be text"),
-        ("- a\n- b\n", "expected names"),
-        ("", "expected names"),
-        ("topic: [people\n", "broken in line"),
-        ("topic: &a people\n", "shortcut in line 1"),
-        ("topic: !!str people\n", "tag in line 1"),
-        (GOOD + "---\n" + GOOD, "two_documents in line 11|two_documents in line 10"),
+        (CHOICE, "> matter.kind > choices: this must be names"),
+        (CHOICE + "    choices: {dissolution: Divorce}\n", "> choices > legal_separation: this is missing"),
+        (CHOICE + ALL_KINDS.replace("nullity:", "annulment:"), "> choices > annulment: nothing is known"),
+        ("topic: people\ntitle: The people\n", "> questions: this is missing"),
+        ("topic: people\nquestions: []\n", "> title: this is missing"),
+        ("topic: people\ntitle: The people\nquestions: []\n", "> questions: this must be a list"),
+        ("- a\n- b\n", "yaml: this must be names with something under each"),
+        ("", "yaml: this must be names with something under each"),
+        ("topic: [people\n", "yaml: this is not YAML that can be read: "),
+        ("? [topic]\n: people\n", "yaml: a name must be one word, in line 1"),
+        ("topic: !people {a: b}\n", "yaml > topic: nothing of the kind !people is read here"),
+        (GOOD + "---\n" + GOOD, "yaml: this is not YAML that can be read: "),
     ],
 )
 def test_a_bad_file_is_refused_and_named(tmp_path: Path, text: str, says: str) -> None:
-    with pytest.raises(BankBroken, match=says) as broken:
+    with pytest.raises(match=re.escape(says)) as refused:
         topics(tmp_path, {"01-people.yaml": text})
-    assert str(broken.value).startswith("01-people.yaml: ")
+    assert str(refused.value).startswith("01-people.yaml")
 
 
 def test_a_fact_asked_for_in_two_files_is_refused(tmp_path: Path) -> None:
     made = write_bank(tmp_path, {"01-people.yaml": GOOD, "02-more.yaml": GOOD.replace("people", "more")})
-    with pytest.raises(BankBroken, match=r"more: petitioner\.name is asked twice"):
+    with pytest.raises(match=r"more: petitioner\.name is asked twice"):
         made.question("petitioner.name")
 
 

@@ -10,12 +10,12 @@ import pytest
 import yaml
 
 import firstpaper
+from firstpaper import data_files
+from firstpaper.data_files import DataFileError
 from firstpaper.law import figure as figures
-from firstpaper.law import figure_file
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import (
     Figure,
-    FigureFileError,
     FigureNotInForce,
     NoValue,
     UnknownFigureError,
@@ -49,7 +49,7 @@ def other_files(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 def test_a_bad_file_is_refused_by_name_and_place(tmp_path: Path, bad: dict[str, str]) -> None:
     path = tmp_path / "rent.yaml"
     path.write_text(bad["text"], encoding="utf-8")
-    with pytest.raises(FigureFileError) as refused:
+    with pytest.raises(DataFileError) as refused:
         load_figures(path)
     assert str(refused.value).startswith(bad["says"])
 
@@ -98,7 +98,7 @@ rent.limit:
 
 def test_the_slower_reader_reads_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
     """Where PyYAML was built without its C part."""
-    monkeypatch.setattr(figure_file, "_LOADER", yaml.SafeLoader)
+    monkeypatch.setattr(data_files, "_TYPED", yaml.SafeLoader)
     assert (
         tuple(each for path in sorted(figures.FIGURES.glob("*.yaml")) for each in load_figures(path))
         == all_figures()
@@ -364,7 +364,7 @@ def test_a_holiday_that_cannot_be_read_is_refused_by_name(other_files: Path, val
         f"  values:\n    2015-01-01: {{value: {value}, {checked}}}\n",
         encoding="utf-8",
     )
-    with pytest.raises(FigureFileError, match=r"^court_holidays.yaml: court_holidays.new_year: ") as refused:
+    with pytest.raises(DataFileError, match=r"^court_holidays.yaml > court_holidays.new_year: ") as refused:
         court_calendar()
     assert says in str(refused.value)
 

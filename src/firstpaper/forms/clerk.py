@@ -1,16 +1,17 @@
 """What a clerk may not send papers back for, and what to look at because papers do come back for it."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import TypeVar
 
 from firstpaper.data_files import Place, built, read_file
 from firstpaper.facts import Case
 from firstpaper.forms.asking import question
 
+T = TypeVar("T")
 FILE = Path(__file__).with_name("clerk.yaml")
 
 
@@ -52,14 +53,14 @@ def last_checks(case: Case, on: date) -> tuple[Check, ...]:
 @cache
 def counter() -> Counter:
     """The file, checked."""
-    told, place = read_file(FILE), Place(FILE.name)
-    refuse = tuple(built(NoReason, place, row) for row in _rows(told, place, "may_not_refuse"))
-    checks = tuple(built(Check, place, row) for row in _rows(told, place, "checks"))
+    place = Place(FILE.name)
+    told = place.properties(read_file(FILE), needed=("may_not_refuse", "checks"))
+    refuse = tuple(_rows(NoReason, place.into("may_not_refuse"), told["may_not_refuse"]))
+    checks = tuple(_rows(Check, place.into("checks"), told["checks"]))
     for check in checks:
         question(check.when)
     return Counter(refuse, checks)
 
 
-def _rows(told: Mapping[str, Any], place: Place, name: str) -> list[dict[str, Any]]:
-    here = place.into(name)
-    return [here.into(number).mapping(row) for number, row in enumerate(here.sequence(told.get(name)), 1)]
+def _rows(model: type[T], place: Place, shape: object) -> Iterator[T]:
+    return (built(model, here, here.mapping(row)) for here, row in place.rows(shape))

@@ -244,14 +244,12 @@ def _lines(line: str, width: int) -> int:
 
 
 def _items(place: Place, parts: list[Any]) -> Iterator[Item]:
-    for number, shape in enumerate(parts, 1):
-        here = place.into(number)
+    for here, shape in place.rows(parts):
         part = here.mapping(shape)
         around = {"part": part.get("title"), **({"page": part["page"]} if "page" in part else {})}
-        for position, item in enumerate(here.into("items").sequence(part.get("items")), 1):
-            inside = here.into(position)
+        for inside, item in here.into("items").rows(part.get("items")):
             for each in _repeated(inside, inside.mapping(item)):
-                kind = _kind(inside, each.pop("kind", None))
+                kind = inside.into("kind").one_of(ItemKind, each.pop("kind", None))
                 columns = _columns(inside.into("columns"), each.pop("columns", None))
                 yield built(Item, inside, {**each, **around}, kind=kind, columns=columns)
 
@@ -296,13 +294,6 @@ def _all_columns() -> dict[str, Any]:
 def shared_columns(name: str) -> Mapping[str, str]:
     """A set of columns that several forms share: the name of each, and what it is called."""
     return MappingProxyType({str(one): str(words) for one, words in _all_columns()[name].items()})
-
-
-def _kind(place: Place, shape: object) -> ItemKind:
-    try:
-        return ItemKind(str(shape))
-    except ValueError as unknown:
-        raise place.error(f"kind must be one of {', '.join(ItemKind)}") from unknown
 
 
 def _refuse_duplicates(place: Place, edition: Edition) -> None:

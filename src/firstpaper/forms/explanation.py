@@ -205,8 +205,7 @@ def _texts(place: Place, shape: object) -> tuple[str, ...]:
 
 
 def _parts(place: Place, shape: object, model: type[Part], named: Mapping[str, str]) -> tuple[Part, ...]:
-    rows = enumerate(place.sequence(shape) if shape != [] else [], 1)
-    return tuple(_part(place.into(number), row, model, named) for number, row in rows)
+    return tuple(_part(here, row, model, named) for here, row in (place.rows(shape) if shape != [] else ()))
 
 
 def _part(place: Place, shape: object, model: type[Part], named: Mapping[str, str]) -> Part:

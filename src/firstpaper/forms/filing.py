@@ -62,7 +62,7 @@ def plan(filing: Filing) -> Plan:
     told, place = read_file(path), Place(path.name)
     told.pop("forms", None)
     fills = tuple(_fills(place.into("fills"), place.into("fills").sequence(told.pop("fills", None))))
-    stage = _stage(place.into("stage"), told.pop("stage", None))
+    stage = place.into("stage").one_of(Stage, told.pop("stage", None))
     found = built(Plan, place, told, fills=fills, stage=stage)
     if found.main not in fills:
         raise place.into("main").error("the main form must be one of those to fill in")
@@ -85,10 +85,3 @@ def _fills(place: Place, names: list[str]) -> Iterator[str]:
         except LookupError as missing:
             raise place.into(name).error(str(missing)) from missing
         yield name
-
-
-def _stage(place: Place, told: object) -> Stage:
-    try:
-        return Stage(str(told))
-    except ValueError as unknown:
-        raise place.error(f"must be one of {', '.join(Stage)}") from unknown

@@ -9,7 +9,6 @@ from typing import Any
 
 from firstpaper.data_files import Place, built, read_file
 from firstpaper.law.authority import Certainty
-from firstpaper.law.source import certainty_at
 
 FILE = Path(__file__).with_name("local_forms.yaml")
 
@@ -43,10 +42,9 @@ def read_papers(path: Path) -> Mapping[str, tuple[LocalPaper, ...]]:
 
 
 def _papers(place: Place, shape: object) -> tuple[LocalPaper, ...]:
-    told = enumerate(place.sequence(shape), 1)
-    return tuple(_paper(place.into(number), place.into(number).mapping(paper)) for number, paper in told)
+    return tuple(_paper(here, here.mapping(paper)) for here, paper in place.rows(shape))
 
 
 def _paper(place: Place, told: dict[str, Any]) -> LocalPaper:
-    certainty = certainty_at(place.into("certainty"), str(told.pop("certainty", "")))
+    certainty = place.into("certainty").one_of(Certainty, told.pop("certainty", ""))
     return built(LocalPaper, place, told, certainty=certainty)

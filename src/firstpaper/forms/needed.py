@@ -109,17 +109,15 @@ def forms_needed(case: Case, on: date) -> tuple[FormNeeded, ...]:
 @cache
 def table() -> tuple[Row, ...]:
     """Every row of the table, checked."""
-    place = Place(FILE.name)
-    rows = place.into("forms").sequence(read_file(FILE).get("forms"))
-    return tuple(_row(place.into(number), shape) for number, shape in enumerate(rows, 1))
+    rows = Place(FILE.name).into("forms").rows(read_file(FILE).get("forms"))
+    return tuple(_row(place, shape) for place, shape in rows)
 
 
 def _row(place: Place, shape: Any) -> Row:
     row = built(Row, place, place.mapping(shape))
     for name, values in (("goes", Goes), ("stack", Stack)):
-        told = getattr(row, name)
-        if told and told not in set(values):
-            raise place.into(name).error(f"must be one of {', '.join(values)}")
+        if told := getattr(row, name):
+            place.into(name).one_of(values, told)
     question(row.when)
     if row.goes == Goes.ASK and row.form and not row.ask:
         raise place.into("ask").error("a form to ask about needs the question")

@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     )
     from firstpaper.intake.entering import Problem, facts_from
     from firstpaper.intake.kinds import AnswerKind
-    from firstpaper.intake.loading import Bank, BankBroken, bank
+    from firstpaper.intake.loading import Bank, bank
     from firstpaper.intake.question import Choice, Feeds, Question, Topic
     from firstpaper.intake.reading import read_answer
     from firstpaper.intake.refusals import AnswerRefused
@@ -41,7 +41,6 @@ __all__ = [
     "AnswerRefused",
     "Asked",
     "Bank",
-    "BankBroken",
     "Choice",
     "Command",
     "Feeds",
@@ -80,7 +79,7 @@ _HOMES = {
     ),
     "entering": ("Problem", "facts_from"),
     "kinds": ("AnswerKind",),
-    "loading": ("Bank", "BankBroken", "bank"),
+    "loading": ("Bank", "bank"),
     "question": ("Choice", "Feeds", "Question", "Topic"),
     "reading": ("read_answer",),
     "refusals": ("AnswerRefused",),

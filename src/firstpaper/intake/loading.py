@@ -1,13 +1,14 @@
 """The bank: its files are read strictly, one topic at a time, and kept for the life of the process."""
 
 from collections.abc import Callable, Iterator, Mapping
-from functools import cache, cached_property
+from functools import cache, cached_property, partial
 from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from firstpaper.intake.kinds import Place, general, listed_places, places
-from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
+from firstpaper.data_files import Place, read_file
+from firstpaper.intake.kinds import Place as Fact
+from firstpaper.intake.kinds import general, listed_places, places
 from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
 
 FOLDER = Path(__file__).parent / "bank"
@@ -15,18 +16,14 @@ PREDICATES = "firstpaper.intake.predicates"
 LISTING_FOLDER = Path(__file__).parent / "listing"
 LISTING_PREDICATES = "firstpaper.intake.listing_predicates"
 
-_TOPIC = {"topic", "title", "opening", "questions"}
-_QUESTION = {
-    "key",
-    "ask",
-    "why",
+_NEEDED = ("key", "ask", "why", "feeds")
+_ALLOWED = (
     "examples",
     "when",
     "spared_if",
     "implied",
     "needless_if",
     "no_takes_back",
-    "feeds",
     "choices",
     "none",
     "hint",
@@ -34,11 +31,7 @@ _QUESTION = {
     "same_as",
     "notice",
     "not_after_today",
-}
-
-
-class BankBroken(Exception):
-    """A bank file that cannot be used: names the file, the question and what is wrong with it."""
+)
 
 
 class Bank:
@@ -51,7 +44,7 @@ class Bank:
         self,
         folder: Path = FOLDER,
         predicates: str = PREDICATES,
-        may_ask: Callable[[], Mapping[str, Place]] = places,
+        may_ask: Callable[[], Mapping[str, Fact]] = places,
     ) -> None:
         self._paths = sorted(folder.glob("[0-9][0-9]-*.yaml"))
         self._predicates = predicates
@@ -76,7 +69,7 @@ class Bank:
         for topic in self.topics:
             for question in topic.questions:
                 if question.key in found:
-                    raise BankBroken(f"{topic.name}: {question.key} is asked twice")
+                    raise Place(topic.name).error(f"{question.key} is asked twice")
                 found[question.key] = topic, question
         return found
 
@@ -113,131 +106,101 @@ def bank_for(key: str) -> Bank:
 
 
 class _TopicFile:
-    """One bank file, read strictly: anything it should not hold is an error that says where."""
+    """One bank file, read strictly: anything it should not hold is a DataFileError that says where."""
 
-    def __init__(self, path: Path, predicates: str, may_ask: Mapping[str, Place]) -> None:
+    def __init__(self, path: Path, predicates: str, may_ask: Mapping[str, Fact]) -> None:
         self._path = path
         self._predicates = predicates
-        self._places = may_ask
+        self._facts = may_ask
 
     def topic(self) -> Topic:
-        try:
-            root = read_yaml(self._path.read_text("utf-8"))
-        except YamlRefused as refused:
-            raise self._broken("", f"{refused.code} in line {refused.line}") from None
-        fields = self._fields(root, _TOPIC, "")
+        place = Place(self._path.name)
+        shape = read_file(self._path, as_written=True)
+        told = place.properties(shape, needed=("topic", "title", "questions"), allowed=("opening",))
         return Topic(
-            name=self._text(fields, "topic", ""),
-            title=self._text(fields, "title", ""),
-            opening=self._text_or_none(fields, "opening", ""),
-            questions=tuple(self._question(node) for node in self._list(fields.get("questions"), "")),
+            name=place.into("topic").text(told["topic"]),
+            title=place.into("title").text(told["title"]),
+            opening=_text_or_none(place, told, "opening"),
+            questions=tuple(self._question(*row) for row in place.into("questions").rows(told["questions"])),
         )
 
-    def _question(self, node: Node) -> Question:
-        fields = self._fields(node, _QUESTION, "a question")
-        key = self._text(fields, "key", "a question")
-        if key not in self._places:
-            raise self._broken(key, "no fact has this key")
-        when, spared_if, needless_if = (
-            self._text_or_none(fields, name, key) for name in ("when", "spared_if", "needless_if")
-        )
+    def _question(self, row: Place, shape: object) -> Question:
+        key = row.into("key").text(row.mapping(shape).get("key"))
+        place = Place(self._path.name).into(key)
+        told = place.properties(shape, needed=_NEEDED, allowed=_ALLOWED)
+        if key not in self._facts:
+            raise place.error("no fact has this key")
+        fact = self._facts[key]
+        text = partial(_text_or_none, place, told)
+        when, spared_if, needless_if = text("when"), text("spared_if"), text("needless_if")
         return Question(
             key=key,
-            ask=self._text(fields, "ask", key),
-            why=self._text(fields, "why", key),
-            feeds=self._feeds(fields.get("feeds"), key),
-            examples=self._texts(fields.get("examples"), key),
+            ask=place.into("ask").text(told["ask"]),
+            why=place.into("why").text(told["why"]),
+            feeds=_feeds(place.into("feeds"), told["feeds"]),
+            examples=_texts(place.into("examples"), told.get("examples")),
             when=when,
-            choices=self._choices(fields.get("choices"), key),
-            none=self._text_or_none(fields, "none", key),
-            hint=self._text_or_none(fields, "hint", key),
-            short=self._text_or_none(fields, "short", key),
-            same_as=self._same_as(fields, key),
-            no_takes_back=self._text_or_none(fields, "no_takes_back", key),
-            notice=self._texts(fields.get("notice"), key),
-            not_after_today=self._flag(fields, "not_after_today", key),
-            applies=self._predicate(when, key),
+            choices=_choices(place.into("choices"), fact, told.get("choices")),
+            none=text("none"),
+            hint=text("hint"),
+            short=text("short"),
+            same_as=self._same_as(place.into("same_as"), fact, text("same_as")),
+            no_takes_back=text("no_takes_back"),
+            notice=_texts(place.into("notice"), told.get("notice")),
+            not_after_today=_flag(place, told, "not_after_today"),
+            applies=self._predicate(place.into("when"), when),
             spared_if=spared_if,
-            spared=self._predicate(spared_if, key),
+            spared=self._predicate(place.into("spared_if"), spared_if),
             needless_if=needless_if,
-            needless=self._predicate(needless_if, key),
-            implied=self._text_or_none(fields, "implied", key),
+            needless=self._predicate(place.into("needless_if"), needless_if),
+            implied=text("implied"),
         )
 
-    def _same_as(self, fields: dict[str, Node], key: str) -> str | None:
-        like = self._text_or_none(fields, "same_as", key)
-        if like and (like not in self._places or self._places[like].kind != self._places[key].kind):
-            raise self._broken(key, f"{like!r} takes no answer of the same kind")
+    def _same_as(self, place: Place, fact: Fact, like: str | None) -> str | None:
+        if like and (like not in self._facts or self._facts[like].kind != fact.kind):
+            raise place.error(f"{like!r} takes no answer of the same kind")
         return like
 
-    def _choices(self, node: Node | None, key: str) -> tuple[Choice, ...]:
-        values = self._places[key].choices
-        if values is None:
-            if node is not None:
-                raise self._broken(key, "its fact is not chosen from a list, so it takes no choices")
-            return ()
-        fields = self._fields(node, {value.value for value in values}, key)
-        missing = [value.value for value in values if value.value not in fields]
-        if missing:
-            raise self._broken(key, f"choices without words: {', '.join(missing)}")
-        return tuple(Choice(values(name), self._text(fields, name, key)) for name in fields)
-
-    def _feeds(self, node: Node | None, key: str) -> Feeds:
-        fields = self._fields(node, set(Feeds._fields), key)
-        feeds = Feeds(*(self._texts(fields.get(name), key) for name in Feeds._fields))
-        if not any(feeds):
-            raise self._broken(key, "it feeds nothing, so it must not be asked")
-        return feeds
-
-    def _predicate(self, when: str | None, key: str) -> Predicate | None:
-        if when is None:
+    def _predicate(self, place: Place, name: str | None) -> Predicate | None:
+        if name is None:
             return None
-        found: Any = getattr(import_module(self._predicates), when, None)
+        found: Any = getattr(import_module(self._predicates), name, None)
         if not callable(found):
-            raise self._broken(key, f"there is no predicate {when!r}")
+            raise place.error(f"there is no predicate {name!r}")
         predicate: Predicate = found
         return predicate
 
-    def _fields(self, node: Node | None, allowed: set[str], where: str) -> dict[str, Node]:
-        if not isinstance(node, Named):
-            raise self._broken(where, f"expected names ({', '.join(sorted(allowed))})")
-        fields: dict[str, Node] = {}
-        for name, value in node.pairs:
-            if name.text not in allowed:
-                raise self._broken(where, f"unknown property {name.text!r} in line {name.line}")
-            if name.text in fields:
-                raise self._broken(where, f"property {name.text!r} given twice, in line {name.line}")
-            fields[name.text] = value
-        return fields
 
-    def _text(self, fields: dict[str, Node], name: str, where: str) -> str:
-        node = fields.get(name)
-        if not isinstance(node, Scalar) or not node.text.strip():
-            raise self._broken(where, f"property {name!r} must be text")
-        return node.text.strip()
+def _choices(place: Place, fact: Fact, shape: object) -> tuple[Choice, ...]:
+    if fact.choices is None:
+        if shape is not None:
+            raise place.error("its fact is not chosen from a list, so it takes no choices")
+        return ()
+    told = place.properties(shape, needed=[value.value for value in fact.choices])
+    return tuple(Choice(fact.choices(name), place.into(name).text(told[name])) for name in told)
 
-    def _text_or_none(self, fields: dict[str, Node], name: str, where: str) -> str | None:
-        return self._text(fields, name, where) if name in fields else None
 
-    def _flag(self, fields: dict[str, Node], name: str, where: str) -> bool:
-        if name not in fields:
-            return False
-        if self._text(fields, name, where) != "true":
-            raise self._broken(where, f"property {name!r} can only be true")
-        return True
+def _feeds(place: Place, shape: object) -> Feeds:
+    told = place.properties(shape, needed=(), allowed=Feeds._fields)
+    feeds = Feeds(*(_texts(place.into(name), told.get(name)) for name in Feeds._fields))
+    if not any(feeds):
+        raise place.error("it feeds nothing, so it must not be asked")
+    return feeds
 
-    def _list(self, node: Node | None, where: str) -> list[Node]:
-        if not isinstance(node, Listed):
-            raise self._broken(where, "expected a list")
-        return node.items
 
-    def _texts(self, node: Node | None, where: str) -> tuple[str, ...]:
-        if node is None:
-            return ()
-        if isinstance(node, Scalar):
-            return (node.text.strip(),)
-        items = self._list(node, where)
-        return tuple(self._text({"item": item}, "item", where) for item in items)
+def _flag(place: Place, told: Mapping[str, object], name: str) -> bool:
+    if name in told and told[name] != "true":
+        raise place.into(name).error("this can only be true")
+    return name in told
 
-    def _broken(self, where: str, what: str) -> BankBroken:
-        return BankBroken(f"{self._path.name}: {where or 'the topic'}: {what}")
+
+def _text_or_none(place: Place, told: Mapping[str, object], name: str) -> str | None:
+    return place.into(name).text(told[name]) if name in told else None
+
+
+def _texts(place: Place, shape: object) -> tuple[str, ...]:
+    if shape is None:
+        return ()
+    if isinstance(shape, str):
+        return (place.text(shape),)
+    return tuple(here.text(each) for here, each in place.rows(shape))

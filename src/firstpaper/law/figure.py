@@ -13,9 +13,9 @@ from pathlib import Path
 from types import MappingProxyType
 
 from firstpaper.counting import CourtCalendar, DayAfter, FixedDay, HolidayRule, NthWeekday, YearlyDay
+from firstpaper.data_files import Place
 from firstpaper.law.figure_file import (
     Figure,
-    FigureFileError,
     FigureNotInForce,
     FigureValue,
     NoValue,
@@ -25,7 +25,6 @@ from firstpaper.locale import _
 
 __all__ = [
     "Figure",
-    "FigureFileError",
     "FigureNotInForce",
     "FigureValue",
     "NoValue",
@@ -84,7 +83,7 @@ def _court_calendar(closures: tuple[tuple[date, str], ...]) -> CourtCalendar:
 
 
 def _yearly_day(value: FigureValue) -> YearlyDay:
-    place = f"court_holidays.yaml: {value.name}"
+    place = Place("court_holidays.yaml").into(value.name)
     try:
         match dict(value.value):
             case {"month": month, "day": day}:
@@ -94,8 +93,8 @@ def _yearly_day(value: FigureValue) -> YearlyDay:
             case {"day_after": other}:
                 return DayAfter(_yearly_day(figure(other, value.since)))
     except ValueError as wrong:
-        raise FigureFileError(f"{place}: {wrong}") from wrong
-    raise FigureFileError(f"{place}: no day of the year can be read from this")
+        raise place.error(str(wrong)) from wrong
+    raise place.error("no day of the year can be read from this")
 
 
 @cache

@@ -7,24 +7,18 @@ cannot be changed.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, timedelta
 from itertools import pairwise
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
-import yaml
-
 from firstpaper.counting import short_date, spell_date
+from firstpaper.data_files import Place, read_file
 from firstpaper.law.authority import Certainty
 from firstpaper.locale import _
 
-_LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _ONE_DAY = timedelta(days=1)
-
-
-class FigureFileError(ValueError):
-    """A figures file is not as it should be; the message names the file and the place in it."""
 
 
 class FigureNotInForce(LookupError):
@@ -117,26 +111,9 @@ def _in_words(value: Any) -> str:
 
 
 def load_figures(path: Path) -> tuple[Figure, ...]:
-    """The figures of one file, checked; raises FigureFileError naming the file and the place."""
-    return tuple(
-        _figure(_Place(path.name, (name,)), path.stem, name, shape)
-        for name, shape in _mapping(_Place(path.name), _read(path)).items()
-    )
-
-
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """Where in which file, for messages."""
-
-    file: str
-    parts: tuple[object, ...] = ()
-
-    def into(self, part: object) -> "_Place":
-        return _Place(self.file, (*self.parts, part))
-
-    def error(self, problem: str) -> FigureFileError:
-        where = f"{self.file}: {' > '.join(str(part) for part in self.parts)}" if self.parts else self.file
-        return FigureFileError(f"{where}: {problem}")
+    """The figures of one file, checked; raises DataFileError naming the file and the place."""
+    place = Place(path.name)
+    return tuple(_figure(place.into(name), path.stem, name, shape) for name, shape in read_file(path).items())
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,38 +125,13 @@ class _Head:
     unit: str
 
 
-def _read(path: Path) -> object:
-    try:
-        loader = _LOADER(path.read_text(encoding="utf-8"))
-        node = loader.get_single_node()
-        content = loader.construct_document(node) if node else None
-    except (yaml.YAMLError, ValueError) as broken:
-        raise FigureFileError(f"{path.name}: this is not YAML that can be read: {broken}") from broken
-    _refuse_duplicates(_Place(path.name), node)
-    return content
-
-
-def _refuse_duplicates(place: _Place, node: yaml.Node | None) -> None:
-    """YAML readers let the last of two equal keys win; here two of them are an error."""
-    if isinstance(node, yaml.MappingNode):
-        seen = set()
-        for key, value in node.value:
-            if key.value in seen:
-                raise place.into(key.value).error(f"written twice, again in line {key.start_mark.line + 1}")
-            seen.add(key.value)
-            _refuse_duplicates(place.into(key.value), value)
-    elif isinstance(node, yaml.SequenceNode):
-        for number, item in enumerate(node.value, 1):
-            _refuse_duplicates(place.into(number), item)
-
-
-def _figure(place: _Place, topic: str, name: object, shape: object) -> Figure:
+def _figure(place: Place, topic: str, name: object, shape: object) -> Figure:
     if not isinstance(name, str) or not name.startswith(f"{topic}."):
         raise place.error(f"a figure in this file has a name that begins with {topic + '.'!r}")
-    properties = _properties(place, shape, needed={"what", "unit", "values"}, allowed={"note"})
-    head = _Head(name, _text(place, properties, "what"), _text(place, properties, "unit"))
+    properties = place.properties(shape, needed=("what", "unit", "values"), allowed=("note",))
+    head = _Head(name, _words(place, properties, "what"), _words(place, properties, "unit"))
     inside = place.into("values")
-    values = _mapping(inside, properties["values"])
+    values = inside.mapping(properties["values"])
     days = _days(inside, values)
     ends = [*(following - _ONE_DAY for following in days[1:]), None]
     spans = tuple(
@@ -191,78 +143,44 @@ def _figure(place: _Place, topic: str, name: object, shape: object) -> Figure:
     return Figure(head.name, head.what, head.unit, _note(place, properties), spans)
 
 
-def _days(place: _Place, values: Mapping[object, object]) -> list[date]:
-    days = [_day(place.into(day), day) for day in values]
+def _days(place: Place, values: Mapping[object, object]) -> list[date]:
+    days = [place.into(day).day(day) for day in values]
     for earlier, later in pairwise(days):
         if later < earlier:
             raise place.into(later).error(f"out of order: this comes after {earlier}")
     return days
 
 
-def _span(
-    place: _Place, head: _Head, shape: object, since: date, until: date | None
-) -> FigureValue | NoValue:
-    raw = _mapping(place, shape)
+def _span(place: Place, head: _Head, shape: object, since: date, until: date | None) -> FigureValue | NoValue:
+    raw = place.mapping(shape)
     if "value" in raw and raw["value"] is None:
-        ended = _properties(place, raw, needed={"value", "why"}, allowed=set())
-        return NoValue(_text(place, ended, "why"), since, until)
-    needed = {"value", "authority", "certainty", "checked_on"}
-    properties = _properties(place, raw, needed=needed, allowed={"note"})
+        ended = place.properties(raw, needed=("value", "why"))
+        return NoValue(_words(place, ended, "why"), since, until)
+    needed = ("value", "authority", "certainty", "checked_on")
+    properties = place.properties(raw, needed=needed, allowed=("note",))
     return FigureValue(
         name=head.name,
         what=head.what,
         value=_frozen(place.into("value"), properties["value"]),
         unit=head.unit,
-        authority=_text(place, properties, "authority"),
-        certainty=_certainty(place, properties),
-        checked_on=_day(place.into("checked_on"), properties["checked_on"]),
+        authority=_words(place, properties, "authority"),
+        certainty=place.into("certainty").one_of(Certainty, properties["certainty"]),
+        checked_on=place.into("checked_on").day(properties["checked_on"]),
         since=since,
         until=until,
         note=_note(place, properties),
     )
 
 
-def _mapping(place: _Place, shape: object) -> Mapping[Any, object]:
-    if not isinstance(shape, Mapping) or not shape:
-        raise place.error("this must be a list of names with something under each")
-    return shape
+def _note(place: Place, properties: Mapping[str, object]) -> str:
+    return _words(place, properties, "note") if "note" in properties else ""
 
 
-def _properties(place: _Place, shape: object, *, needed: set[str], allowed: set[str]) -> Mapping[str, object]:
-    properties = _mapping(place, shape)
-    for missing in sorted(needed - properties.keys()):
-        raise place.error(f"{missing} is missing")
-    for unknown in sorted(properties.keys() - needed - allowed, key=str):
-        raise place.into(unknown).error("nothing is known by that name here")
-    return properties
+def _words(place: Place, properties: Mapping[str, object], name: str) -> str:
+    return " ".join(place.into(name).text(properties[name]).split())
 
 
-def _day(place: _Place, shape: object) -> date:
-    if not isinstance(shape, date) or isinstance(shape, datetime):
-        raise place.error("this must be a day, as 2026-01-01")
-    return shape
-
-
-def _certainty(place: _Place, properties: Mapping[str, object]) -> Certainty:
-    text = _text(place, properties, "certainty")
-    try:
-        return Certainty(text)
-    except ValueError as unknown:
-        raise place.into("certainty").error(f"this must be one of {', '.join(Certainty)}") from unknown
-
-
-def _note(place: _Place, properties: Mapping[str, object]) -> str:
-    return _text(place, properties, "note") if "note" in properties else ""
-
-
-def _text(place: _Place, properties: Mapping[str, object], key: str) -> str:
-    text = properties[key]
-    if not isinstance(text, str) or not text.strip():
-        raise place.into(key).error("this must be some words")
-    return " ".join(text.split())
-
-
-def _frozen(place: _Place, value: object) -> Any:
+def _frozen(place: Place, value: object) -> Any:
     """The value with every list and mapping made read-only."""
     if isinstance(value, Mapping):
         return MappingProxyType({_key(place, key): _frozen(place.into(key), value[key]) for key in value})
@@ -275,7 +193,7 @@ def _frozen(place: _Place, value: object) -> Any:
     raise place.error(f"a figure cannot hold a {type(value).__name__}")
 
 
-def _key(place: _Place, key: object) -> str | int:
+def _key(place: Place, key: object) -> str | int:
     """YAML reads a bare `on` or `no` as a yes or no, so those must be quoted."""
     if isinstance(key, bool) or not isinstance(key, str | int):
         raise place.into(key).error("a name here must be a word or a whole number; quote it")

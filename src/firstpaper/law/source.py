@@ -98,7 +98,7 @@ class Code:
         return Source(
             cite=self.citation(section),
             about=entry.about,
-            certainty=certainty_at(place.into("certainty"), entry.certainty),
+            certainty=place.into("certainty").one_of(Certainty, entry.certainty),
             checked_on=entry.checked_on,
             words=MappingProxyType(dict(_words(place.into("words"), entry.words))),
             since=entry.since,
@@ -141,14 +141,6 @@ def load_code(path: Path) -> Code:
             raise place.into(section).error("written twice")
         entries[section] = entry
     return Code(path.name, told.name, told.cite, told.address, MappingProxyType(entries))
-
-
-def certainty_at(place: Place, text: str) -> Certainty:
-    """The certainty written at a place of a data file; raises DataFileError for a word that is none."""
-    try:
-        return Certainty(text)
-    except ValueError as unknown:
-        raise place.error(f"this must be one of {', '.join(Certainty)}") from unknown
 
 
 def _words(place: Place, shape: object) -> Iterator[tuple[str, str | None]]:
