@@ -1,9 +1,11 @@
-"""How long a person waits for a new process: medians, printed, nothing asserted.
+"""What a new process costs a person: medians of processor time, printed, nothing asserted.
 
     python tests/benchmarks/cold.py [RUNS]
 
-"bare" lines are the floor: the interpreter alone, and an empty typer command with the same options.
-Byte code goes to a folder of its own, so that the first run does not count.
+The commands take turns, so that whatever else the computer does falls on all of them alike; what counts is
+the ratio to a bare typer command. "bare" lines are the floor: the interpreter alone, and an empty typer
+command with the same options. Byte code goes to a folder of its own, and the first round, which writes it, is
+left out.
 """
 
 import os
@@ -11,9 +13,9 @@ import subprocess
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from resource import RUSAGE_CHILDREN, getrusage
 from statistics import median
 from tempfile import TemporaryDirectory
-from time import perf_counter
 
 from firstpaper.casefile import CaseFile
 from firstpaper.facts import Case
@@ -32,11 +34,12 @@ def ask(
 ): pass
 app()
 """
+FLOOR = "bare typer command"
 FIRSTPAPER = [sys.executable, "-m", "firstpaper"]
 MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
     "bare python": ([sys.executable, "-c", "pass"], b""),
     "bare typer --help": ([sys.executable, "-c", BARE, "--help"], b""),
-    "bare typer command": ([sys.executable, "-c", BARE, "ask", "home.case"], b""),
+    FLOOR: ([sys.executable, "-c", BARE, "ask", "home.case"], b""),
     "firstpaper --help": ([*FIRSTPAPER, "--help"], b""),
     "firstpaper why ID": ([*FIRSTPAPER, "why", "residence.state"], b""),
     "firstpaper why ITEM": ([*FIRSTPAPER, "why", "2a"], b""),
@@ -49,18 +52,33 @@ MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
 
 def main(runs: int) -> None:
     with TemporaryDirectory() as folder:
-        environment = os.environ | {"PYTHONPYCACHEPREFIX": str(Path(folder) / "bytecode")}
-        environment.pop("PYTHONDONTWRITEBYTECODE", None)
+        costs = cold(Path(folder), runs)
+    for words, cost in costs.items():
+        print(f"{words:50s} {cost:7.1f} ms {cost / costs[FLOOR]:6.2f} of a {FLOOR}")
+
+
+def cold(folder: Path, runs: int) -> dict[str, float]:
+    """The median processor time of each command, in milliseconds."""
+    environment = os.environ | {"PYTHONPYCACHEPREFIX": str(folder / "bytecode")}
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
+    costs: dict[str, list[float]] = {words: [] for words in MEASURED}
+    for _round in range(runs + 1):
         for words, (command, typed) in MEASURED.items():
-            times = [_milliseconds(command, typed, Path(folder), environment) for _ in range(runs + 1)][1:]
-            print(f"{words:50s} {median(times):7.1f} ms")
+            costs[words].append(_milliseconds(command, typed, folder, environment))
+    return {words: median(each[1:]) for words, each in costs.items()}
 
 
 def _milliseconds(command: Sequence[str], typed: bytes, folder: Path, environment: dict[str, str]) -> float:
     _case_files(folder)
-    start = perf_counter()
+    before = _processor_seconds()
     subprocess.run(command, input=typed, capture_output=True, cwd=folder, env=environment, check=True)
-    return (perf_counter() - start) * 1000
+    return (_processor_seconds() - before) * 1000
+
+
+def _processor_seconds() -> float:
+    """What the processes that have ended so far took of the processor, for themselves and in the system."""
+    used = getrusage(RUSAGE_CHILDREN)
+    return used.ru_utime + used.ru_stime
 
 
 def _case_files(folder: Path) -> None:

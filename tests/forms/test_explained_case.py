@@ -5,7 +5,8 @@ from datetime import date
 
 import pytest
 
-from firstpaper.forms.explained_case import InCase, copies_of, in_case
+from firstpaper.forms.explained_case import InCase, in_case
+from firstpaper.forms.explained_copies import copies_of
 from firstpaper.forms.explained_names import entries, entries_called
 from firstpaper.forms.explanations import explanations
 from firstpaper.forms.filing import every_form, maker

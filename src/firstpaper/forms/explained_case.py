@@ -14,7 +14,7 @@ from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.edition import NoEditionError
-from firstpaper.forms.explained_names import entry_of
+from firstpaper.forms.explained_copies import Copy, copies_of
 from firstpaper.forms.explanation import Explanation
 from firstpaper.forms.filing import maker
 from firstpaper.forms.filled import FilledForm
@@ -28,8 +28,6 @@ AHEAD_DAYS = 400
 """How far ahead another filing day is tried. Ours, not the law's."""
 MOST_DAYS = 3
 """How many of those days are told."""
-
-Copy = tuple[FilledForm, tuple[ItemAnswer, ...]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,20 +67,9 @@ def in_case(one: Explanation, case: Case, on: date) -> InCase:
     )
 
 
-def copies_of(one: Explanation, filled: Iterable[FilledForm]) -> tuple[Copy, ...]:
-    """Each copy of its form, with the answers for what the explanation speaks of."""
-    same = (form for form in filled if form.form == one.form)
-    return tuple((form, tuple(each for each in form.items if _speaks_of(one, each))) for form in same)
-
-
 def _filled(form: str, case: Case, on: date) -> tuple[FilledForm, ...]:
     """The copies that the case uses; an added page such as FL-105(A) comes with the form it is added to."""
     return maker(form.partition("(")[0])(case, on)
-
-
-def _speaks_of(one: Explanation, each: ItemAnswer) -> bool:
-    entry = entry_of(one.form, each.concept)
-    return entry is not None and entry.item == one.item
 
 
 def _later(

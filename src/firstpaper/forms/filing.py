@@ -11,14 +11,17 @@ from enum import StrEnum
 from functools import cache
 from importlib import import_module
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from firstpaper.data_files import Place, built, read_file
-from firstpaper.facts import Case
 from firstpaper.forms.edition import slug
 from firstpaper.forms.filled import FilledForm
 
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
+
 FOLDER = Path(__file__).with_name("filings")
-Maker = Callable[[Case, date], tuple[FilledForm, ...]]
+Maker = Callable[["Case", date], tuple[FilledForm, ...]]
 
 
 class Stage(StrEnum):
@@ -45,7 +48,7 @@ class Plan:
     fills: tuple[str, ...]
 
 
-def filled_forms(case: Case, on: date, filing: Filing = Filing.PETITION) -> tuple[FilledForm, ...]:
+def filled_forms(case: "Case", on: date, filing: Filing = Filing.PETITION) -> tuple[FilledForm, ...]:
     """The forms of one filing for one case on the day `on`; `case` holds standing facts."""
     return tuple(form for name in plan(filing).fills for form in maker(name)(case, on))
 

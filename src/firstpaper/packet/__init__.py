@@ -14,17 +14,18 @@ words, `templates/` lay them out, `paper` draws them.
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
+from typing import TYPE_CHECKING
 
-from firstpaper.blanks.filling import Filling
-from firstpaper.facts import Case
 from firstpaper.forms.filing import Stage
 from firstpaper.locale import _
-from firstpaper.packet.brief import Brief, brief
-from firstpaper.packet.contents import sheets
 from firstpaper.packet.drawing import drawn
-from firstpaper.packet.own_sheets import own_sheet
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
+
+if TYPE_CHECKING:
+    from firstpaper.blanks.filling import Filling
+    from firstpaper.facts import Case
+    from firstpaper.packet.brief import Brief
 
 __all__ = ["Packet", "Pile", "Stage", "build", "unprintable"]
 
@@ -33,7 +34,7 @@ __all__ = ["Packet", "Pile", "Stage", "build", "unprintable"]
 class Packet:
     """A packet worked out for one filing day, not drawn yet."""
 
-    brief: Brief
+    brief: "Brief"
     sheets: tuple[Sheet, ...]
 
     @property
@@ -69,13 +70,13 @@ class Packet:
 
 
 def build(
-    case: Case,
+    case: "Case",
     on: date,
-    amends: Case | None = None,
+    amends: "Case | None" = None,
     *,
     stages: Collection[Stage] = tuple(Stage),
     own: Mapping[str, str] | None = None,
-    filled: Mapping[tuple[str, str], Filling] | None = None,
+    filled: "Mapping[tuple[str, str], Filling] | None" = None,
 ) -> Packet:
     """Work out the packet of a case for a filing on the day `on`.
 
@@ -84,12 +85,16 @@ def build(
     name of the file. `filled` says what went into copies of the court's own forms, by form and use; their
     worksheets shrink to check sheets. Raises OwnSheetRefused.
     """
+    from firstpaper.packet.brief import brief  # noqa: PLC0415  (a read-along needs none of it)
+    from firstpaper.packet.contents import sheets  # noqa: PLC0415
+    from firstpaper.packet.own_sheets import own_sheet  # noqa: PLC0415
+
     worked_out = replace(brief(case, on, amends), on_blanks=filled or {})
     more = [own_sheet(name, text, worked_out) for name, text in (own or {}).items()]
     return Packet(worked_out, tuple(sheets(worked_out, stages, more)))
 
 
-def unprintable(case: Case) -> tuple[str, ...]:
+def unprintable(case: "Case") -> tuple[str, ...]:
     """The characters of the answers that no font can print, each with what to do about them."""
     from firstpaper.packet.paper import missing_characters  # noqa: PLC0415
 

@@ -5,16 +5,19 @@ guide.pdf()       one tagged PDF/UA-1 file
 guide.html()      the same for a screen
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import TYPE_CHECKING
 
-from firstpaper.facts import Case
 from firstpaper.forms.filing import maker
-from firstpaper.intake import standing
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views import guide
-from firstpaper.packet.views import road as road_view
 from firstpaper.packet.views.sheet import Sheet
+
+if TYPE_CHECKING:
+    from firstpaper.facts import Case
+    from firstpaper.forms.filled import FilledForm
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,12 +43,24 @@ class Guide:
         return screen(self.title, self.sheets)
 
 
-def read_along(form: str, on: date, case: Case | None = None) -> Guide:
-    """Every item of a form explained, for a filing on the day `on`; with a case also what it does there."""
-    filled = None if case is None else maker(form.partition("(")[0])(standing(case), on)
+def read_along(form: str, on: date, case: "Case | None" = None) -> Guide:
+    """Every item of a form explained, for a filing on the day `on`; with a case also what it does there.
+
+    Without a case nothing is loaded that works on one.
+    """
+    filled = None if case is None else _filled(form, on, case)
     return Guide(tuple(guide.sheets(form, on, filled)), on)
 
 
-def road(on: date, case: Case | None = None) -> Guide:
+def _filled(form: str, on: date, case: "Case") -> "Sequence[FilledForm]":
+    from firstpaper.intake import standing  # noqa: PLC0415
+
+    return maker(form.partition("(")[0])(standing(case), on)
+
+
+def road(on: date, case: "Case | None" = None) -> Guide:
     """The road from the filing to the judgment, with the days of a case where one is given."""
+    from firstpaper.intake import standing  # noqa: PLC0415
+    from firstpaper.packet.views import road as road_view  # noqa: PLC0415
+
     return Guide((road_view.sheet(on, case and standing(case)),), on)

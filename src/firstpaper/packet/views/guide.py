@@ -11,7 +11,7 @@ from itertools import groupby
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, NoEditionError, edition_for, editions
-from firstpaper.forms.explained_case import Copy, copies_of
+from firstpaper.forms.explained_copies import Copy, copies_of
 from firstpaper.forms.explained_names import entries
 from firstpaper.forms.explanation import Explanation, Trap
 from firstpaper.forms.filled import FilledForm
