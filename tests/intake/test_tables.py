@@ -18,6 +18,7 @@ from firstpaper.intake.listing import listed, with_told, without_row
 from firstpaper.intake.loading import listing
 from firstpaper.intake.question import Question
 from firstpaper.intake.reading import read_answer
+from firstpaper.intake.row_names import ids
 from firstpaper.intake.tables import BEGINS, columns, facts_from_table, table_of, typed
 from tests.intake.small_bank import TODAY
 
@@ -268,6 +269,18 @@ def test_no_cell_runs_in_a_spreadsheet_that_parts_cells_at_a_semicolon(words: st
     cell = cells_of(table_of(case, "asset"))[1][2]
     assert not [part for part in cell.split(";") if part.lstrip(" ").startswith(("=", "+", "-", "@"))]
     assert read(table_of(case, "asset")).asset[0].words == words
+
+
+@pytest.mark.parametrize("words", ["0937", "12-4", "3/4", "2E5", "1.5", "'007", "10 000", "8:30"])
+def test_words_of_which_a_spreadsheet_makes_a_number_or_a_day_are_kept(words: str) -> None:
+    case = with_told(Case(), "asset.1.words", words)
+    assert cells_of(table_of(case, "asset"))[1][2] == f"'{words}"
+    assert read(table_of(case, "asset")).asset[0].words == words
+
+
+def test_a_mark_is_no_number_to_a_spreadsheet() -> None:
+    case = read("asset,words\n" + "".join(f",Thing {number}\n" for number in range(60)))
+    assert all(mark[0].isalpha() and mark[0] not in "eE" for mark in ids(case, "asset"))
 
 
 def test_a_formula_is_kept_as_the_words_it_is() -> None:

@@ -11,7 +11,8 @@ from firstpaper.cli.hints import to_type
 from firstpaper.cli.shelf import Date, Person, Shelved, Stage, Unread
 from firstpaper.cli.terminal import plain
 from firstpaper.counting import short_date, spell_date
-from firstpaper.intake.tables import BEGINS, harmless
+from firstpaper.intake.cells import harmless
+from firstpaper.intake.tables import BEGINS
 from firstpaper.law.deadline import Actor
 from firstpaper.law.measures.ending import Ending
 from firstpaper.locale import _, _n

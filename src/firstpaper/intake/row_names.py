@@ -22,7 +22,8 @@ NAMING: Mapping[str, tuple[str, ...]] = {
 }
 """The facts by which a row is known from the others of its group."""
 
-ID_LETTERS = 8
+ID_BEGINS, ID_LETTERS = "r", 7
+"""A mark begins with a letter of no number: of 01234567 or 12e45678 a spreadsheet would make another one."""
 
 
 def called(row: Any, group: str) -> dict[str, str]:
@@ -63,7 +64,8 @@ def ids(case: Case, group: str) -> list[str]:
     for row in case.fact(group):
         text = "|".join(f"{name}={words}" for name, words in called(row, group).items())
         seen[text] = seen.get(text, 0) + 1
-        marks.append(sha256(f"{group}|{text}|{seen[text]}".encode()).hexdigest()[:ID_LETTERS])
+        mark = sha256(f"{group}|{text}|{seen[text]}".encode()).hexdigest()
+        marks.append(ID_BEGINS + mark[:ID_LETTERS])
     return marks
 
 

@@ -6,9 +6,6 @@ taken out. Each other column is named for a fact. A cell holds what would be typ
 cell says nothing. A row without number and id is the one that is called the same, or a new one. Days are
 written with the year first. A spreadsheet may turn them round; what order it put them in is taken from the
 days above 12, and where none shows it, is asked about.
-
-A cell that a spreadsheet would run as a formula gets an apostrophe in front on the way out, which is taken
-off again on the way in. Some spreadsheets part cells at a semicolon, so what follows one is treated alike.
 """
 
 import csv
@@ -22,6 +19,7 @@ from typing import Any, NamedTuple
 from firstpaper.counting.dates import month_name
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.schedule import Contribution
+from firstpaper.intake.cells import harmless, plain, steady
 from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.entering import MOST_BYTES, Problem
 from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, place_of
@@ -45,9 +43,14 @@ PARTS = (",", ";", "\t")
 _MONTH_AND_TWO = re.compile(r"[^\W\d_]{3,4}\.?[- ]\d{1,2}|\d{1,2}[- ][^\W\d_]{3,4}\.?")
 """What a spreadsheet makes of a month and a year: Apr-12 for April 2012, or for April 12."""
 
-_FORMULA = r"'*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]"
-_TO_GUARD = re.compile(rf"(^|;[^\S\t\r\n]*)(?={_FORMULA})")
-_GUARDED = re.compile(rf"(^|;[^\S\t\r\n]*)'(?={_FORMULA})")
+_NUMBERS = (
+    AnswerKind.DATE,
+    AnswerKind.MONEY,
+    AnswerKind.NUMBER,
+    AnswerKind.PERCENT,
+    AnswerKind.QUANTITY,
+)
+"""The kinds of answer that a spreadsheet may take for what they are."""
 
 
 class _Cell(NamedTuple):
@@ -67,7 +70,11 @@ def columns(group: str) -> tuple[str, ...]:
 
 def amounts(group: str) -> tuple[str, ...]:
     """The names of the columns that hold amounts of money."""
-    return tuple(name for name in columns(group) if place_of(f"{group}.*.{name}").kind is AnswerKind.MONEY)
+    return tuple(name for name in columns(group) if _kind(group, name) is AnswerKind.MONEY)
+
+
+def _kind(group: str, name: str) -> AnswerKind:
+    return place_of(f"{group}.*.{name}").kind
 
 
 def table_of(case: Case, group: str) -> str:
@@ -76,8 +83,11 @@ def table_of(case: Case, group: str) -> str:
     writer = csv.writer(text, lineterminator="\r\n")
     first, *rest = rows_of(case, group)
     writer.writerow(first)
+    texts = {name for name in columns(group) if _kind(group, name) not in _NUMBERS}
     for cells in rest:
-        writer.writerow(map(harmless, cells))
+        writer.writerow(
+            harmless(steady(cell) if name in texts else cell) for name, cell in zip(first, cells, strict=True)
+        )
     return BEGINS + text.getvalue()
 
 
@@ -158,7 +168,7 @@ class _Table:
                 self._row(row, number, cells)
 
     def _heading(self, cells: Sequence[str]) -> None:
-        names = [cell.strip().lower() for cell in cells]
+        names = [cell.removeprefix(BEGINS).strip().lower() for cell in cells]
         while names and not names[-1]:
             names.pop()
         if not names or names[0] not in GROUPS:
@@ -208,7 +218,7 @@ class _Table:
 
     def _called(self, cells: Sequence[str]) -> dict[str, str]:
         """What the row tells of that by which a thing is known."""
-        texts = {name: _as_typed(self._cell_named(cells, name)) for name in NAMING[self._group]}
+        texts = {name: plain(self._cell_named(cells, name)) for name in NAMING[self._group]}
         return told_names(texts, self._group, self._today)
 
     def _cell_named(self, cells: Sequence[str], name: str) -> str:
@@ -241,7 +251,7 @@ class _Table:
             self._problem(cell.row, cell.column, _cut_short())
             return
         try:
-            text = one_reading(asked.kind, _as_typed(cell.text), self._order)
+            text = one_reading(asked.kind, plain(cell.text), self._order)
             self.case = put(self.case, key, read_answer(asked, text, self._today, written=True))
         except AnswerRefused as refused:
             self._problem(cell.row, cell.column, refused.message)
@@ -283,15 +293,6 @@ def _number(cell: str) -> int | None:
 
 def _keys(group: str, number: int) -> tuple[str, ...]:
     return tuple(in_row(f"{group}.*.{name}", number) for name in columns(group))
-
-
-def harmless(cell: str) -> str:
-    """A cell that no spreadsheet runs as a formula."""
-    return _TO_GUARD.sub(r"\1'", cell)
-
-
-def _as_typed(cell: str) -> str:
-    return _GUARDED.sub(r"\1", cell)
 
 
 # --- a fact as it would be typed ------------------------------------------------------------------------

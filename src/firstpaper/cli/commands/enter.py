@@ -218,11 +218,7 @@ class Entry:
         before = load(path, self.passphrases.tries(path)).case if there else Case.nothing()
         read, case = self._after(before, new=not there)
         found = _differences(before, case)
-        head = _n(
-            "{count} answer would change. Nothing was saved.",
-            "{count} answers would change. Nothing was saved.",
-            len(found),
-        ).format(count=len(found))
+        head = _would_change(len(found))
         return Result(
             data=_data(case, read, found), text="\n".join([head, *difference_lines(found)]), line=head
         )
@@ -316,6 +312,16 @@ def _line(found: "Sequence[Difference]") -> str:
         *([_n("{count} new answer", "{count} new answers", new).format(count=new)] if new else []),
     ]
     return "; ".join(parts) or _("nothing changed")
+
+
+def _would_change(count: int) -> str:
+    if not count:
+        return _("Nothing would change, and nothing was saved.")
+    return _n(
+        "{count} answer would change. Nothing was saved.",
+        "{count} answers would change. Nothing was saved.",
+        count,
+    ).format(count=count)
 
 
 def _data(case: "Case", read: "Case", found: "Sequence[Difference]") -> dict[str, object]:
