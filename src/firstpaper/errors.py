@@ -12,7 +12,7 @@ from inspect import cleandoc
 from shlex import quote
 from typing import ClassVar
 
-from firstpaper.locale import _
+from firstpaper.locale import _, paragraphs
 
 _PLAIN_ON_WINDOWS = re.compile(r"[\w@%+=:,./\\~-]+")
 
@@ -40,14 +40,13 @@ class UserError(Exception):
     @property
     def message(self) -> str:
         """The message in the reader's language, with the details filled in, a line for each paragraph."""
-        words = _(cleandoc(type(self).__doc__ or self.code))
-        paragraphs = (" ".join(paragraph.split()) for paragraph in words.split("\n\n"))
-        return "\n\n".join(map(self._filled, paragraphs))
+        words = cleandoc(type(self).__doc__ or self.code)
+        return "\n\n".join(map(self._filled, paragraphs(words)))
 
     def _filled(self, paragraph: str) -> str:
         """The paragraph with its details; where it is a command to type, as a shell takes them."""
         if not paragraph.startswith("firstpaper "):
-            return paragraph.format(**self.details)
+            return _(paragraph).format(**self.details)
         return paragraph.format(**{name: quoted(str(value)) for name, value in self.details.items()})
 
     def __str__(self) -> str:

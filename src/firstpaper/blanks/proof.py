@@ -52,7 +52,7 @@ def _over(data: bytes, name: str, one: Map) -> bytes:
     for page_number, page in enumerate(opened(data, name).pages, 1):
         wide, high = float(page.mediabox.width), float(page.mediabox.height)
         canvas.setPageSize((high, wide) if int(page.rotation or 0) % 180 else (wide, high))
-        _say(canvas, (20, 12), _LEGEND, "Helvetica-Bold", 8)
+        _say(canvas, (20, 12), _legend(), "Helvetica-Bold", 8)
         for number, line in numbered:
             if line.page == page_number:
                 _draw(canvas, number, line, _told(line, ours))
@@ -62,9 +62,12 @@ def _over(data: bytes, name: str, one: Map) -> bytes:
     return out.getvalue()
 
 
-_LEGEND = _(
-    "PROOF, not for filing. Full frame: sure. Dashed frame and “?”: look closely. Crossed: takes nothing."
-)
+def _legend() -> str:
+    return _(
+        "PROOF, not for filing. Full frame: sure. Dashed frame and “?”: look closely. Crossed: takes nothing."
+    )
+
+
 ROWS, HIGH = 62, 11.2
 
 

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from firstpaper.errors import UserError
+from firstpaper.locale import _
 
 PACKAGE = Path(__file__).parents[1]
 
@@ -37,4 +38,4 @@ def households() -> dict[str, Path]:
 def about(path: Path) -> str:
     """What a household is there to show: the remark in the first line of its file."""
     with path.open(encoding="utf-8") as file:
-        return file.readline().removeprefix("#").strip()
+        return _(file.readline().removeprefix("#").strip())

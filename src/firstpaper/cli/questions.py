@@ -115,8 +115,8 @@ def _choices(asked: Asked) -> Iterator[str]:
 def _hints(asked: Asked) -> Iterator[str]:
     if asked.hint:
         yield asked.hint
-    if asked.question.examples:
-        yield _("For example: {examples}").format(examples="; ".join(asked.question.examples))
+    if asked.examples:
+        yield _("For example: {examples}").format(examples="; ".join(asked.examples))
 
 
 def _how_to_answer(asked: Asked) -> Iterator[str]:

@@ -6,63 +6,65 @@ computers would print two different packets. Names and word order come from the 
 
 from datetime import date
 
-from firstpaper.locale import _
+from firstpaper.locale import _, _c
 
-_SHORT_MONTHS = (
-    lambda: _("Jan"),
-    lambda: _("Feb"),
-    lambda: _("Mar"),
-    lambda: _("Apr"),
+_MONTHS = (
+    lambda: _("January"),
+    lambda: _("February"),
+    lambda: _("March"),
+    lambda: _("April"),
     lambda: _("May"),
-    lambda: _("Jun"),
-    lambda: _("Jul"),
-    lambda: _("Aug"),
-    lambda: _("Sep"),
-    lambda: _("Oct"),
-    lambda: _("Nov"),
-    lambda: _("Dec"),
+    lambda: _("June"),
+    lambda: _("July"),
+    lambda: _("August"),
+    lambda: _("September"),
+    lambda: _("October"),
+    lambda: _("November"),
+    lambda: _("December"),
 )
 """Looked up one at a time: a list of dates asks for thousands of them."""
+_SHORT_MONTHS = (
+    lambda: _c("short", "Jan"),
+    lambda: _c("short", "Feb"),
+    lambda: _c("short", "Mar"),
+    lambda: _c("short", "Apr"),
+    lambda: _c("short", "May"),
+    lambda: _c("short", "Jun"),
+    lambda: _c("short", "Jul"),
+    lambda: _c("short", "Aug"),
+    lambda: _c("short", "Sep"),
+    lambda: _c("short", "Oct"),
+    lambda: _c("short", "Nov"),
+    lambda: _c("short", "Dec"),
+)
+_WEEKDAYS = (
+    lambda: _("Monday"),
+    lambda: _("Tuesday"),
+    lambda: _("Wednesday"),
+    lambda: _("Thursday"),
+    lambda: _("Friday"),
+    lambda: _("Saturday"),
+    lambda: _("Sunday"),
+)
 _SHORT_WEEKDAYS = (
-    lambda: _("Mon"),
-    lambda: _("Tue"),
-    lambda: _("Wed"),
-    lambda: _("Thu"),
-    lambda: _("Fri"),
-    lambda: _("Sat"),
-    lambda: _("Sun"),
+    lambda: _c("short", "Mon"),
+    lambda: _c("short", "Tue"),
+    lambda: _c("short", "Wed"),
+    lambda: _c("short", "Thu"),
+    lambda: _c("short", "Fri"),
+    lambda: _c("short", "Sat"),
+    lambda: _c("short", "Sun"),
 )
 
 
 def weekday_name(day: date) -> str:
     """The full weekday name, as in "Thursday"."""
-    return (
-        _("Monday"),
-        _("Tuesday"),
-        _("Wednesday"),
-        _("Thursday"),
-        _("Friday"),
-        _("Saturday"),
-        _("Sunday"),
-    )[day.weekday()]
+    return _WEEKDAYS[day.weekday()]()
 
 
 def month_name(day: date) -> str:
     """The full month name, as in "November"."""
-    return (
-        _("January"),
-        _("February"),
-        _("March"),
-        _("April"),
-        _("May"),
-        _("June"),
-        _("July"),
-        _("August"),
-        _("September"),
-        _("October"),
-        _("November"),
-        _("December"),
-    )[day.month - 1]
+    return _MONTHS[day.month - 1]()
 
 
 def spell_date(day: date) -> str:
@@ -74,7 +76,7 @@ def spell_date(day: date) -> str:
 
 def short_date(day: date) -> str:
     """The date in short words, as in "Thu, Nov 26, 2026"."""
-    return _("{weekday}, {month} {day}, {year}").format(
+    return _c("short", "{weekday}, {month} {day}, {year}").format(
         weekday=_short_weekday(day), month=short_month(day), day=day.day, year=day.year
     )
 

@@ -66,6 +66,11 @@ class Asked:
         return self._say(self.question.short) if self.question.short else self.ask
 
     @property
+    def examples(self) -> tuple[str, ...]:
+        """Answers as one may type them."""
+        return tuple(map(self._say, self.question.examples))
+
+    @property
     def none(self) -> str | None:
         """The words for "nothing", where nothing is an answer."""
         return self._say(self.question.none) if self.question.none else None

@@ -86,7 +86,7 @@ def _values(asked: Asked) -> Iterator[tuple[str, str]]:
 
 def _example(asked: Asked) -> str:
     """A value that could stand at the question, as it is written in the file."""
-    examples = [year_first(one, DayOrder.MONTH_FIRST) for one in asked.question.examples]
+    examples = [year_first(one, DayOrder.MONTH_FIRST) for one in asked.examples]
     if asked.kind is AnswerKind.YES_NO:
         return "yes"
     if asked.kind is AnswerKind.SEVERAL:

@@ -17,7 +17,7 @@ from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Finding, Found, Outcome, Weight, safety_first
 from firstpaper.law.measures.record import judged_on
 from firstpaper.law.source import Cited, cited
-from firstpaper.locale import _
+from firstpaper.locale import _, by_paragraph
 
 Check = Callable[[Case, date], Found | Sequence[Found] | None]
 
@@ -61,8 +61,7 @@ class Rule:
     @property
     def page(self) -> str:
         """The rule explained, in plain words: paragraphs, each on one line, with an empty line between."""
-        paragraphs = _(cleandoc(self.check.__doc__ or "")).split("\n\n")
-        return "\n\n".join(" ".join(paragraph.split()) for paragraph in paragraphs)
+        return by_paragraph(cleandoc(self.check.__doc__ or ""))
 
     @property
     def statement(self) -> str:

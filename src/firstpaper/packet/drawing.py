@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 
-from firstpaper.locale import language
+from firstpaper.locale import tag
 from firstpaper.packet.pictures.drawing import drawings_of
 from firstpaper.packet.pictures.shapes import FONT_SIZE, Drawing
 from firstpaper.packet.pictures.share_bars import drawn_shares
@@ -28,7 +28,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
         )
         for sheet in sheets
     ]
-    return draw(sources, title=title, lang=language(), on=on)
+    return draw(sources, title=title, lang=tag(), on=on)
 
 
 def pictures(sheet: Sheet) -> Mapping[str, Sequence[Drawing]]:

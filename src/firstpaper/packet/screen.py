@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from html import escape
 
-from firstpaper.locale import _, language
+from firstpaper.locale import _, tag
 from firstpaper.packet.drawing import pictures
 from firstpaper.packet.pictures.shapes import Drawing
 from firstpaper.packet.pictures.svg import svg
@@ -31,7 +31,7 @@ def screen(title: str, sheets: Iterable[Sheet]) -> str:
         }
         for number, sheet in enumerate(sheets, start=1)
     ]
-    return render("screen.html", {"title": title, "language": language(), "sheets": shown})
+    return render("screen.html", {"title": title, "language": tag(), "sheets": shown})
 
 
 def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:

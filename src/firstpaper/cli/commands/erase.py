@@ -48,12 +48,13 @@ def _erase(terminal: Terminal, path: Path, yes: bool) -> Result:
     removed = [one for one in found if one not in left]
     return Result(
         data={"removed": list(map(str, removed)), "left": list(map(str, left))},
-        text="\n\n".join([*_named(_("Removed:"), removed), *_named(_LEFT, left), no_promise()]),
+        text="\n\n".join([*_named(_("Removed:"), removed), *_named(_left(), left), no_promise()]),
         exit=Exit.STOPS if left else Exit.FINE,
     )
 
 
-_LEFT = _("These could not be removed. Close the programs that have them open, and try again:")
+def _left() -> str:
+    return _("These could not be removed. Close the programs that have them open, and try again:")
 
 
 def _confirmed(terminal: Terminal, found: Sequence[Path]) -> bool:

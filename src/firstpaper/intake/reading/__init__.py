@@ -95,7 +95,7 @@ def read_answer(asked: Asked, text: str, today: date, *, written: bool = False) 
 
 def _with_examples(asked: Asked, message: str) -> str:
     """What was wrong, with an answer that the question itself shows."""
-    examples = "; ".join(asked.question.examples)
+    examples = "; ".join(asked.examples)
     return f"{message} {_('For example: {examples}').format(examples=examples)}" if examples else message
 
 

@@ -1,0 +1,44 @@
+"""The message catalogs: a folder a language, with its parts as `.po` files.
+
+A wheel carries them compiled, as `firstpaper.mo`, and only those that are whole. A checkout has the parts
+alone; they are put together in memory, where they are needed.
+"""
+
+from functools import cache
+from gettext import GNUTranslations, NullTranslations
+from io import BytesIO
+from pathlib import Path
+
+from firstpaper.locale.po import compiled, is_whole, messages
+
+ENGLISH = "en"
+FOLDER = Path(__file__).parent
+_COMPILED = "firstpaper.mo"
+
+
+@cache
+def catalog(language: str) -> NullTranslations:
+    """The messages of a language. Without a catalog the English words in the code are spoken."""
+    whole = FOLDER / language / _COMPILED
+    if language.isalpha() and whole.is_file():
+        return GNUTranslations(BytesIO(whole.read_bytes()))
+    parts = catalog_parts(language)
+    return GNUTranslations(BytesIO(compiled(messages(parts)))) if parts else NullTranslations()
+
+
+def catalog_parts(language: str) -> tuple[Path, ...]:
+    """The `.po` files of a language in a checkout."""
+    return tuple(sorted((FOLDER / language).rglob("*.po"))) if language.isalpha() else ()
+
+
+@cache
+def offered() -> tuple[str, ...]:
+    """The languages a person may choose: English, and each whose catalog has no hole."""
+    return (ENGLISH, *sorted(folder.name for folder in FOLDER.iterdir() if _is_whole(folder)))
+
+
+def _is_whole(folder: Path) -> bool:
+    if (folder / _COMPILED).is_file():
+        return True
+    parts = catalog_parts(folder.name)
+    return bool(parts) and is_whole(messages(parts))
