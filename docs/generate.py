@@ -22,6 +22,7 @@ from firstpaper.cli.recording import detail_names
 from firstpaper.cli.result import Exit
 from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from firstpaper.data_files import read_file
+from firstpaper.former_names import former_names
 from firstpaper.forms.edition import editions
 from firstpaper.forms.explained_names import entries, forms_explained
 from firstpaper.forms.explanation import FIGURE, Explanation
@@ -391,6 +392,21 @@ def event_page() -> Lines:
             yield from (f"  - `{choice.value}`: {choice.words}" for choice in question.choices)
 
 
+def names_page() -> Lines:
+    """The names that were given up, and what they are called now."""
+    yield "# Former names"
+    yield ""
+    yield "A name that was given up stays good: on the command line, in a file of facts, in a table and in a"
+    yield "case file. Where JSON gives the name of today, `formerly` lists those it had before."
+    for kind, names in former_names().items():
+        yield ""
+        yield f"## {kind.value.capitalize()}"
+        yield ""
+        yield from (f"- `{old}`: now `{new}`" for old, new in names.items())
+        if not names:
+            yield "None was given up so far."
+
+
 def json_page() -> Lines:
     """What every command prints with --json, as JSON Schema."""
     yield "# JSON"
@@ -453,6 +469,7 @@ PAGES: dict[str, Callable[[], Lines]] = {
     "items.md": items,
     "events.md": event_page,
     "json.md": json_page,
+    "former-names.md": names_page,
     "line-by-line.md": line_by_line,
 }
 

@@ -14,8 +14,9 @@ from firstpaper import __version__
 from firstpaper.casefile.errors import CaseFileDamaged, CaseFileTooNew
 from firstpaper.casefile.reading import MARK, content_of
 from firstpaper.casefile.saving import save
-from firstpaper.casefile.upgrades import SCHEMA, upgraded
+from firstpaper.casefile.upgrades import SCHEMA, renamed, upgraded
 from firstpaper.facts import Case
+from firstpaper.intake.kinds import key_now
 from firstpaper.locale import _
 
 DEEPEST = 12
@@ -77,7 +78,7 @@ class CaseFile:
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
-            return cls(Case.told(document["facts"]), _passed(document), _mark(document), _last(document))
+            return cls(_case(document["facts"]), _passed(document), _mark(document), _last(document))
         except ValidationError as error:
             keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
             reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
@@ -141,6 +142,15 @@ def _is_bounded(document: dict[str, Any]) -> bool:
     return not level and values <= MOST_VALUES
 
 
+def _case(told: dict[str, Any]) -> Case:
+    try:
+        return Case.told(told)
+    except ValidationError:
+        if not renamed(told):
+            raise
+        return Case.told(told)
+
+
 def _schema(path: Path, document: dict[str, Any]) -> int:
     mark = document.get(MARK)
     mark = mark if isinstance(mark, dict) else {}
@@ -156,7 +166,8 @@ def _passed(document: dict[str, Any]) -> tuple[str, ...]:
     passed = document.get("passed", [])
     if not isinstance(passed, list):
         raise TypeError
-    return tuple(key for key in passed if isinstance(key, str) and _known(key))
+    now = (key if _known(key) else key_now(key) for key in passed if isinstance(key, str))
+    return tuple(key for key in now if _known(key))
 
 
 def _last(document: dict[str, Any]) -> str:

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.cli.hints import command
 from firstpaper.counting import days_after, short_date, spell_date
 from firstpaper.facts import Case, Day
+from firstpaper.former_names import Named, formerly
 from firstpaper.intake import Asked, Topic, echo
 from firstpaper.intake.events import event, events, happened_already, in_short, recorded
 from firstpaper.law.agenda import Agenda, Entry, Later, State
@@ -214,7 +215,8 @@ def events_data(case: Case) -> list[dict[str, object]]:
     for topic in events().topics:
         facts = {one.key: _plain(told[one.key]) for one in happened_already(topic, case)}
         if facts:
-            found.append({"event": topic.name, "title": _(topic.title), "facts": facts})
+            before = list(formerly(Named.EVENT, topic.name))
+            found.append({"event": topic.name, "formerly": before, "title": _(topic.title), "facts": facts})
     return found
 
 
@@ -232,6 +234,7 @@ def deadline_data(deadline: Deadline) -> dict[str, object]:
     """The days, the counting and the authority of one date."""
     return {
         "key": deadline.key,
+        "formerly": list(deadline.formerly),
         "part": deadline.dated.part or None,
         "title": deadline.title,
         "meaning": deadline.meaning,

@@ -10,6 +10,7 @@ from firstpaper.cli.hints import command
 from firstpaper.cli.law_words import law_words, source_data
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
+from firstpaper.former_names import Named, formerly
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
 from firstpaper.forms.explained_names import entries_fed_by
 from firstpaper.intake import Asked, asking, echo
@@ -45,6 +46,7 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
     return {
         "kind": "question",
         "key": asked.key,
+        "formerly": list(formerly(Named.FACT, asked.question.key)),
         "ask": asked.ask,
         "why": asked.why,
         "rules": [{"id": rule.id, "title": _(rule.title)} for rule in _rules(feeds.rules)],
@@ -74,6 +76,7 @@ def rule_data(rule: Rule) -> dict[str, object]:
     return {
         "kind": "rule",
         "id": rule.id,
+        "formerly": list(formerly(Named.RULE, rule.id)),
         "title": _(rule.title),
         "statement": rule.statement,
         "page": rule.page,

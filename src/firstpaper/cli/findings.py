@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
 from firstpaper.cli.hints import command
+from firstpaper.former_names import Named, formerly
 from firstpaper.law.finding import Finding, Weight, safety_first
 from firstpaper.locale import _
 
@@ -76,6 +77,7 @@ def finding_data(one: Finding) -> dict[str, object]:
     """One finding for programs."""
     return {
         "id": one.id,
+        "formerly": list(formerly(Named.RULE, one.id)),
         "title": one.title,
         "outcome": one.outcome,
         "weight": one.weight,

@@ -7,6 +7,7 @@ from firstpaper.cli.suggesting import closest
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerRefused, Asked, asked, put, read_answer
+from firstpaper.intake.kinds import key_now
 from firstpaper.intake.reading.day_order import one_reading
 
 
@@ -37,6 +38,7 @@ def with_answers(case: Case, given: Sequence[str], today: date) -> Case:
 
 
 def _applying(case: Case, name: str) -> Asked:
+    name = key_now(name)
     now = {one.key: one for one in asked(case)}
     if name not in now:
         raise NoSuchAnswer(what=name or "-", close=closest(name, list(now)))

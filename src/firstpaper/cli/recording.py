@@ -15,6 +15,7 @@ from firstpaper.cli.telling import Matter
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
+from firstpaper.former_names import Named, formerly
 from firstpaper.intake import (
     AnswerKind,
     AnswerRefused,
@@ -181,7 +182,9 @@ def asked_of(topic: Topic, case: Case) -> tuple[Asked, ...]:
 
 def name_in(given: Collection[str], one: Asked, topic: Topic, case: Case) -> str:
     """The name among those given that means this detail of the event; empty where none does."""
-    meant = [one.key, *detail_names(one.key, topic), *([THE_DAY] if _is_the_day(one, case) else [])]
+    keys = (one.key, *formerly(Named.FACT, one.key))
+    names = [name for key in keys for name in (key, *detail_names(key, topic))]
+    meant = [*names, *([THE_DAY] if _is_the_day(one, case) else [])]
     return next((name for name in meant if name in given), "")
 
 

@@ -10,6 +10,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, ConfigDict, Field, RootModel
 
 Keys = Annotated[list[str], Field(description="Keys of answers, such as petitioner.name.")]
+Formerly = Annotated[list[str], Field(description="Names that it had before; they stay good.")]
 Day = Annotated[date, Field(description="The day that was worked for: the one after --on, or today.")]
 MaybePath = Annotated[str | None, Field(description="The file that was written; null where none was.")]
 Number = Annotated[int, Field(ge=0)]
@@ -50,6 +51,7 @@ class Finding(Shape):
     """What one rule found."""
 
     id: str = Field(description="The rule.")
+    formerly: Formerly
     title: str
     outcome: str
     weight: str
@@ -99,6 +101,7 @@ class Deadline(Shape):
     """One date of a case: `target` as counted, `rolled` where a closed court moves it."""
 
     key: str
+    formerly: Formerly
     part: str | None
     title: str
     meaning: str
@@ -130,6 +133,7 @@ class Event(Shape):
     """One event that was recorded."""
 
     event: str
+    formerly: Formerly
     title: str
     facts: dict[str, Any]
 
@@ -525,6 +529,7 @@ class RulePage(Shape):
 
     kind: Literal["rule"]
     id: str
+    formerly: Formerly
     title: str
     statement: str
     page: str
@@ -558,6 +563,7 @@ class QuestionPage(Shape):
 
     kind: Literal["question"]
     key: str
+    formerly: Formerly
     ask: str
     why: str
     rules: list[NamedRule]

@@ -18,7 +18,7 @@ from pydantic import ValidationError
 from firstpaper.facts import Case, known
 from firstpaper.facts.case import row_model
 from firstpaper.facts.model import Facts
-from firstpaper.intake.kinds import AnswerKind, in_row, is_key, places, row_of
+from firstpaper.intake.kinds import AnswerKind, in_row, is_key, key_now, places, row_of
 from firstpaper.intake.loading import bank, bank_for
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -192,10 +192,14 @@ def asked(case: Case) -> Iterator[Asked]:
 
 
 def asking(key: str, case: Case) -> Asked | None:
-    """The question for the fact at `key`, whether or not it applies now; None where nothing asks it."""
+    """The question for the fact at `key`, whether or not it applies now; None where nothing asks it.
+
+    A key that was given up finds the question of today.
+    """
     found = bank_for(key).find(key)
     if found is None:
-        return None
+        now = key_now(key)
+        return None if now == key else asking(now, case)
     topic, question = found
     row = row_of(key)
     return Asked(question, key, topic, row.number if row else None, case)

@@ -28,7 +28,7 @@ from firstpaper.intake.entering_words import (
     what_to_write,
     yaml_message,
 )
-from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, told_places
+from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, key_now, told_places
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.addresses import state_or_country
@@ -179,6 +179,7 @@ class _FactFile:
             self.case = put(self.case, HOW_MANY, listed)
 
     def _at(self, key: str, name: Scalar, node: Node) -> None:
+        key = key_now(key)
         if is_key(key):
             self._fact(key, name, node)
         elif key in ROWS and isinstance(node, Listed):

@@ -12,6 +12,7 @@ from typing import Any
 
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.record import Closure
+from firstpaper.former_names import Named, called_now
 from firstpaper.intake.engine import Asked, with_value
 from firstpaper.intake.kinds import AnswerKind, recorded_places
 from firstpaper.intake.loading import Bank
@@ -52,8 +53,9 @@ def events() -> Bank:
 
 
 def event(name: str) -> Topic | None:
-    """The event of that name."""
-    return next((topic for topic in events().topics if topic.name == name), None)
+    """The event of that name, or of one that it had before."""
+    named = {topic.name: topic for topic in events().topics}
+    return named.get(name) or named.get(called_now(Named.EVENT, name))
 
 
 def told_with(topic: Topic) -> tuple[Topic, ...]:

@@ -18,6 +18,7 @@ from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution, Debt, Months, Schedule, Shares
 from firstpaper.facts.text import Paragraph
 from firstpaper.facts.uccjea import Person
+from firstpaper.former_names import Named, called_now
 
 ROWS: Mapping[str, int] = {"child": MOST_CHILDREN, "asset": MOST_LISTED, "debt": MOST_LISTED}
 """The groups of facts that come in numbered rows, and how many rows each can have."""
@@ -84,6 +85,14 @@ def general(key: str) -> str:
 def in_row(key: str, number: int | None) -> str:
     """The key of one row's fact: ``child.2.name`` for ``child.*.name``; any other key unchanged."""
     return key if number is None else key.replace("*", str(number))
+
+
+def key_now(key: str) -> str:
+    """The key by which the fact goes now: the key itself, unless it was given up."""
+    if is_key(key):
+        return key
+    row = row_of(key)
+    return in_row(called_now(Named.FACT, general(key)), row.number if row else None)
 
 
 def is_key(key: str) -> bool:

@@ -22,7 +22,7 @@ from firstpaper.facts.schedule import Contribution
 from firstpaper.intake.cells import harmless, plain, steady
 from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.entering import MOST_BYTES, Problem
-from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, place_of
+from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, key_now, place_of
 from firstpaper.intake.listing import GROUPS, all_about
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.contributions import spell_contribution
@@ -169,6 +169,7 @@ class _Table:
 
     def _heading(self, cells: Sequence[str]) -> None:
         names = [cell.removeprefix(BEGINS).strip().lower() for cell in cells]
+        names[1:] = [_column_now(name, names[0]) for name in names[1:]]
         while names and not names[-1]:
             names.pop()
         if not names or names[0] not in GROUPS:
@@ -378,6 +379,10 @@ def _not_a_table() -> str:
         "The table cannot be read from here on. Look for a quote that is not closed. In a spreadsheet, save "
         "it again as CSV UTF-8."
     )
+
+
+def _column_now(name: str, group: str) -> str:
+    return key_now(f"{group}.1.{name}").removeprefix(f"{group}.1.") if name else name
 
 
 def _unknown(name: str, group: str) -> str:

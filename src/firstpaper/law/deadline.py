@@ -10,6 +10,7 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case
+from firstpaper.former_names import Named, formerly
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures.due import Due
@@ -154,7 +155,17 @@ class Deadline:
     @property
     def id(self) -> str:
         """Its name within the case, also where there are several of a kind."""
-        return f"{self.key} {self.dated.part}".strip()
+        return self._id(self.key)
+
+    @property
+    def first_id(self) -> str:
+        """The name within the case that it began with, by which a calendar knows it."""
+        return self._id((*self.formerly, self.key)[0])
+
+    @property
+    def formerly(self) -> tuple[str, ...]:
+        """What its kind was called before."""
+        return formerly(Named.DATE, self.key)
 
     @property
     def rule(self) -> str:
@@ -219,6 +230,9 @@ class Deadline:
     def certainty(self) -> Certainty:
         """How sure the day is: as sure as its rule, unless this case or this date is less so."""
         return self.dated.certainty or self.kind.certainty or self.kind.explained.certainty
+
+    def _id(self, key: str) -> str:
+        return f"{key} {self.dated.part}".strip()
 
     def _of(self, title: str) -> str:
         """The title, with what it is about where a case can have several of its kind."""

@@ -13,6 +13,7 @@ from inspect import cleandoc
 from pathlib import Path
 
 from firstpaper.facts import Case
+from firstpaper.former_names import Named, called_now
 from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Finding, Found, Outcome, Weight, safety_first
 from firstpaper.law.measures.record import judged_on
@@ -184,22 +185,30 @@ def findings(
 
 
 def is_rule(identity: str) -> bool:
-    """Whether there is a rule of that id."""
+    """Whether there is a rule of that id, as it is called now."""
     return identity in _DECLARED or _ROOT.joinpath(*identity.split(".")).with_suffix(".py").is_file()
 
 
+def named_rule(name: str) -> Rule | None:
+    """The rule of that id, or of one that it had before; None where there is none."""
+    return all_rules().get(name) or all_rules().get(called_now(Named.RULE, name))
+
+
 def rule_called(identity: str) -> Rule:
-    """The rule of that id; only its own file is loaded.
+    """The rule of that id, or of one that it had before; only its own file is loaded.
 
     Raises ModuleNotFoundError where there is none.
     """
+    if not is_rule(identity):
+        identity = called_now(Named.RULE, identity)
     if identity not in _DECLARED:
         _load(identity)
     return _DECLARED[identity]
 
 
 def _called(ids: Iterable[str]) -> Iterator[Rule]:
-    return (rule_called(identity) for identity in ids if is_rule(identity))
+    now = (one if is_rule(one) else called_now(Named.RULE, one) for one in ids)
+    return (rule_called(identity) for identity in now if is_rule(identity))
 
 
 def _load(identity: str) -> None:

@@ -56,7 +56,7 @@ def _event(one: Entry, on: date, calendar_id: str, plain_titles: bool, label: st
     title = _plain_title() if plain_titles else _title(one)
     title = f"{label}: {title}" if label else title
     yield "BEGIN:VEVENT"
-    yield f"UID:{_uid(calendar_id, one.deadline.id)}"
+    yield f"UID:{_uid(calendar_id, one.deadline.first_id)}"
     yield f"DTSTAMP:{on:%Y%m%d}T000000Z"
     yield f"SEQUENCE:{max(0, (on - FIRST_DAY_COUNTED).days)}"
     yield f"DTSTART;VALUE=DATE:{day:%Y%m%d}"

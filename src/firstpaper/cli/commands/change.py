@@ -115,17 +115,18 @@ class Changes:
 def _names_an_answer(word: str) -> bool:
     """Whether a word that stands first is an answer and not a case file."""
     from firstpaper.intake import bank
-    from firstpaper.intake.kinds import is_key
+    from firstpaper.intake.kinds import is_key, key_now
 
-    name = word.strip().lower()
+    name = key_now(word.strip().lower())
     return "=" in word or is_key(name) or any(topic.name == name for topic in bank().topics)
 
 
 def _keys(opened: "OpenCase", word: str) -> list[str]:
     """The questions meant by a key or by the name of a topic, as far as they apply now."""
     from firstpaper.intake import asked
+    from firstpaper.intake.kinds import key_now
 
-    name = word.strip().lower()
+    name = key_now(word.strip().lower())
     keys = [one.key for one in asked(opened.case) if name in (one.key, one.topic.name)]
     if not keys:
         raise NothingToChange(what=name, close=_close(opened.case, name), path=opened.path)

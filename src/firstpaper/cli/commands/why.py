@@ -107,9 +107,9 @@ def _has_a_page_of_its_own(name: str) -> bool:
         return False
     from firstpaper.facts import Case
     from firstpaper.intake import asking
-    from firstpaper.law.register import all_rules
+    from firstpaper.law.register import named_rule
 
-    return name in all_rules() or asking(name, Case.nothing()) is not None
+    return named_rule(name) is not None or asking(name, Case.nothing()) is not None
 
 
 def _of_rule_or_question(name: str, path: Path | None, day: date, passphrases: Passphrases) -> Result:
@@ -117,19 +117,19 @@ def _of_rule_or_question(name: str, path: Path | None, day: date, passphrases: P
     from firstpaper.cli.opening import case_at
     from firstpaper.facts import Case
     from firstpaper.intake import asking
-    from firstpaper.law.register import all_rules
+    from firstpaper.law.register import named_rule
 
-    rule = all_rules().get(name)
+    rule = named_rule(name)
     if rule is None and asking(name, Case.nothing()) is None:
         raise NoSuchPage(id=name, close=_close(name))
     case = case_at(path, passphrases) if path else None
     if rule:
         data, text = rule_data(rule), rule_page(rule)
-        return _with_findings(data, text, name, case, day) if case else Result(data=data, text=text)
+        return _with_findings(data, text, rule.id, case, day) if case else Result(data=data, text=text)
     asked = asking(name, case or Case.nothing())
     assert asked
     data, page = question_data(asked, day), question_page(asked, day)
-    return Result(data=data, text="\n\n".join([asked.ask, *_answer(name, case), page]))
+    return Result(data=data, text="\n\n".join([asked.ask, *_answer(asked.key, case), page]))
 
 
 def _with_findings(data: dict[str, object], page: str, name: str, case: "Case", day: date) -> Result:
@@ -146,12 +146,12 @@ def _with_findings(data: dict[str, object], page: str, name: str, case: "Case", 
     )
 
 
-def _answer(name: str, case: "Case | None") -> list[str]:
+def _answer(key: str, case: "Case | None") -> list[str]:
     from firstpaper.intake import echo
 
     if case is None:
         return []
-    return [_("Your answer: {answer}").format(answer=echo(name, case.fact(name)))]
+    return [_("Your answer: {answer}").format(answer=echo(key, case.fact(key)))]
 
 
 def _close(name: str) -> str:
