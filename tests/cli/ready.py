@@ -1,7 +1,8 @@
 """A process in which the program is loaded and which forks at a word, so that a test waits for no start.
 
 What runs is a real process with its own files, terminal, folder, environment and signals. Only the start of
-Python and the imports are spared. Tests of the start itself, and of what only a start reads, use `COMMAND`.
+Python and the imports are spared, and most of the work that a new lock costs on purpose. Tests of the start
+itself, of what only a start reads, and of the cost of a lock use `COMMAND`.
 """
 
 import fcntl
@@ -20,6 +21,7 @@ import termios
 import traceback
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
+from datetime import date
 from functools import cache
 from importlib import import_module
 from pathlib import Path
@@ -29,10 +31,14 @@ from typing import Any
 from pexpect.fdpexpect import fdspawn
 
 import firstpaper
+from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.cli import main
+from firstpaper.intake import facts_from
+from firstpaper.packet import build
 
 TESTS = Path(__file__).parents[2]
 MOST = 1 << 20
+DAY = date(2026, 11, 30)
 LIMITS = (resource.RLIMIT_FSIZE, resource.RLIMIT_NOFILE, resource.RLIMIT_AS)
 """What a process inherits from the test that begins it, and a fork would not."""
 Message = dict[str, Any]
@@ -265,6 +271,23 @@ def _load() -> None:
             import_module(module.name)
 
 
+def _warm() -> None:
+    """Read once what every command reads anew: questions, figures, rules, forms, fonts."""
+    facts = (TESTS / "demo" / "households" / "two-children-moved-county.yaml").read_text("utf-8")
+    case, _problems = facts_from(facts, DAY)
+    packet = build(case, DAY)
+    packet.pdf()
+    packet.html()
+
+
+def _lock_lightly() -> None:
+    """Let a lock that a command makes cost the least that the program accepts."""
+    new, light = Seal.new, Cost(memory_kib=8 * 1024, passes=1, lanes=1)
+    Seal.new = lambda passphrase, cost=light: new(passphrase, cost)  # type: ignore[method-assign]
+
+
 if __name__ == "__main__":
     _load()
+    _warm()
+    _lock_lightly()
     _serve(socket.socket(fileno=int(sys.argv[1])))

@@ -346,6 +346,13 @@ def test_the_passphrase_can_be_changed_by_a_script(run: Run, sealed: Path) -> No
     assert CaseFile.load(sealed, ["another lantern over water"]).case.petitioner.name
 
 
+def test_a_lock_costs_whoever_guesses_what_is_promised(run: Run, home: Path) -> None:
+    """By a command that is started anew: those that are forked ready lock lightly."""
+    assert run("seal", "home.case", "--passphrase-from", "-", typed=PASSPHRASE, LANG="C").exit == 0
+    head = json.loads(home.read_bytes().partition(b"\n")[0])
+    assert (head["memory_kib"], head["passes"], head["lanes"]) == (2**16, 3, 4)
+
+
 @pytest.mark.parametrize("content", [b"", b"\n", b"\nnot on the first line", b"\xff\xfe\x00"])
 def test_a_file_without_a_passphrase_in_it_is_told(run: Run, home: Path, content: bytes) -> None:
     (home.parent / "words").write_bytes(content)

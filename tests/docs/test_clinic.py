@@ -2,8 +2,7 @@
 
 import json
 import shutil
-import sys
-from collections.abc import Collection, Iterator
+from collections.abc import Collection
 from itertools import cycle, islice
 from pathlib import Path
 
@@ -12,10 +11,11 @@ from icalendar import Calendar
 
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.reading import is_sealed
+from tests.cli import ready
 from tests.cli.person import HOUSEHOLDS, Ran, environment, run_in
-from tests.docs.test_tutorial import BLOCK, matches
+from tests.docs.page import DOCS, check_shown, commands, words_of
 
-PAGE = Path(__file__).parents[2] / "docs" / "how-to" / "use-it-in-a-clinic.md"
+PAGE = DOCS / "how-to" / "use-it-in-a-clinic.md"
 PASSPHRASE = "marble otter seven violins"
 ASKED = "Passphrase for"
 CASES = 40
@@ -35,29 +35,16 @@ def set_out(folder: Path, left_out: Collection[int] = ()) -> None:
     (folder / "clinic.yaml").write_text("court.county: Fresno\n", "utf-8")
 
 
-def commands() -> Iterator[tuple[str, str]]:
-    """Each command of the page, and what it shows."""
-    for block in BLOCK.finditer(PAGE.read_text("utf-8")):
-        command, _line, shown = block["text"].removeprefix("$ ").partition("\n")
-        yield command, shown
-
-
 def at_a_terminal(command: str, folder: Path, answers: dict[str, str]) -> str:
     """What a command prints for a person at a terminal who answers what it asks."""
-    child = pexpect.spawn(
-        "/bin/sh",
-        ["-c", command.replace("firstpaper ", f"{sys.executable} -m firstpaper ", 1)],
-        cwd=str(folder),
-        env=environment(),
-        encoding="utf-8",
-        timeout=SLOW,
-        dimensions=(TALL, 90),
-    )
+    child = ready.Forked(words_of(command, folder), folder, environment(), (TALL, 90), timeout=SLOW)
     heard = ""
     while (found := child.expect_exact([*answers, pexpect.EOF])) < len(answers):
         heard += child.before
         child.sendline([*answers.values()][found])
-    return (heard + child.before).replace("\r\n", "\n")
+    heard += child.before
+    child.close()
+    return heard.replace("\r\n", "\n")
 
 
 def check_the_day(clinic: Path, more: list[str]) -> None:
@@ -80,9 +67,9 @@ def check_the_day(clinic: Path, more: list[str]) -> None:
 def test_the_day_goes_as_the_page_says(tmp_path: Path) -> None:
     clinic = tmp_path
     set_out(clinic)
-    for command, shown in commands():
+    for command, shown in commands(PAGE):
         printed = at_a_terminal(command, clinic, {})
-        assert matches(shown, printed), f"{command}\n--- shown\n{shown}\n--- printed\n{printed}"
+        check_shown(command, shown, printed)
     check_the_day(clinic, [])
     branches = [CaseFile.load(path).case.court.branch for path in sorted((clinic / "cases").glob("*.case"))]
     assert branches[:10] == ["Annex"] * 10
@@ -98,7 +85,7 @@ def test_the_day_goes_the_same_with_every_file_locked(tmp_path: Path) -> None:
         "The same once more: ": PASSPHRASE,
         ASKED: PASSPHRASE,
     }
-    for command, _shown in commands():
+    for command, _shown in commands(PAGE):
         sealed = command.replace("--each-into", "--seal --each-into")
         printed = at_a_terminal(sealed, clinic, answers)
         assert PASSPHRASE not in printed

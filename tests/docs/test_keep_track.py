@@ -4,21 +4,19 @@ from pathlib import Path
 
 from firstpaper.intake.events import events
 from tests.cli.person import written
-from tests.docs.test_tutorial import BLOCK, matches, run
+from tests.docs.page import DOCS, check_shown, commands, run
 
-PAGE = Path(__file__).parents[2] / "docs" / "how-to" / "keep-track-after-filing.md"
+PAGE = DOCS / "how-to" / "keep-track-after-filing.md"
 
 
 def test_the_page_does_what_it_says(tmp_path: Path) -> None:
     written(tmp_path, "plain-childless-divorce").rename(tmp_path / "mine.case")
-    commands = [
-        block["text"].removeprefix("$ ").partition("\n") for block in BLOCK.finditer(PAGE.read_text("utf-8"))
-    ]
-    for command, _line, shown in commands:
-        printed = run(command, tmp_path)
-        assert matches(shown, printed), f"{command}\n--- shown\n{shown}\n--- printed\n{printed}"
+    shown_there = list(commands(PAGE))
+    for command, shown in shown_there:
+        done = run(command, tmp_path)
+        check_shown(command, shown, done.out + done.err)
     assert {one.name for one in tmp_path.iterdir()} >= {"dates.ics", "mine-later.pdf", "new.case", "new.pdf"}
-    assert len(commands) == 15
+    assert len(shown_there) == 15
 
 
 def test_the_page_names_every_event_that_can_be_recorded() -> None:
