@@ -25,7 +25,7 @@ from tests.cli.person import ON
 
 COMMANDS: dict[str, list[str]] = {
     "ask": ["ask", "home.case", "--on", ON],
-    "change": ["change", "home.case", "court.branch", "--on", ON],
+    "change": ["change", "home.case", "court.branch=Annex", "--on", ON],
     "change many": ["change", "home.case", "listed.case", "court.branch=Annex", "--on", ON],
     "enter": ["enter", "home.case", "more.yaml", "--on", ON],
     "enter --dry-run": ["enter", "home.case", "more.yaml", "--dry-run", "--on", ON],

@@ -48,10 +48,7 @@ ITEM = [
 ]
 WORKS: dict[str, tuple[list[str], list[str]]] = {
     "ask": (["ask", "home.case"], ["answered", "applicable", "open_questions", "passed"]),
-    "change": (
-        ["change", "home.case", "court.branch"],
-        ["answered", "applicable", "open_questions", "passed"],
-    ),
+    "change": (["change", "home.case", "court.branch=Annex"], ["changed"]),
     "enter": (
         ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
         ["changed", "answered", "listed", "left_out", "open_questions", "set_aside"],
@@ -218,11 +215,17 @@ def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run
 @pytest.mark.parametrize("command", SHAPES)
 def test_the_result_has_the_shape_that_the_reference_describes(run: Run, command: str) -> None:
     arguments, _keys = WORKS[command]
-    if command == "change":
-        arguments = ["change", "home.case", "court.branch=Annex"]
     ran = run(*arguments, *dated(command, arguments), "--json")
     Envelope.model_validate(ran.envelope)
     SHAPES[command].model_validate(ran.envelope["data"])
+
+
+def test_an_answer_that_is_typed_for_change_has_its_shape_too(run: Run) -> None:
+    typed = run("change", "home.case", "court.branch", "--on", ON, "--json", typed="Annex\n")
+    assert typed.envelope["data"].keys() == {"answered", "applicable", "open_questions", "passed"}
+    SHAPES["change"].model_validate(typed.envelope["data"])
+    nobody = run("change", "home.case", "court.branch", "--on", ON, "--json")
+    assert (nobody.exit, nobody.envelope["errors"][0]["code"]) == (2, "answer_needed")
 
 
 @pytest.mark.parametrize(

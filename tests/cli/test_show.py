@@ -36,6 +36,31 @@ def test_a_file_of_facts_made_from_a_case_gives_the_same_case(run: Run, home: Pa
     assert "not locked" in piped.said
 
 
+def test_files_are_piped_on_one_at_a_time_and_named_as_what_they_are(
+    run: Run, home: Path, tmp_path: Path
+) -> None:
+    assert run("paper", "--topic", "court", "--facts", "-").out.startswith("#")
+    assert not (tmp_path / "-").exists()
+    for words in (
+        ["show", "home.case", "--yaml", "-", "--pdf", "-"],
+        ["packet", "home.case", "-o", "-", "--html", "-", "--on", ON],
+        ["shelf", ".", "--csv", "-", "--ics", "-"],
+        ["schedule", "home.case", "--csv-things", "-", "--csv-debts", "-"],
+    ):
+        ran = run(*words)
+        assert (ran.exit, ran.out) == (2, "")
+        assert "cannot both go to standard output" in ran.said
+    for words in (
+        ["show", "home.case", "--yaml", "facts.pdf"],
+        ["paper", "--facts", "facts.txt"],
+        ["shelf", ".", "--csv", "list.txt"],
+        ["schedule", "home.case", "--csv-things", "things.txt"],
+    ):
+        before = sorted(tmp_path.iterdir())
+        assert "has a name that ends with" in run(*words).said
+        assert sorted(tmp_path.iterdir()) == before
+
+
 def test_the_pages_to_sign_hold_the_answers_and_tell_of_no_danger(
     run: Run, home: Path, tmp_path: Path
 ) -> None:

@@ -43,8 +43,9 @@ class Files:
 
     def write(self, pdf: bytes, html: Callable[[], str]) -> None:
         """Put the draft where it goes. `html` is asked only where a version for the screen is wanted."""
-        from firstpaper.cli.output import HTML, PDF, write_output
+        from firstpaper.cli.output import HTML, PDF, one_pipe, write_output
 
+        one_pipe(self.pdf, self.html)
         write_output(self.pdf, self.lock(pdf) if self.lock else pdf, PDF)
         if self.html:
             write_output(self.html, html().encode(), HTML)

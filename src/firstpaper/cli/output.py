@@ -30,10 +30,31 @@ DRAFTS = {
 """The endings of the files drafted beside a case file, and how each kind begins."""
 PIPE = Path("-")
 """Stands for standard output. What is said goes to standard error then."""
-ENDINGS = {PDF: (".pdf",), HTML: (".html", ".htm"), CALENDAR: (".ics",)}
+TABLE = "\ufeff".encode()
+"""How every table begins, by whatever names follow."""
+FACTS = (".yaml", ".yml")
+ENDINGS = {PDF: (".pdf",), HTML: (".html", ".htm"), CALENDAR: (".ics",), TABLE: (".csv",)}
 """How the name of each kind of file ends."""
 FILLED = re.compile(rf"({GUIDE}after|({GUIDE}|-)F[LW]-\d{{3}}(\([A-Z]\))?(-\d+)?)\.pdf")
 """The ending of a filled copy of the court's own form, with which copy it is, or of a read-along."""
+
+
+class FactsThere(UserError):
+    """The file {path} is already there, and somebody may have written answers in it.
+
+    It was left alone. Choose another name. Or remove that file first, if nobody needs it.
+    """
+
+    code = "facts_there"
+
+
+class OnePipe(UserError):
+    """Two files cannot both go to standard output, so neither was made.
+
+    Whatever reads them would find them as one. Give one of the two a name instead of -
+    """
+
+    code = "one_pipe"
 
 
 class OtherEnding(UserError):
@@ -65,6 +86,23 @@ def write_output(path: Path, data: bytes, begins: bytes) -> None:
     save(path, data)
 
 
+def write_facts(path: Path, text: str) -> None:
+    """Write a file of facts, never over anything that is there. `-` is standard output."""
+    if path == PIPE:
+        Terminal.put_out(text.encode())
+        return
+    if path.exists() and (not path.is_file() or path.stat().st_size):
+        raise FactsThere(path=path)
+    _refuse_endings_but(FACTS, path)
+    save(path, text.encode())
+
+
+def one_pipe(*paths: Path | None) -> None:
+    """Raise OnePipe where more than one of the files is to go to standard output."""
+    if paths.count(PIPE) > 1:
+        raise OnePipe
+
+
 def is_pdf(path: Path) -> bool:
     """Whether a PDF lies there."""
     return path.is_file() and _begins(path, PDF)
@@ -72,8 +110,13 @@ def is_pdf(path: Path) -> bool:
 
 def _refuse_other_endings(path: Path, begins: bytes) -> None:
     """Raise OtherEnding where the name says that the file is of another kind than the one made."""
-    right = ENDINGS.get(begins, ())
-    if right and path.suffix.lower() not in right:
+    for start, right in ENDINGS.items():
+        if begins.startswith(start):
+            _refuse_endings_but(right, path)
+
+
+def _refuse_endings_but(right: tuple[str, ...], path: Path) -> None:
+    if path.suffix.lower() not in right:
         raise OtherEnding(path=path, known=right[0])
 
 

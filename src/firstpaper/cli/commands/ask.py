@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from firstpaper.casefile import OpenCase
+    from firstpaper.errors import UserError
     from firstpaper.facts import Case
 
 
@@ -70,12 +71,21 @@ def _sit_down(terminal: Terminal, path: Path, day: date, begun: Begun, passphras
         return sit(terminal, opened, interview.run, day)
 
 
-def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]", day: date) -> Result:
-    """Run an interview to its end, or until the person leaves, and say how things stand."""
+def sit(
+    terminal: Terminal,
+    opened: "OpenCase",
+    interview: "Callable[[], None]",
+    day: date,
+    nobody: "type[UserError] | None" = None,
+) -> Result:
+    """Run an interview to its end, or until the person leaves, and say how things stand.
+
+    `nobody` is raised where the input ends before any answer was kept.
+    """
     from firstpaper.cli.interview import NothingKept
     from firstpaper.cli.terminal import Left
 
-    status = Exit.FINE
+    status, before = Exit.FINE, opened.file
     try:
         interview()
     except NothingKept:
@@ -84,6 +94,8 @@ def sit(terminal: Terminal, opened: "OpenCase", interview: "Callable[[], None]",
         terminal.clear()
         _say_saved(terminal, opened)
     except InputEnded:
+        if nobody and opened.file == before:
+            raise nobody from None
         terminal.say(_("There is nothing more to read, so we stop here."))
         _say_saved(terminal, opened)
     except KeyboardInterrupt:

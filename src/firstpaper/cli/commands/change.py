@@ -50,7 +50,7 @@ class NothingToChange(UserError):
 
 
 class AnswerNeeded(UserError):
-    """Nothing was changed, because the command does not say which answer, and there is nobody to ask.
+    """Nothing was changed, because the command does not give the new answer, and there is nobody to ask.
 
     Name an answer and its new value after the case file, such as: petitioner.phone=559-555-0142
     """
@@ -109,7 +109,9 @@ class Changes:
             if not self.what:
                 return sit(self.terminal, opened, interview.run_picked, self.day)
             keys = [key for word in self.what for key in _keys(opened, word)]
-            return sit(self.terminal, opened, lambda: interview.run_through(keys), self.day)
+            return sit(
+                self.terminal, opened, lambda: interview.run_through(keys), self.day, nobody=AnswerNeeded
+            )
 
 
 def _names_an_answer(word: str) -> bool:

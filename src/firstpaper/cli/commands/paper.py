@@ -110,15 +110,6 @@ class TooManyListed(UserError):
     code = "too_many_listed"
 
 
-class FactsThere(UserError):
-    """The file {path} is already there, and somebody may have written answers in it.
-
-    It was left alone. Choose another name. Or remove that file first, if nobody needs it.
-    """
-
-    code = "facts_there"
-
-
 def paper(
     case: CaseArgument = None,
     output: OutputOption = None,
@@ -151,6 +142,7 @@ def _paper(
     facts: Path | None,
     kind: For | None,
 ) -> Result:
+    from firstpaper.cli.output import one_pipe
     from firstpaper.intake.kinds import ROWS
 
     if not 0 <= room["child"] <= ROWS["child"]:
@@ -167,6 +159,7 @@ def _paper(
     named = {topic.questions[0].each for topic in topics if names} - {None, "child"}
     room |= {each: max(1, room[each]) for each in named if each}
     sheets = output or (None if facts else SHEETS)
+    one_pipe(sheets, facts)
     said = [
         *([_put_facts(path, case, facts, topics, room)] if facts else []),
         *([_put_sheets(case, sheets, topics, room, kind)] if sheets else []),
@@ -237,12 +230,10 @@ def _put_sheets(
 def _put_facts(
     of: Path | None, case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int]
 ) -> str:
-    from firstpaper.casefile import save
+    from firstpaper.cli.output import write_facts
     from firstpaper.packet.blank import blank_facts, open_facts
 
-    if path.exists() and (not path.is_file() or path.stat().st_size):
-        raise FactsThere(path=path)
     day = filing_day(None)
-    save(path, (open_facts(topics, case, day) if case else blank_facts(topics, room, day)).encode())
+    write_facts(path, open_facts(topics, case, day) if case else blank_facts(topics, room, day))
     words = _("The file of facts is {path}. Fill it in with a text editor. Then type:").format(path=path)
     return to_type(words, "enter", of or HOME, path)

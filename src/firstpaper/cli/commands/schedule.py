@@ -103,7 +103,9 @@ def schedule(
 def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Result:
     from firstpaper.cli.listed_words import list_data, list_text
     from firstpaper.cli.opening import case_at
+    from firstpaper.cli.output import one_pipe
 
+    one_pipe(*tables.values())
     case = case_at(path, passphrases)
     for group, table in tables.items():
         _put_table(case, group, table)

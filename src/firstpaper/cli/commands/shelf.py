@@ -188,8 +188,10 @@ def shelf(
     """
 
     def work(terminal: Terminal) -> Result:
+        from firstpaper.cli.output import one_pipe
         from firstpaper.cli.shelf import Calendar
 
+        one_pipe(csv, ics)
         wanted = Wanted(due, stops, _stages(stage or []), county, find, ended)
         calendar = Calendar(_checked(label), plain_titles) if ics else None
         look = Look(terminal, filing_day(on), Passphrases(terminal, passphrase_from), deep, calendar)

@@ -49,6 +49,9 @@ def show(
     """Show the answers in words, topic by topic."""
 
     def work(terminal: Terminal) -> Result:
+        from firstpaper.cli.output import one_pipe
+
+        one_pipe(yaml, pdf)
         facts = case_at(case, Passphrases(terminal, passphrase_from))
         day = filing_day(on)
         names = [name.strip().lower() for name in topic or []]
@@ -94,18 +97,10 @@ def _lines(case: "Case", one: object) -> Iterator[str]:
 
 
 def _put_facts(case: "Case", path: Path) -> str:
-    from firstpaper.casefile import save
-    from firstpaper.cli.commands.paper import FactsThere
-    from firstpaper.cli.output import PIPE, write_output
+    from firstpaper.cli.output import write_facts
     from firstpaper.intake.writing import facts_text
 
-    data = facts_text(case).encode()
-    if path == PIPE:
-        write_output(path, data, b"")
-    else:
-        if path.exists() and (not path.is_file() or path.stat().st_size):
-            raise FactsThere(path=path)
-        save(path, data)
+    write_facts(path, facts_text(case))
     return _(
         "The answers are in {path}, as a file of facts. It is not locked: keep it safe, and remove it "
         "when you are done."
