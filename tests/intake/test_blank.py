@@ -7,11 +7,12 @@ import pytest
 import yaml
 
 from firstpaper.facts import Case
+from firstpaper.facts.choices import Kind
 from firstpaper.intake import bank, facts_from
 from firstpaper.intake.blank import groups
 from firstpaper.intake.kinds import is_key
 from firstpaper.intake.loading import listing
-from firstpaper.intake.only_if import _phrases, only_if
+from firstpaper.intake.only_if import _phrases, only_if, only_if_in
 from firstpaper.intake.skeleton import BEGINS, EXAMPLE, skeleton
 
 TODAY = date(2026, 11, 30)
@@ -24,6 +25,7 @@ KEYS = [
     for one in topic.questions
     for number in ((1, 2) if "*" in one.key else (0,))
 ]
+KINDS = {Kind.DISSOLUTION: "divorce", Kind.LEGAL_SEPARATION: "separation", Kind.NULLITY: "nullity"}
 
 WHOLE = skeleton(TOPICS, {"child": 2})
 EXAMPLES = [
@@ -55,6 +57,15 @@ def test_no_two_conditions_are_said_in_the_same_words() -> None:
 @pytest.mark.parametrize("name", [name for name in PREDICATES if name.startswith("claims_")])
 def test_a_ground_is_asked_about_only_where_a_nullity_is_asked_for(name: str) -> None:
     assert only_if(name).startswith("you ask for a nullity because ")
+
+
+@pytest.mark.parametrize("kind", Kind)
+def test_the_kind_of_case_is_no_condition_where_it_is_known(kind: Kind) -> None:
+    for name, phrase in _phrases().items():
+        words = only_if_in(kind, name)
+        assert words is None or len(words) <= len(phrase)
+    met = {name for name in PREDICATES if only_if_in(kind, name) is None}
+    assert met == {name for name in PREDICATES if name.startswith("wants_") and KINDS[kind] in name}
 
 
 def test_questions_that_apply_together_stand_together_in_their_order() -> None:

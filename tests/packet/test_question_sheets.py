@@ -5,8 +5,10 @@ from functools import cache
 
 import pytest
 
+from firstpaper.facts.choices import Kind
 from firstpaper.intake import AnswerKind, Asked, bank
 from firstpaper.intake.blank import Group, groups
+from firstpaper.intake.to_come import usual
 from firstpaper.law.figure import figure
 from firstpaper.packet.blank import blank_sheets
 from firstpaper.packet.paper import markup_errors
@@ -124,8 +126,7 @@ def test_each_question_has_a_box_for_every_answer_and_a_line_for_every_piece() -
 
 def test_a_condition_stands_over_its_questions_and_says_where_to_go_on() -> None:
     said = printed().spoken
-    go_on = "If not, go on to the next heading."
-    assert f"Only if you two are married {go_on} On what day did you marry?" in said
+    assert "Only if you two are married: On what day did you marry?" in said
     assert "Child 1 Only if you have this child, and the child is under 18. If not, go on" in said
 
 
@@ -162,6 +163,34 @@ def test_every_child_begins_a_page_of_its_own() -> None:
 def test_one_child_is_not_called_the_first() -> None:
     assert squeezed("What is the full name of your child?") in words(1)
     assert squeezed("What is the full name of your second child?") in words(2)
+
+
+def test_no_question_is_split_between_two_pages() -> None:
+    pages = [squeezed(printed().text(number)) for number in range(len(printed().pages))]
+    split = [
+        one.key
+        for _group, one in asked()
+        if not any(squeezed(one.ask) in page and squeezed(one.key) in page for page in pages)
+    ]
+    assert split == []
+
+
+@cache
+def of_a_plain_divorce() -> Printed:
+    return Printed(blank_sheets(TOPICS, {}, ON, usual(Kind.DISSOLUTION, children=False)))
+
+
+def test_a_plain_divorce_without_children_takes_twelve_pages() -> None:
+    assert len(of_a_plain_divorce().pages) <= 12
+    assert of_a_plain_divorce().report.is_compliant
+
+
+def test_sheets_for_one_kind_of_case_state_no_condition_that_each_such_case_meets() -> None:
+    text = of_a_plain_divorce().spoken
+    assert "Only if you live in California: Since what day" in text
+    assert "nullity" not in " ".join(text.split("Only if ")[1:][:3])
+    assert "Only if you ask for a divorce" not in text
+    assert "Only if you ask for a divorce or a legal separation" in printed().spoken
 
 
 def test_nobody_is_named_and_no_place_for_a_name_is_left_over() -> None:

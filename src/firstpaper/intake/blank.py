@@ -1,6 +1,6 @@
 """The questions as they stand before anybody has answered: topic by topic, in groups that apply together."""
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from itertools import groupby
 from operator import attrgetter
 from typing import NamedTuple
@@ -8,8 +8,9 @@ from typing import NamedTuple
 from firstpaper.facts import Case, known
 from firstpaper.intake.engine import Asked, asked
 from firstpaper.intake.kinds import Row, in_row, row_of
-from firstpaper.intake.only_if import only_if
+from firstpaper.intake.only_if import only_if, only_if_in
 from firstpaper.intake.question import Topic
+from firstpaper.intake.to_come import Usual
 from firstpaper.locale import _
 
 Room = Mapping[str, int]
@@ -27,13 +28,13 @@ class Group(NamedTuple):
     questions: tuple[Asked, ...]
 
 
-def groups(topic: Topic, room: Room, only: Collection[str] | None = None) -> Iterator[Group]:
+def groups(topic: Topic, room: Room, usual: Usual | None = None) -> Iterator[Group]:
     """The questions of a topic in their order, those about each row once for each row there is room for.
 
-    With `only`, those questions alone, by their general keys.
+    With `usual`, those of that usual case alone. What every case of its kind meets is then no condition.
     """
     nobody = _nobody(room)
-    questions = [one for one in topic.questions if only is None or one.key in only]
+    questions = [one for one in topic.questions if usual is None or one.key in usual.keys]
     for each, together in groupby(questions, key=attrgetter("each")):
         same = [(when, tuple(group)) for when, group in groupby(together, key=attrgetter("when"))]
         numbers: Iterable[int | None] = range(1, room.get(each, 0) + 1) if each else (None,)
@@ -41,11 +42,17 @@ def groups(topic: Topic, room: Room, only: Collection[str] | None = None) -> Ite
             for when, group_questions in same:
                 yield Group(
                     Row(each, number) if each and number else None,
-                    only_if(when) if when else None,
+                    _condition(when, usual),
                     tuple(
                         Asked(one, in_row(one.key, number), topic, number, nobody) for one in group_questions
                     ),
                 )
+
+
+def _condition(when: str | None, usual: Usual | None) -> str | None:
+    if when is None:
+        return None
+    return only_if_in(usual.kind, when) if usual else only_if(when)
 
 
 def open_groups(topic: Topic, case: Case) -> Iterator[Group]:

@@ -6,12 +6,38 @@ an answer that is not needed is set aside when it is typed in.
 
 from collections.abc import Mapping
 
+from firstpaper.facts.choices import Kind
 from firstpaper.locale import _
+
+_OF_KINDS: Mapping[str, frozenset[Kind]] = {
+    "wants_divorce_or_separation": frozenset({Kind.DISSOLUTION, Kind.LEGAL_SEPARATION}),
+    "wants_divorce_or_nullity": frozenset({Kind.DISSOLUTION, Kind.NULLITY}),
+    "wants_legal_separation": frozenset({Kind.LEGAL_SEPARATION}),
+    "wants_nullity": frozenset({Kind.NULLITY}),
+}
+"""Conditions that the kind of case alone decides."""
 
 
 def only_if(predicate: str) -> str:
     """The condition that the predicate of this name tests, as words to stand after "Only if"."""
     return _phrases()[predicate]
+
+
+def only_if_in(kind: Kind, predicate: str) -> str | None:
+    """The same for a known kind of case, which the words leave out. None where each such case meets it."""
+    if kind in _OF_KINDS.get(predicate, ()):
+        return None
+    return _once_the_kind_is_known().get(predicate) or _phrases()[predicate]
+
+
+def _once_the_kind_is_known() -> Mapping[str, str]:
+    return {
+        "petitioner_lives_in_california": _("you live in California"),
+        "petitioner_lives_in_this_county": _("you live in the county where you file"),
+        "respondent_lives_in_california": _("your spouse or partner lives in California"),
+        "respondent_lives_in_this_county": _("your spouse or partner lives in the county where you file"),
+        "may_take_a_shorter_way": _("you told of no danger, and this is your first petition"),
+    }
 
 
 def _phrases() -> Mapping[str, str]:

@@ -59,16 +59,24 @@ _FULL: Mapping[str, Any] = {
 }
 
 
-def usual(kind: Kind, *, children: bool) -> frozenset[str]:
-    """The keys of the questions that the usual case of a kind is asked, from the plainest to a fuller one.
+class Usual(NamedTuple):
+    """What the usual case of a kind is asked, from the plainest to a fuller one.
 
-    A star stands in place of the number of a row.
+    In `keys` a star stands in place of the number of a row.
     """
-    return frozenset(
+
+    kind: Kind
+    keys: frozenset[str]
+
+
+def usual(kind: Kind, *, children: bool) -> Usual:
+    """The questions of the usual case of a kind, with children together or without."""
+    keys = frozenset(
         general(one.key)
         for answers in (_PLAIN, _FULL)
         for one in asked(_supposed({**answers, "matter.kind": kind, **(_WITH if children else _WITHOUT)}))
     )
+    return Usual(kind, keys)
 
 
 def _supposed(answers: Mapping[str, Any]) -> Case:

@@ -1,24 +1,25 @@
 """The questions on paper and as a file of facts, for an interview away from the computer."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.intake import Topic
 from firstpaper.intake.blank import Room
 from firstpaper.intake.skeleton import open_skeleton, skeleton
+from firstpaper.intake.to_come import Usual
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.views import question_sheets
 
 
-def blank_sheets(topics: Sequence[Topic], room: Room, on: date, only: Collection[str] | None = None) -> bytes:
+def blank_sheets(topics: Sequence[Topic], room: Room, on: date, usual: Usual | None = None) -> bytes:
     """Blank question sheets as a PDF, with blocks for so many rows of each group, as of the day `on`.
 
-    With `only`, those questions alone, by their general keys.
+    With `usual`, the questions of that usual case alone.
     """
-    return drawn(question_sheets.sheets(topics, room, on, only), _("Question sheets"), on)
+    return drawn(question_sheets.sheets(topics, room, on, usual), _("Question sheets"), on)
 
 
 def blank_facts(topics: Sequence[Topic], room: Room, on: date) -> str:

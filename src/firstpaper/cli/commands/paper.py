@@ -218,8 +218,8 @@ def _put_sheets(
     from firstpaper.packet.blank import blank_sheets, open_question_sheets
 
     day = filing_day(None)
-    only = usual(Kind[_KINDS[kind]], children=room["child"] > 0) if kind else None
-    drawn = open_question_sheets(topics, case, day) if case else blank_sheets(topics, room, day, only)
+    asked = usual(Kind[_KINDS[kind]], children=room["child"] > 0) if kind else None
+    drawn = open_question_sheets(topics, case, day) if case else blank_sheets(topics, room, day, asked)
     write_output(path, drawn, PDF)
     words = _(
         "The question sheets are in {path}. Once printed, keep them where the other person cannot find them."

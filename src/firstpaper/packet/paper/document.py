@@ -158,7 +158,7 @@ def _below(last: Stack, stack: Stack, height: float) -> list[Stack]:
     room = height - last.height - max(last.after, stack.before)
     if stack.height <= room:
         return [Stack([*last.blocks, *stack.blocks])]
-    parts = stack.split(room) if room >= height / 3 else None
+    parts = stack.split(room) if room >= height / 4 else None
     if parts is None:
         return []
     head, rest = parts

@@ -7,6 +7,7 @@ from itertools import accumulate
 
 from firstpaper.locale import _
 from firstpaper.packet.paper.blocks import Block, Item, PageBreak, Remark, Rule, Stack, Text
+from firstpaper.packet.paper.columns import Columns
 from firstpaper.packet.paper.fonts import clean, face, runs
 from firstpaper.packet.paper.lines import (
     MARK_GAP_EMS,
@@ -95,12 +96,15 @@ class Flow:
                 block: Block = self._heading(node, column)
             case "p":
                 block = self._text(node.kids, column.below("P"), self.look.texts[column.text])
+                block.stays_with_next = node.attributes.get("class") == "lead"
             case "ul" | "ol":
                 block = self._list(node, column)
             case "table":
                 block = self._table(node, column)
             case "div":
                 block = self._remark(node, column)
+            case "section" if node.attributes["class"] == "columns":
+                block = self._columns(node, column)
             case "section":
                 block = Stack(list(self._blocks(node, column.below("Sect"))), whole_below=self.look.height)
             case "figure":
@@ -110,6 +114,15 @@ class Flow:
             case _:
                 block = Rule(column.width)
         return block
+
+    def _columns(self, node: Node, column: _Column) -> Columns:
+        gap = self.look.column_gap
+        half = (column.width - gap) / 2
+        blocks = list(self._blocks(node, column.below("Sect", narrower=column.width - half)))
+        for block in blocks:
+            if isinstance(block, Stack):
+                block.before = max(block.before, gap)
+        return Columns(Stack(blocks), half + gap, gap)
 
     def _heading(self, node: Node, column: _Column) -> Text:
         text = self._text(node.kids, column.below(node.tag.upper()), self.look.texts[node.tag])

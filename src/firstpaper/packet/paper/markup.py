@@ -41,7 +41,7 @@ GRAMMAR: Mapping[str, Allowed] = {
     "h1": Allowed(_IN_HEADINGS, text=True),
     "h2": Allowed(_IN_HEADINGS, text=True),
     "h3": Allowed(_IN_HEADINGS, text=True),
-    "p": _WORDS,
+    "p": Allowed(INLINE, text=True, attributes={"class": "lead"}),
     "strong": _WORDS,
     "em": _WORDS,
     "small": _WORDS,
@@ -49,7 +49,9 @@ GRAMMAR: Mapping[str, Allowed] = {
     "ol": Allowed(frozenset({"li"})),
     "li": Allowed(INLINE | LISTS | {"p"}, text=True),
     "section": Allowed(
-        _BLOCKS | {"h1", "figure"}, attributes={"class": "keep"}, required=frozenset({"class"})
+        _BLOCKS | {"h1", "figure", "section"},
+        attributes={"class": "keep|columns"},
+        required=frozenset({"class"}),
     ),
     "div": Allowed(
         INLINE | LISTS | {"p", "h2", "h3", "hr"},

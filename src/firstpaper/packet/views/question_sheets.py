@@ -1,66 +1,74 @@
 """Blank question sheets, for people who are interviewed away from a computer. They come from no case."""
 
-from collections.abc import Collection, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
+from itertools import groupby
+from operator import attrgetter
 
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerKind, Asked, Topic
 from firstpaper.intake.blank import Group, Room, groups, open_groups
 from firstpaper.intake.kinds import Row
+from firstpaper.intake.to_come import Usual
 from firstpaper.law.figure import figure
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
 WIDE = frozenset({AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE, AnswerKind.PARAGRAPH})
 """Kinds whose answers need the whole width of the page."""
+LONG_NOTICE = 900
+"""Letters; with more of them before it, a question takes the whole width too."""
+OWN_HEADING = 3
+"""So many questions with one condition get a heading; fewer say it themselves."""
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A question as it stands on a sheet, with the condition that it says itself."""
+
+    asked: Asked
+    condition: str | None = None
+
+    @property
+    def is_wide(self) -> bool:
+        """Whether it takes the whole width of the page."""
+        return self.asked.kind in WIDE or sum(map(len, self.asked.notice)) > LONG_NOTICE
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A group of questions under its heading. `skip` tells those it is not for where to go on."""
+    """Questions under a heading or under none. `skip` tells those it is not for where to go on."""
 
     heading: str
     skip: str
     new_page: bool
-    group: Group
+    questions: tuple[Placed, ...]
 
     @property
-    def rows(self) -> Iterator[tuple[Asked, ...]]:
-        """The questions two beside each other; one alone where its answer needs the whole width."""
-        waiting: Asked | None = None
-        for one in self.group.questions:
-            if one.kind in WIDE or one.notice:
-                if waiting:
-                    yield (waiting,)
-                waiting = None
-                yield (one,)
-            elif waiting:
-                yield waiting, one
-                waiting = None
-            else:
-                waiting = one
-        if waiting:
-            yield (waiting,)
+    def runs(self) -> Iterator[tuple[Placed, ...]]:
+        """The questions in order: those that stand in two columns together, and alone what has the width."""
+        for wide, run in groupby(self.questions, key=attrgetter("is_wide")):
+            together = tuple(run)
+            yield from ((one,) for one in together) if wide else (together,)
 
 
-def sheets(
-    topics: Sequence[Topic], room: Room, on: date, only: Collection[str] | None = None
-) -> Iterator[Sheet]:
+def sheets(topics: Sequence[Topic], room: Room, on: date, usual: Usual | None = None) -> Iterator[Sheet]:
     """A page on how to use the sheets, then one sheet a topic, with blocks for so many rows of each group.
 
-    With `only`, those questions alone, by their general keys.
+    With `usual`, the questions of that usual case alone.
     """
     yield Sheet(
         template="question-sheets-start.html",
         title=_("How to use these sheets"),
         running=_("Question sheets"),
+        style="reading",
         values={
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
     )
     for topic in topics:
-        if parts := tuple(_parts(groups(topic, room, only))):
+        if parts := tuple(_parts(groups(topic, room, usual))):
             yield _sheet(topic, parts)
 
 
@@ -69,7 +77,7 @@ def open_sheets(case: Case, topics: Sequence[Topic]) -> Iterator[Sheet]:
     for topic in topics:
         found = tuple(open_groups(topic, case))
         if found:
-            yield _sheet(topic, tuple(Part(_of_row(group), "", False, group) for group in found))
+            yield _sheet(topic, tuple(Part(_of_row(group), "", False, _placed(group)) for group in found))
 
 
 def _sheet(topic: Topic, parts: tuple[Part, ...]) -> Sheet:
@@ -84,6 +92,7 @@ def _sheet(topic: Topic, parts: tuple[Part, ...]) -> Sheet:
             "theirs": _("your spouse or partner"),
             "mine": _("my spouse or partner"),
         },
+        style="reading",
         follows=True,
     )
 
@@ -92,22 +101,37 @@ def _of_row(group: Group) -> str:
     return _numbered(group.row) if group.row else _("Still open")
 
 
+def _placed(group: Group, condition: str | None = None) -> tuple[Placed, ...]:
+    return tuple(Placed(one, condition) for one in group.questions)
+
+
 def _parts(found: Iterable[Group]) -> Iterator[Part]:
     """Each row begins a page, and so does what follows the rows, so that a page can be copied."""
+    part: Part | None = None
     before: Group | None = None
     for group in found:
         turns = before is not None and before.row != group.row
-        begins = group.row is not None and (before is None or turns)
-        yield Part(_heading(group, begins), _skip(group, begins), turns, group)
+        begins_row = group.row is not None and (before is None or turns)
+        headed = begins_row or (group.only_if is not None and len(group.questions) >= OWN_HEADING)
+        if part and not (turns or headed or (part.skip and not group.row)):
+            part = replace(part, questions=(*part.questions, *_placed(group, group.only_if)))
+        else:
+            if part:
+                yield part
+            said = None if headed else group.only_if
+            part = Part(*_heading(group, begins_row, headed, part), turns, _placed(group, said))
         before = group
+    if part:
+        yield part
 
 
-def _heading(group: Group, begins_row: bool) -> str:
+def _heading(group: Group, begins_row: bool, headed: bool, before: Part | None) -> tuple[str, str]:
+    """The heading of the part that this group begins, and whom it is not for."""
     if begins_row and group.row:
-        return _numbered(group.row)
-    if group.only_if is None:
-        return _("For everyone")
-    return _("Only if {condition}").format(condition=group.only_if)
+        return _numbered(group.row), _skip(group)
+    if headed:
+        return _("Only if {condition}").format(condition=group.only_if), _go_on()
+    return (_("For everyone") if before else ""), ""
 
 
 def _numbered(row: Row) -> str:
@@ -115,11 +139,12 @@ def _numbered(row: Row) -> str:
     return words[row.group].format(number=row.number)
 
 
-def _skip(group: Group, begins_row: bool) -> str:
+def _skip(group: Group) -> str:
     if group.only_if is None:
         return ""
-    go_on = _("If not, go on to the next heading.")
-    if not begins_row:
-        return go_on
     only = _("Only if {condition}.").format(condition=group.only_if)
-    return f"{only} {go_on}"
+    return f"{only} {_go_on()}"
+
+
+def _go_on() -> str:
+    return _("If not, go on to the next heading.")
