@@ -82,6 +82,20 @@ def test_every_font_is_embedded(one: Household) -> None:
 
 
 @each_household
+def test_the_cover_takes_two_pages_or_three_where_there_is_much_to_say(one: Household) -> None:
+    heavy = {"address-must-stay-hidden", "two-children-moved-county"}
+    assert len(footed(one, "Cover checklist")) <= (3 if one.name in heavy else 2)
+
+
+@each_household
+def test_safety_stands_on_the_first_two_pages_where_danger_was_told(one: Household) -> None:
+    first, rest = " ".join(pages(one)[:2]), " ".join(pages(one)[2:])
+    for finding in packet(one).brief.safety:
+        assert finding.says in first
+        assert finding.says not in rest
+
+
+@each_household
 def test_the_hand_off_sheet_takes_two_pages_at_most_and_says_on_each_that_it_is_private(
     one: Household,
 ) -> None:

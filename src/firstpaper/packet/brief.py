@@ -16,7 +16,7 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.needed import FormNeeded, forms_needed
 from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
-from firstpaper.law.finding import Finding, Outcome, Weight, waits
+from firstpaper.law.finding import Finding, Outcome, Weight, safety_first, waits
 from firstpaper.law.measures.record import day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
@@ -75,6 +75,11 @@ class Brief:
     def advice(self) -> tuple[Finding, ...]:
         """What to get advice on before filing, but for what only says to wait."""
         return tuple(one for one in self.of_weight(Weight.GET_ADVICE) if one not in self.waits)
+
+    @property
+    def safety(self) -> tuple[Finding, ...]:
+        """The advice that is about somebody's safety. It stands before all other."""
+        return tuple(filter(safety_first, self.advice))
 
     @property
     def open_items(self) -> tuple[ItemAnswer, ...]:

@@ -121,7 +121,7 @@ class Flow:
         blocks = list(self._blocks(node, column.below("Sect", narrower=column.width - half)))
         for block in blocks:
             if isinstance(block, Stack):
-                block.before = max(block.before, gap)
+                block.before = max(block.before, 0.8 * gap)
         return Columns(Stack(blocks), half + gap, gap)
 
     def _heading(self, node: Node, column: _Column) -> Text:

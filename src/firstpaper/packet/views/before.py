@@ -7,11 +7,11 @@ from firstpaper.counting import Counted, days_after
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
-from firstpaper.law.finding import safety_first
 from firstpaper.law.measures.court import holidays_only
 from firstpaper.law.measures.record import begins_on, filed_on
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.headed import headed
 from firstpaper.packet.views.sheet import Sheet
 
 TITLE = "Before you file"
@@ -30,8 +30,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("Read this before you sign anything."),
         values={
             "brief": brief,
-            "safety": tuple(one for one in brief.advice if safety_first(one)),
-            "advice": tuple(one for one in brief.advice if not safety_first(one)),
+            "advice": headed(one for one in brief.advice if one not in brief.safety),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "orders": orders,
             "allowed": figure("restraining_orders.allowed", brief.on).value,

@@ -19,6 +19,7 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import before
 from firstpaper.packet.views.contents import named
+from firstpaper.packet.views.headed import headed
 from firstpaper.packet.views.sheet import Sheet
 from firstpaper.packet.views.ways import ways
 
@@ -38,7 +39,10 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "county": known(brief.case.court.county),
             "contents": tuple(named(others)),
             "stops": brief.of_weight(Weight.STOP),
-            "advice": tuple(dict.fromkeys(one.title for one in brief.advice)),
+            "safety": headed(brief.safety),
+            "advice": tuple(
+                one.title for one in headed(one for one in brief.advice if one not in brief.safety)
+            ),
             "before": before.TITLE,
             "first_forms": tuple(_blanks(brief, [form for form in to_get if not form.later])),
             "with_later": with_later,

@@ -1,7 +1,8 @@
 """Whether a judge here can decide about a child."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from typing import Any
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
@@ -13,7 +14,7 @@ from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
 from firstpaper.law.measures.other_cases import another_court_may_decide
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, help_first, spaced
+from firstpaper.law.words import child_words, help_first, in_a_row, spaced
 from firstpaper.locale import _
 
 FAMILY = "children.family"
@@ -66,7 +67,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
     family = known(case.children.family)
     children = listed_children(case, on)
     told = [child for child in children if homes(case, child)]
-    yield from (_about(case, child, on) for child in told)
+    yield from (_about(case, alike, on) for alike in _alike(case, told, on))
     if family is None or len(told) == len(children):
         return
     if Family.NOT_ALWAYS_HERE not in family:
@@ -105,23 +106,34 @@ def _not_told(child: ListedChild) -> Found:
     )
 
 
-def _about(case: Case, child: ListedChild, on: date) -> Found:
-    name = child_words(child.number, child.name)
-    state = _state(case, child, on)
-    facts = (f"{child.key}.homes", f"{child.key}.born_on", *LIVES)
-    dates = {"line_on": state.line} if state.line else {}
+def _alike(case: Case, told: Sequence[ListedChild], on: date) -> Iterable[Sequence[ListedChild]]:
+    """The children of whom the same is to be said, together."""
+    found: dict[tuple[Any, ...], list[ListedChild]] = {}
+    for child in told:
+        state = _state(case, child, on)
+        found.setdefault((state.basis, _words(state, "", on, doubted=False)), []).append(child)
+    return found.values()
+
+
+def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
+    names = [child_words(child.number, child.name) for child in alike]
+    states = [_state(case, child, on) for child in alike]
+    line = states[0].line if len({state.line for state in states}) == 1 else None
     doubted = another_court_may_decide(case)
-    says, outcome, do = _words(state, name, on, doubted=doubted)
+    says, outcome, do = _words(states[0], names[0], on, doubted=doubted)
+    too = _("The same is true of {names}.").format(names=in_a_row(names[1:])) if names[1:] else ""
     surely = outcome is Outcome.MET and not doubted
     return Found(
         outcome,
         Weight.GOOD_TO_KNOW if surely else Weight.GET_ADVICE,
-        says,
+        spaced([says, too]),
         do,
-        facts=facts,
-        dates=dates,
-        values={f"{child.key}.home_state": state.basis.value},
-        steps=state.steps,
+        facts=(*(f"{child.key}.{fact}" for child in alike for fact in ("homes", "born_on")), *LIVES),
+        dates={"line_on": line} if line else {},
+        values={
+            f"{child.key}.home_state": state.basis.value for child, state in zip(alike, states, strict=True)
+        },
+        steps=tuple(dict.fromkeys(step for state in states for step in state.steps)),
     )
 
 
