@@ -102,7 +102,7 @@ def write_bank(folder: Path, files: dict[str, str]) -> Bank:
     """A bank in `folder` made of these files."""
     for name, text in files.items():
         (folder / name).write_text(dedent(text), "utf-8")
-    return Bank(folder, predicates=__name__)
+    return Bank(folder, predicates=(__name__,))
 
 
 def topics(folder: Path, files: dict[str, str]) -> tuple[Topic, ...]:

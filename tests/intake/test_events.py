@@ -1,6 +1,5 @@
 """The events after the filing: whole as data, asked only where they fit, and never left contradicting."""
 
-import inspect
 from datetime import date, time
 from typing import Any
 
@@ -13,7 +12,7 @@ from firstpaper.facts.choices import FeeState, LaterService, ServedBy, ServiceMe
 from firstpaper.facts.matter import Period
 from firstpaper.facts.record import Attempt, Closure, Record
 from firstpaper.forms import forms_needed
-from firstpaper.intake import AnswerRefused, echo, event_predicates, read_answer
+from firstpaper.intake import AnswerRefused, echo, read_answer
 from firstpaper.intake.events import (
     CLOSED,
     METHOD,
@@ -28,14 +27,17 @@ from firstpaper.intake.events import (
     without_event,
 )
 from firstpaper.intake.kinds import recorded_places
+from firstpaper.intake.predicates import OF_EVENTS
 from firstpaper.intake.question import Question
 from firstpaper.law.register import all_rules
 from firstpaper.packet.templates import templates_folder
+from tests.intake.predicates_of import predicates_of
 
 TODAY = date(2027, 6, 1)
 DAY = Day(2026, 12, 5)
 TOPICS = events().topics
 QUESTIONS: list[Question] = [question for topic in TOPICS for question in topic.questions]
+PREDICATES = predicates_of(OF_EVENTS)
 LATER_FORMS = {"FL-115", "FL-117"}
 
 each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
@@ -176,25 +178,20 @@ HOLDS_NOT: tuple[Example, ...] = (
 
 @pytest.mark.parametrize(("name", "case"), HOLDS)
 def test_holds(name: str, case: Case) -> None:
-    assert getattr(event_predicates, name)(case) is True
+    assert PREDICATES[name](case) is True
 
 
 @pytest.mark.parametrize(("name", "case"), HOLDS_NOT)
 def test_holds_not(name: str, case: Case) -> None:
-    assert getattr(event_predicates, name)(case) is False
+    assert PREDICATES[name](case) is False
 
 
 def test_every_predicate_is_tried_both_ways_and_holds_for_nothing_told_or_unknown() -> None:
-    public = {
-        name
-        for name, function in inspect.getmembers(event_predicates, inspect.isfunction)
-        if function.__module__ == event_predicates.__name__ and not name.startswith("_")
-    }
-    assert {name for name, _case in HOLDS} == {name for name, _case in HOLDS_NOT} == public
+    assert {name for name, _case in HOLDS} == {name for name, _case in HOLDS_NOT} == PREDICATES.keys()
     unknown = case_of(**{key.removeprefix("record.").replace(".", "__"): DONT_KNOW for key in _told_keys()})
-    for name in public:
-        assert getattr(event_predicates, name)(Case()) is False
-        assert getattr(event_predicates, name)(unknown) is False
+    for name in PREDICATES:
+        assert PREDICATES[name](Case()) is False
+        assert PREDICATES[name](unknown) is False
 
 
 def _told_keys() -> list[str]:

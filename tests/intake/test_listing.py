@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from firstpaper.cli.explaining import measure_words
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution
-from firstpaper.intake import AnswerKind, asking, echo, facts_from, listing_predicates, read_answer
+from firstpaper.intake import AnswerKind, asking, echo, facts_from, read_answer
 from firstpaper.intake.engine import applies, asked, standing
 from firstpaper.intake.kinds import ROWS, Row, listed_places, place_of
 from firstpaper.intake.listing import (
@@ -33,14 +33,17 @@ from firstpaper.intake.listing import (
     without_row,
 )
 from firstpaper.intake.loading import LISTING_FOLDER, listing
+from firstpaper.intake.predicates import OF_THE_LISTING
 from firstpaper.intake.question import Question
 from firstpaper.law import measures
 from firstpaper.law.measures.character import asset_character, debt_character
 from firstpaper.law.register import all_rules
+from tests.intake.predicates_of import predicates_of
 
 TODAY = date(2026, 11, 25)
 TOPICS = listing().topics
 QUESTIONS: list[Question] = [question for topic in TOPICS for question in topic.questions]
+PREDICATES = predicates_of(OF_THE_LISTING)
 THING, DEBT = Row("asset", 1), Row("debt", 1)
 MARRIED, PARTED = Day(2010, 6, 1), Day(2024, 6, 1)
 OUR_LIST = "schedule"
@@ -129,12 +132,8 @@ def test_a_predicate_takes_the_row_where_a_question_is_about_one(question: Quest
 
 
 def test_every_predicate_is_used() -> None:
-    public = {
-        name
-        for name, function in inspect.getmembers(listing_predicates, inspect.isfunction)
-        if not name.startswith("_") and name != "known"
-    }
-    assert public == {question.when for question in QUESTIONS if question.when}
+    used = {question.when for question in QUESTIONS if question.when}
+    assert set(predicates_of(OF_THE_LISTING[:1])) <= used <= PREDICATES.keys()
 
 
 @each_question
@@ -303,28 +302,28 @@ DEBTS: tuple[tuple[str, Case, bool], ...] = (
 
 @pytest.mark.parametrize(("name", "case"), HOLDS)
 def test_holds(name: str, case: Case) -> None:
-    assert getattr(listing_predicates, name)(case, case.asset[0]) is True
+    assert PREDICATES[name](case, case.asset[0]) is True
 
 
 @pytest.mark.parametrize(("name", "case"), HOLDS_NOT)
 def test_holds_not(name: str, case: Case) -> None:
-    assert getattr(listing_predicates, name)(case, case.asset[0]) is False
+    assert PREDICATES[name](case, case.asset[0]) is False
 
 
 @pytest.mark.parametrize(("special", "holds"), [((), True), (("agreement",), False)])
 def test_a_paper_told_of_in_the_interview_is_not_asked_again(special: tuple[str, ...], holds: bool) -> None:
-    assert listing_predicates.told_of_no_paper(told({"people.special": special})) is holds
+    assert PREDICATES["told_of_no_paper"](told({"people.special": special})) is holds
 
 
 @pytest.mark.parametrize(("name", "case", "holds"), DEBTS)
 def test_holds_for_a_debt(name: str, case: Case, holds: bool) -> None:
-    assert getattr(listing_predicates, name)(case, case.debt[0]) is holds
+    assert PREDICATES[name](case, case.debt[0]) is holds
 
 
 def test_the_county_formula_is_offered_where_it_is_known() -> None:
-    assert listing_predicates.files_where_a_formula_is_known(told({"court.county": "Santa Clara"}))
-    assert not listing_predicates.files_where_a_formula_is_known(told({"court.county": "Fresno"}))
-    assert not listing_predicates.files_where_a_formula_is_known(Case())
+    assert PREDICATES["files_where_a_formula_is_known"](told({"court.county": "Santa Clara"}))
+    assert not PREDICATES["files_where_a_formula_is_known"](told({"court.county": "Fresno"}))
+    assert not PREDICATES["files_where_a_formula_is_known"](Case())
 
 
 def test_every_predicate_is_tried_both_ways() -> None:

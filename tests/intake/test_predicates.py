@@ -7,8 +7,10 @@ import pytest
 
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.facts.children import Child
-from firstpaper.intake import predicates
+from firstpaper.intake.predicates import OF_THE_INTERVIEW
+from tests.intake.predicates_of import predicates_of
 
+PREDICATES = predicates_of(OF_THE_INTERVIEW)
 Told = dict[str, Any]
 
 MARRIED: Told = {"matter.unions": ["marriage"]}
@@ -739,52 +741,44 @@ def named(examples: tuple[Any, ...]) -> list[str]:
 
 @pytest.mark.parametrize(("name", "what", "told"), HOLDS, ids=named(HOLDS))
 def test_holds(name: str, what: str, told: Told) -> None:
-    assert getattr(predicates, name)(case_of(told)) is True
+    assert PREDICATES[name](case_of(told)) is True
 
 
 @pytest.mark.parametrize(("name", "what", "told"), HOLDS_NOT, ids=named(HOLDS_NOT))
 def test_holds_not(name: str, what: str, told: Told) -> None:
-    assert getattr(predicates, name)(case_of(told)) is False
+    assert PREDICATES[name](case_of(told)) is False
 
 
 @pytest.mark.parametrize(("name", "what", "told", "child"), CHILD_HOLDS, ids=named(CHILD_HOLDS))
 def test_holds_for_a_child(name: str, what: str, told: Told, child: Told) -> None:
-    assert getattr(predicates, name)(case_of(told), Child.model_validate(child)) is True
+    assert PREDICATES[name](case_of(told), Child.model_validate(child)) is True
 
 
 @pytest.mark.parametrize(("name", "what", "told", "child"), CHILD_HOLDS_NOT, ids=named(CHILD_HOLDS_NOT))
 def test_holds_not_for_a_child(name: str, what: str, told: Told, child: Told) -> None:
-    assert getattr(predicates, name)(case_of(told), Child.model_validate(child)) is False
-
-
-def public() -> dict[str, Any]:
-    return {
-        name: function
-        for name, function in inspect.getmembers(predicates, inspect.isfunction)
-        if function.__module__ == predicates.__name__ and not name.startswith("_")
-    }
+    assert PREDICATES[name](case_of(told), Child.model_validate(child)) is False
 
 
 def test_every_predicate_is_tried_both_ways() -> None:
     holds = {example[0] for example in (*HOLDS, *CHILD_HOLDS)}
     holds_not = {example[0] for example in (*HOLDS_NOT, *CHILD_HOLDS_NOT)}
-    assert holds == holds_not == set(public())
+    assert holds == holds_not == set(PREDICATES)
 
 
 def test_every_predicate_says_what_it_means() -> None:
-    assert [name for name, function in public().items() if not function.__doc__] == []
+    assert [name for name, function in PREDICATES.items() if not function.__doc__] == []
 
 
 ASKS_WHY_IT_IS_NOT_KNOWN = {"words_of_separation_are_in_doubt"}
 
 
-@pytest.mark.parametrize("name", sorted(public().keys() - ASKS_WHY_IT_IS_NOT_KNOWN))
+@pytest.mark.parametrize("name", sorted(PREDICATES.keys() - ASKS_WHY_IT_IS_NOT_KNOWN))
 def test_nothing_applies_only_because_the_person_does_not_know(name: str) -> None:
     """A case in which every single answer is "I don't know" makes no follow-up question appear."""
     from firstpaper.intake.kinds import places  # noqa: PLC0415
 
     keys = [key for key in places() if "*" not in key]
     case = case_of(dict.fromkeys(keys, DONT_KNOW))
-    predicate = public()[name]
+    predicate = PREDICATES[name]
     children = (Child(),) if len(inspect.signature(predicate).parameters) == 2 else ()
     assert predicate(case, *children) is False

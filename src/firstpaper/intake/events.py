@@ -16,12 +16,12 @@ from firstpaper.former_names import Named, called_now
 from firstpaper.intake.engine import Asked, with_value
 from firstpaper.intake.kinds import AnswerKind, recorded_places
 from firstpaper.intake.loading import Bank
+from firstpaper.intake.predicates import OF_EVENTS
 from firstpaper.intake.question import Topic
 from firstpaper.intake.spoken import echo
 from firstpaper.locale import _
 
 FOLDER = Path(__file__).parent / "events"
-PREDICATES = "firstpaper.intake.event_predicates"
 
 TOLD_WITH: Mapping[str, str] = {"filed": "fee"}
 """Events that happen at the same counter, so that the second is asked about with the first."""
@@ -49,7 +49,7 @@ _IN_BRACKETS = (AnswerKind.CHOICE, AnswerKind.CLOSURES)
 @cache
 def events() -> Bank:
     """The events that come with the program, in the order they usually happen."""
-    return Bank(FOLDER, PREDICATES, recorded_places)
+    return Bank(FOLDER, OF_EVENTS, recorded_places)
 
 
 def event(name: str) -> Topic | None:

@@ -1,6 +1,6 @@
 """The bank: its files are read strictly, one topic at a time, and kept for the life of the process."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from functools import cache, cached_property, partial
 from importlib import import_module
 from pathlib import Path
@@ -9,12 +9,11 @@ from typing import Any
 from firstpaper.data_files import Place, read_file
 from firstpaper.intake.kinds import Place as Fact
 from firstpaper.intake.kinds import general, listed_places, places
+from firstpaper.intake.predicates import OF_THE_INTERVIEW, OF_THE_LISTING
 from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
 
 FOLDER = Path(__file__).parent / "bank"
-PREDICATES = "firstpaper.intake.predicates"
 LISTING_FOLDER = Path(__file__).parent / "listing"
-LISTING_PREDICATES = "firstpaper.intake.listing_predicates"
 
 _NEEDED = ("key", "ask", "why", "feeds")
 _ALLOWED = (
@@ -43,7 +42,7 @@ class Bank:
     def __init__(
         self,
         folder: Path = FOLDER,
-        predicates: str = PREDICATES,
+        predicates: Sequence[str] = OF_THE_INTERVIEW,
         may_ask: Callable[[], Mapping[str, Fact]] = places,
     ) -> None:
         self._paths = sorted(folder.glob("[0-9][0-9]-*.yaml"))
@@ -97,7 +96,7 @@ def bank() -> Bank:
 @cache
 def listing() -> Bank:
     """The questions about what the two own, owe and earn, which the interview does not ask."""
-    return Bank(LISTING_FOLDER, LISTING_PREDICATES, listed_places)
+    return Bank(LISTING_FOLDER, OF_THE_LISTING, listed_places)
 
 
 def bank_for(key: str) -> Bank:
@@ -108,7 +107,7 @@ def bank_for(key: str) -> Bank:
 class _TopicFile:
     """One bank file, read strictly: anything it should not hold is a DataFileError that says where."""
 
-    def __init__(self, path: Path, predicates: str, may_ask: Mapping[str, Fact]) -> None:
+    def __init__(self, path: Path, predicates: Sequence[str], may_ask: Mapping[str, Fact]) -> None:
         self._path = path
         self._predicates = predicates
         self._facts = may_ask
@@ -164,7 +163,8 @@ class _TopicFile:
     def _predicate(self, place: Place, name: str | None) -> Predicate | None:
         if name is None:
             return None
-        found: Any = getattr(import_module(self._predicates), name, None)
+        modules = map(import_module, self._predicates)
+        found: Any = next((function for each in modules if (function := getattr(each, name, None))), None)
         if not callable(found):
             raise place.error(f"there is no predicate {name!r}")
         predicate: Predicate = found

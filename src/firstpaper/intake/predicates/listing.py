@@ -15,9 +15,6 @@ from firstpaper.facts.choices import (
     Who,
 )
 from firstpaper.facts.schedule import Asset, Debt
-from firstpaper.intake.predicates import has_minor_children_together, has_several_children
-
-__all__ = ["has_minor_children_together", "has_several_children"]
 
 DEPOSITS = (AssetKind.SAVINGS, AssetKind.CHECKING, AssetKind.OTHER_DEPOSIT)
 ACCOUNTS = (*DEPOSITS, AssetKind.CASH, AssetKind.INVESTMENTS)
