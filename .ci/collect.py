@@ -18,7 +18,7 @@ from typing import NamedTuple
 from babel.messages.extract import extract_from_dir
 
 import firstpaper
-from firstpaper.cli.households import households
+from firstpaper.cli.files.households import households
 from firstpaper.errors import UserError
 from firstpaper.forms.clerk import counter
 from firstpaper.forms.edition import all_editions

@@ -18,7 +18,7 @@ from typer.main import get_command
 
 from firstpaper import __version__
 from firstpaper.cli.app import app
-from firstpaper.cli.recording import detail_names
+from firstpaper.cli.given.events import detail_names
 from firstpaper.cli.result import Exit
 from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from firstpaper.data_files import read_file

@@ -8,7 +8,7 @@ from datetime import date
 from statistics import median
 from time import process_time
 
-from firstpaper.cli.households import households
+from firstpaper.cli.files.households import households
 from firstpaper.facts import Case
 from firstpaper.intake import facts_from, standing
 from firstpaper.law.register import findings

@@ -16,7 +16,7 @@ from tempfile import TemporaryDirectory
 from time import perf_counter
 
 from firstpaper.casefile import CaseFile
-from firstpaper.cli.households import households
+from firstpaper.cli.files.households import households
 from firstpaper.intake import facts_from
 
 ON = date(2026, 11, 30)

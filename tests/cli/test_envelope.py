@@ -8,7 +8,8 @@ import pytest
 
 from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
-from firstpaper.cli.shapes import SHAPES, Envelope, ItemPage, ItemPages, Many, QuestionPage, RulePage, Why
+from firstpaper.cli.shapes import SHAPES, Envelope, Many
+from firstpaper.cli.shapes.law import ItemPage, ItemPages, QuestionPage, RulePage, Why
 from tests.cli.every_command import set_out_blank, with_debt
 from tests.cli.person import HOUSEHOLDS, ON, Ran, written
 

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from firstpaper.cli.law_list import checked_law
+from firstpaper.cli.words.law_list import checked_law
 from firstpaper.law.figure import all_figures
 from firstpaper.law.register import all_rules
 from firstpaper.law.source import Source, all_sources

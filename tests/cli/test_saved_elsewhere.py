@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from firstpaper.cli.facts_files import FactsFile
+from firstpaper.cli.files.facts import FactsFile
 from firstpaper.facts import Case
 from firstpaper.intake.tables import table_of
 

@@ -12,8 +12,8 @@ from icalendar import Calendar
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.cli import processes
-from firstpaper.cli import shelf as shelves
-from firstpaper.cli.shelf import Stage, shelf
+from firstpaper.cli.files import shelf as shelves
+from firstpaper.cli.files.shelf import Stage, shelf
 from firstpaper.facts import Case
 from tests.cli.person import Ran, entered, facts_of, flat
 

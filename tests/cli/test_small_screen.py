@@ -14,7 +14,7 @@ ROWS = 24
 PAGE = 22
 
 PUTS_EVERY_QUESTION = """
-from firstpaper.cli.questions import put_question
+from firstpaper.cli.talk.questions import put_question
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked, bank

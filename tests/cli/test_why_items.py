@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from firstpaper.cli.explained import item_paragraphs
+from firstpaper.cli.words.why_item import item_paragraphs
 from firstpaper.forms.explained_names import entries, entries_called, forms_explained
 from firstpaper.forms.explanation import EXPLAINED
 from tests.cli.person import ON, Ran, flat, written

@@ -14,8 +14,8 @@ from html.parser import HTMLParser
 from pathlib import Path
 from typing import Any
 
-from firstpaper.cli.agenda_words import agenda_text
-from firstpaper.cli.recording import named_event, with_details
+from firstpaper.cli.given.events import named_event, with_details
+from firstpaper.cli.words.agenda import agenda_text
 from firstpaper.facts import Case
 from firstpaper.intake import facts_from
 from firstpaper.law.agenda import agenda

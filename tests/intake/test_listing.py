@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from firstpaper.cli.explaining import measure_words
+from firstpaper.cli.words.why import measure_words
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution
 from firstpaper.intake import AnswerKind, asking, echo, facts_from, read_answer

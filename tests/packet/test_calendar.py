@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from icalendar import Calendar
 
-from firstpaper.cli.output import CALENDAR
+from firstpaper.cli.files.output import CALENDAR
 from firstpaper.facts import Case
 from firstpaper.law.agenda import Agenda, agenda
 from firstpaper.packet import calendar as written

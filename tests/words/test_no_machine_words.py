@@ -6,8 +6,8 @@ from datetime import date
 
 import pytest
 
-from firstpaper.cli.explaining import in_this_case, question_page, rule_page
-from firstpaper.cli.findings import findings_text
+from firstpaper.cli.words.findings import findings_text
+from firstpaper.cli.words.why import in_this_case, question_page, rule_page
 from firstpaper.facts import Case, Day
 from firstpaper.intake import asked, asking, bank, standing
 from firstpaper.intake.kinds import AnswerKind

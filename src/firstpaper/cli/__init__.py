@@ -23,7 +23,7 @@ def main() -> None:
     hide_what_is_typed(sys.argv[1:])
     gc.disable()  # a command is over before collecting garbage would pay
     from firstpaper.cli.app import COMPLETE, app
-    from firstpaper.cli.pausing import in_front
+    from firstpaper.cli.long_help import in_front
 
     if COMPLETE in os.environ:
         from typer._completion_classes import completion_init

@@ -29,8 +29,8 @@ from firstpaper.cli.commands.show import show
 from firstpaper.cli.commands.undo import undo
 from firstpaper.cli.commands.unseal import unseal
 from firstpaper.cli.commands.why import why
-from firstpaper.cli.completing import Shell
-from firstpaper.cli.pausing import NO_PAUSE, Command, Commands
+from firstpaper.cli.long_help import NO_PAUSE, Command, Commands
+from firstpaper.cli.tab_key import Shell
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
 

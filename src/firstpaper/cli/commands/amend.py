@@ -6,9 +6,9 @@ from typing import Annotated
 import typer
 
 from firstpaper.cli.clock import today
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import JsonOption
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -52,7 +52,7 @@ def amend(
 
 
 def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Result:
-    from firstpaper.cli.reviewing import still_open
+    from firstpaper.cli.talk.review import still_open
     from firstpaper.facts.amending import begun_from, replaced_by
 
     if new.exists():

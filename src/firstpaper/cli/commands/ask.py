@@ -5,9 +5,9 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import HOME, DefaultsOption, HomeArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.locale import _, _n
@@ -42,7 +42,7 @@ def ask(
 
 def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphrase_from: str | None) -> Result:
     from firstpaper.casefile.errors import CopyKept
-    from firstpaper.cli.mending import goes_on_from_copy
+    from firstpaper.cli.talk.going_back import goes_on_from_copy
 
     day = filing_day(on)
     passphrases = Passphrases(terminal, passphrase_from)
@@ -55,12 +55,12 @@ def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphras
 
 
 def _sit_down(terminal: Terminal, path: Path, day: date, begun: Begun, passphrases: Passphrases) -> Result:
-    from firstpaper.cli.interview import Interview
+    from firstpaper.cli.talk.interview import Interview
     from firstpaper.intake import next_question
 
     with passphrases.opening(path, begin=True) as opened:
         if opened.new and begun.defaults:
-            from firstpaper.cli.facts_files import FactsFile
+            from firstpaper.cli.files.facts import FactsFile
 
             opened.file = opened.file.with_case(FactsFile(begun.defaults).onto(opened.case, day))
         lock_if_wanted(opened, passphrases, begun.seal)
@@ -82,7 +82,7 @@ def sit(
 
     `nobody` is raised where the input ends before any answer was kept.
     """
-    from firstpaper.cli.interview import NothingKept
+    from firstpaper.cli.talk.interview import NothingKept
     from firstpaper.cli.terminal import Left
 
     status, before = Exit.FINE, opened.file
@@ -111,14 +111,14 @@ def sit(
 
 def _wipe_where_others_look(terminal: Terminal, opened: "OpenCase") -> None:
     """Take the answers off the screen of somebody who told of danger or of a shared computer."""
-    from firstpaper.cli.offering import risky
+    from firstpaper.cli.talk.lock_offer import risky
 
     if risky(opened.case):
         terminal.clear()
 
 
 def _greet(terminal: Terminal, opened: "OpenCase") -> None:
-    from firstpaper.cli.left_open import tidied_words
+    from firstpaper.cli.files.left_open import tidied_words
 
     if opened.recovered:
         terminal.say(_("The last sitting ended suddenly. Every answer that was saved is here."))
@@ -145,7 +145,7 @@ def _say_saved(terminal: Terminal, opened: "OpenCase") -> None:
 
 
 def _last_words(opened: "OpenCase", day: date) -> list[str]:
-    from firstpaper.cli.reviewing import still_open
+    from firstpaper.cli.talk.review import still_open
 
     left = still_open(opened.case)
     path = opened.path
@@ -174,6 +174,6 @@ def _standing_data(opened: "OpenCase") -> dict[str, object]:
 
 
 def _open_keys(case: "Case") -> list[str]:
-    from firstpaper.cli.reviewing import still_open
+    from firstpaper.cli.talk.review import still_open
 
     return [one.key for one in still_open(case)]

@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import blank_files as files
 from firstpaper.cli.clock import today
+from firstpaper.cli.files import blanks as files
 from firstpaper.cli.hints import to_type
 from firstpaper.cli.options import JsonOption
 from firstpaper.cli.result import Result, deliver

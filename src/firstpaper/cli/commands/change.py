@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import completing
+from firstpaper.cli import tab_key
 from firstpaper.cli.batch import for_each
 from firstpaper.cli.commands.ask import sit
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
 from firstpaper.cli.options import JsonOption, OnOption, cases_first, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -27,7 +27,7 @@ WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="[CASE]... [ANSWER]...",
-        autocompletion=completing.answers,
+        autocompletion=tab_key.answers,
         help=_(
             "The case files, and then the name of an answer, such as petitioner.phone, or of a topic, such "
             "as court. Or an answer and its new value: petitioner.phone=559-555-0142. Without an answer you "
@@ -98,7 +98,7 @@ class Changes:
 
     def of(self, path: Path) -> Result:
         """Change the case at `path`."""
-        from firstpaper.cli.interview import Interview
+        from firstpaper.cli.talk.interview import Interview
 
         if not self.what and not self.terminal.interactive:
             raise AnswerNeeded
@@ -137,8 +137,8 @@ def _keys(opened: "OpenCase", word: str) -> list[str]:
 
 def _changed(opened: "OpenCase", given: Sequence[str], day: date) -> Result:
     """Take answers given as NAME=VALUE, all or none."""
-    from firstpaper.cli.difference_words import difference_data, difference_lines
-    from firstpaper.cli.giving import with_answers
+    from firstpaper.cli.given.answers import with_answers
+    from firstpaper.cli.words.differences import difference_data, difference_lines
     from firstpaper.intake.differing import differences
 
     before, after = opened.case, with_answers(opened.case, given, day)
@@ -156,7 +156,7 @@ def _changed(opened: "OpenCase", given: Sequence[str], day: date) -> Result:
 
 
 def _close(case: "Case", what: str) -> str:
-    from firstpaper.cli.suggesting import closest
+    from firstpaper.cli.close_names import closest
     from firstpaper.intake import asked
 
     names = [name for one in asked(case) for name in (one.key, one.topic.name)]

@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.batch import for_each
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line, to_type
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import (
     HOME,
     CasesArgument,
@@ -19,10 +20,9 @@ from firstpaper.cli.options import (
     RequireCompleteOption,
     filing_day,
 )
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.picturing import PicturesOption, before_filing
 from firstpaper.cli.result import Result, deliver, exit_for, state_of
 from firstpaper.cli.terminal import Terminal
+from firstpaper.cli.words.pictures import PicturesOption, before_filing
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
@@ -74,9 +74,9 @@ def check(
 
 
 def _check(path: Path, day: date, passphrases: Passphrases, shown: Shown, require_complete: bool) -> Result:
-    from firstpaper.cli.changing import change_data
-    from firstpaper.cli.findings import computed_values, finding_data, stops
-    from firstpaper.cli.open_points import open_points
+    from firstpaper.cli.words.findings import computed_values, finding_data, stops
+    from firstpaper.cli.words.law_changes import change_data
+    from firstpaper.cli.words.open_points import open_points
     from firstpaper.forms.open_answers import item_numbers
     from firstpaper.intake import standing
     from firstpaper.law.changes import changes
@@ -174,8 +174,8 @@ def _open_line(count: int) -> list[str]:
 
 def _points(found: Sequence["Finding"], soon: Sequence["Change"], shown: Shown) -> Iterator[str]:
     """What was found: all of it, or all but what is only good to know."""
-    from firstpaper.cli.changing import changes_text
-    from firstpaper.cli.findings import findings_text
+    from firstpaper.cli.words.findings import findings_text
+    from firstpaper.cli.words.law_changes import changes_text
 
     points = _to_show(found, shown)
     if points:
@@ -185,7 +185,7 @@ def _points(found: Sequence["Finding"], soon: Sequence["Change"], shown: Shown) 
 
 def _to_show(found: Sequence["Finding"], shown: Shown) -> "list[Finding]":
     """The points that are shown, each with those that are read with it."""
-    from firstpaper.cli.findings import parts_of
+    from firstpaper.cli.words.findings import parts_of
 
     first = [one for one in found if shown.everything or _shown_first(one)]
     parts = [part for one in first for part in parts_of(one, found)]
@@ -214,7 +214,7 @@ def _open(left: Sequence["Asked"]) -> Iterator[str]:
 
 def _counted(found: Sequence["Finding"], soon: Sequence["Change"], path: Path, shown: Shown) -> Iterator[str]:
     """How much was left out, in one line, and how to read it."""
-    from firstpaper.cli.findings import is_part
+    from firstpaper.cli.words.findings import is_part
 
     points = _to_show(found, shown)
     left = sum(one not in points and not is_part(one, found) for one in found)

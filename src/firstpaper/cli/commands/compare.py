@@ -5,10 +5,10 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import blank_files as files
-from firstpaper.cli.opening import case_at
+from firstpaper.cli.files import blanks as files
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.options import CaseArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n

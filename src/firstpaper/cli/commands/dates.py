@@ -7,13 +7,13 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.picturing import PicturesOption, days_of_the_case
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
+from firstpaper.cli.words.pictures import PicturesOption, days_of_the_case
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
@@ -75,7 +75,7 @@ def dates(
     """Show every date of the case, with how it is counted."""
 
     def work(terminal: Terminal) -> Result:
-        from firstpaper.cli.offering import risky
+        from firstpaper.cli.talk.lock_offer import risky
 
         passphrases = Passphrases(terminal, passphrase_from)
         day = filing_day(on)
@@ -97,7 +97,7 @@ class Wanted:
 
 
 def _dates(path: Path, told: "Case", day: date, wanted: Wanted) -> Result:
-    from firstpaper.cli.agenda_words import agenda_text, ended_words
+    from firstpaper.cli.words.agenda import agenda_text, ended_words
     from firstpaper.intake import standing
     from firstpaper.law.agenda import agenda
     from firstpaper.law.measures.ending import ended
@@ -151,8 +151,8 @@ def _random_word() -> str:
 
 
 def _make_calendar(case: "Case", found: "Agenda", path: Path, *, plain_titles: bool) -> str:
-    from firstpaper.cli.offering import risky
-    from firstpaper.cli.output import CALENDAR, write_output
+    from firstpaper.cli.files.output import CALENDAR, write_output
+    from firstpaper.cli.talk.lock_offer import risky
     from firstpaper.facts import known
     from firstpaper.packet.calendar import calendar
 
@@ -193,8 +193,8 @@ def _notes(case: "Case", on: date) -> "list[Finding]":
 
 
 def _data(case: "Case", found: "Agenda", notes: "list[Finding]") -> dict[str, object]:
-    from firstpaper.cli.agenda_words import entry_data, events_data, later_data
-    from firstpaper.cli.findings import finding_data
+    from firstpaper.cli.words.agenda import entry_data, events_data, later_data
+    from firstpaper.cli.words.findings import finding_data
     from firstpaper.law.measures.record import case_number
 
     return {

@@ -6,9 +6,9 @@ from typing import Annotated
 import typer
 
 from firstpaper.cli.commands.packet import PartOption, PdfOption
-from firstpaper.cli.drafting import Files, HtmlOption
+from firstpaper.cli.files.packet import Wanted
+from firstpaper.cli.files.pdf import Files, HtmlOption
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
-from firstpaper.cli.packets import Wanted
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -46,7 +46,7 @@ def demo(
 
 
 def _list() -> Result:
-    from firstpaper.cli.households import about, households
+    from firstpaper.cli.files.households import about, households
 
     known = {name: about(path) for name, path in households().items()}
     return Result(
@@ -56,9 +56,9 @@ def _list() -> Result:
 
 
 def _demo(name: str, output: Path | None, html: Path | None, part: Wanted | None, on: str | None) -> Result:
-    from firstpaper.cli.facts_files import FactsFile, FactsRefused
-    from firstpaper.cli.households import NoSuchHousehold, households
-    from firstpaper.cli.packets import draft, wanted_now
+    from firstpaper.cli.files.facts import FactsFile, FactsRefused
+    from firstpaper.cli.files.households import NoSuchHousehold, households
+    from firstpaper.cli.files.packet import draft, wanted_now
     from firstpaper.counting import spell_date
 
     known = households()

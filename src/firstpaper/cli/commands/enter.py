@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from firstpaper.cli.batch import for_each
-from firstpaper.cli.facts_files import FactsFile
+from firstpaper.cli.files.facts import FactsFile
+from firstpaper.cli.files.left_open import not_locked, offer_to_erase
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.hints import command, next_line
-from firstpaper.cli.left_open import not_locked, offer_to_erase
 from firstpaper.cli.options import CASE_ENDING, HOME, DefaultsOption, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -200,7 +200,7 @@ class Entry:
         if not self.terminal.interactive:
             keys = ", ".join(one.key for one in others)
             raise OtherPeople(what=self.facts.path, path=path, close=keys)
-        from firstpaper.cli.difference_words import difference_lines
+        from firstpaper.cli.words.differences import difference_lines
 
         head = _("{path} has other people. This would be replaced:").format(path=path)
         self.terminal.say("\n".join([head, *difference_lines(others)]))
@@ -211,7 +211,7 @@ class Entry:
     def _shown(self, path: Path) -> Result:
         """What would change, with nothing saved, and no file begun."""
         from firstpaper.casefile import load
-        from firstpaper.cli.difference_words import difference_lines
+        from firstpaper.cli.words.differences import difference_lines
         from firstpaper.facts import Case
 
         there = path.exists()
@@ -224,7 +224,7 @@ class Entry:
         )
 
     def _saved(self, opened: "OpenCase", read: "Case", found: "Sequence[Difference]") -> Result:
-        from firstpaper.cli.listed_words import left_out, left_out_text
+        from firstpaper.cli.words.listed import left_out, left_out_text
 
         case, path = opened.case, opened.path
         parts = (
@@ -239,7 +239,7 @@ class Entry:
         )
 
     def _more(self, opened: "OpenCase") -> Iterator[str]:
-        from firstpaper.cli.offering import risky
+        from firstpaper.cli.talk.lock_offer import risky
         from firstpaper.intake import set_aside
         from firstpaper.intake.listing import listed
 
@@ -273,7 +273,7 @@ def _differences(before: "Case", after: "Case") -> "tuple[Difference, ...]":
 
 
 def _head(case: "Case", path: Path) -> Iterator[str]:
-    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.cli.talk.review import answered, still_open
 
     taken, left = len(answered(case)), len(still_open(case))
     yield _("The facts are saved in {path}.").format(path=path)
@@ -283,7 +283,7 @@ def _head(case: "Case", path: Path) -> Iterator[str]:
 
 def _changes(found: "Sequence[Difference]") -> Iterator[str]:
     """What was replaced, line by line, and what is new: named too, where it is not much."""
-    from firstpaper.cli.difference_words import difference_lines
+    from firstpaper.cli.words.differences import difference_lines
 
     new = [one for one in found if one.before is None]
     shown = [one for one in found if one.before is not None or len(new) <= MOST_SHOWN]
@@ -325,9 +325,9 @@ def _would_change(count: int) -> str:
 
 
 def _data(case: "Case", read: "Case", found: "Sequence[Difference]") -> dict[str, object]:
-    from firstpaper.cli.difference_words import difference_data
-    from firstpaper.cli.listed_words import left_out
-    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.cli.talk.review import answered, still_open
+    from firstpaper.cli.words.differences import difference_data
+    from firstpaper.cli.words.listed import left_out
     from firstpaper.intake import set_aside
     from firstpaper.intake.listing import listed
 

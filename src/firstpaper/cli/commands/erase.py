@@ -35,7 +35,7 @@ def _erase(terminal: Terminal, path: Path, yes: bool) -> Result:
     from firstpaper.casefile import Lock
     from firstpaper.casefile.belongings import belongings, finish_removing, remove_all
     from firstpaper.casefile.errors import CaseFileMissing
-    from firstpaper.cli.output import drafts_beside
+    from firstpaper.cli.files.output import drafts_beside
 
     with Lock(path):
         finish_removing(path)

@@ -6,11 +6,11 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import completing
-from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
-from firstpaper.cli.opening import case_at
+from firstpaper.cli import tab_key
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.files.pdf import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -28,7 +28,7 @@ FormArgument = Annotated[
     typer.Argument(
         metavar="FORM",
         help=_("The number of a form, such as FL-105. Or the word after: the road from the filing on."),
-        autocompletion=completing.guides,
+        autocompletion=tab_key.guides,
     ),
 ]
 CaseToRead = Annotated[
@@ -104,8 +104,8 @@ def _of_case(
     terminal: Terminal,
 ) -> Result:
     """The read-along of a case, locked as its packet is, and with how to get rid of it."""
-    from firstpaper.cli.offering import after_printing, offer_to_lock_draft
-    from firstpaper.cli.output import GUIDE, beside
+    from firstpaper.cli.files.output import GUIDE, beside
+    from firstpaper.cli.talk.lock_offer import after_printing, offer_to_lock_draft
 
     facts = case_at(path, passphrases)
     locked = seal or (html is None and offer_to_lock_draft(terminal, facts))

@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.item_words import form_words, item_data, item_lines
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
+from firstpaper.cli.words.items import form_words, item_data, item_lines
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 

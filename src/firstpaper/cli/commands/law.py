@@ -30,7 +30,7 @@ def law(on: LawDayOption = None, stale: StaleOption = None, as_json: JsonOption 
 
 
 def _law(day: date, stale: int | None) -> Result:
-    from firstpaper.cli.law_list import checked_law, law_data, law_text, to_check_again
+    from firstpaper.cli.words.law_list import checked_law, law_data, law_text, to_check_again
 
     found = checked_law(day)
     shown = found if stale is None else to_check_again(found, stale)

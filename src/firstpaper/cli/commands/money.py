@@ -6,11 +6,11 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.drafting import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.files.pdf import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -55,7 +55,7 @@ def money(
     """Draft private pages on what you own and owe, and on support. They are not for the court."""
 
     def work(terminal: Terminal) -> Result:
-        from firstpaper.cli.output import PRIVATE, beside
+        from firstpaper.cli.files.output import PRIVATE, beside
 
         refuse_locked_screen(seal, html)
         passphrases = Passphrases(terminal, passphrase_from)
@@ -80,7 +80,7 @@ def _pages(case: "Case", day: date) -> "MoneyPages":
 
 
 def _drafted(pages: "MoneyPages", files: Files, following: str) -> Result:
-    from firstpaper.cli.money_data import figures
+    from firstpaper.cli.words.money import figures
 
     files.write(pages.pdf(), pages.html)
     return Result(

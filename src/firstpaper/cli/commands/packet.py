@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.drafting import HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.packet import LATER_ENDING, Only, Wanted, draft, fill_in, wanted_now
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
+from firstpaper.cli.files.pdf import HtmlOption, SealPdfOption, files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line, to_type
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import (
     HOME,
     CasesArgument,
@@ -18,8 +20,6 @@ from firstpaper.cli.options import (
     RequireCompleteOption,
     filing_day,
 )
-from firstpaper.cli.packets import LATER_ENDING, Only, Wanted, draft, fill_in, wanted_now
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -189,8 +189,8 @@ def packet(
     """Draft the packet: what to mark and write on each form, and what to do next."""
 
     def one(terminal: Terminal) -> Result:
-        from firstpaper.cli.blank_files import all_learned, as_measured
-        from firstpaper.cli.offering import after_printing, offer_to_lock_draft
+        from firstpaper.cli.files.blanks import all_learned, as_measured
+        from firstpaper.cli.talk.lock_offer import after_printing, offer_to_lock_draft
 
         case = cases[0] if cases else HOME
         refuse_locked_screen(seal, html)
@@ -253,7 +253,7 @@ def packet(
 
 
 def _cases_in(folder: Path) -> list[Path]:
-    from firstpaper.cli.shelf import ENDING, files_in
+    from firstpaper.cli.files.shelf import ENDING, files_in
 
     try:
         found = [path for path in files_in(folder) if path.suffix == ENDING]
@@ -273,8 +273,8 @@ def _draft_many(
     again: bool,
     require_complete: bool,
 ) -> Result:
-    from firstpaper.cli.drafting_all import Drafting, draft_all
-    from firstpaper.cli.left_open import is_locked
+    from firstpaper.cli.files.left_open import is_locked
+    from firstpaper.cli.files.packets import Drafting, draft_all
     from firstpaper.facts import Case
 
     lock = passphrases.choose_one(Case.nothing()) if seal and not passphrases.from_a_file else None
@@ -310,8 +310,8 @@ def _telling(terminal: Terminal) -> "Callable[[int, int], None]":
 
 def _ask_before_replacing(terminal: Terminal, case: Path, output: Path) -> None:
     """Raise OtherDraft where a draft of another case lies there, unless the person says to replace it."""
-    from firstpaper.cli.output import LATER, PRIVATE, is_pdf
-    from firstpaper.cli.shelf import ENDING
+    from firstpaper.cli.files.output import LATER, PRIVATE, is_pdf
+    from firstpaper.cli.files.shelf import ENDING
 
     stem = output.stem.removesuffix(LATER).removesuffix(PRIVATE)
     other = output.with_name(stem + ENDING)
@@ -330,14 +330,14 @@ def _ask_before_replacing(terminal: Terminal, case: Path, output: Path) -> None:
 
 def _own_sheets(paths: "Sequence[Path]") -> dict[str, str]:
     """The text of the sheets that somebody brings, by name."""
-    from firstpaper.cli.plain_text import plain_text
+    from firstpaper.cli.files.plain_text import plain_text
     from firstpaper.packet.own_sheets import LONGEST
 
     return {str(path): plain_text(path, LONGEST + 1, OwnSheetUnreadable) for path in paths}
 
 
 def _beside(case: Path, wanted: Wanted) -> Path:
-    from firstpaper.cli.output import beside
+    from firstpaper.cli.files.output import beside
 
     return beside(case, LATER_ENDING if wanted is Wanted.LATER else ".pdf")
 
@@ -355,7 +355,7 @@ def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
 
 def _to_confirm(folder: Path | None) -> list[str]:
     """What keeps a blank of the folder from being filled in: nobody has looked at its proof here."""
-    from firstpaper.cli.blank_files import to_confirm
+    from firstpaper.cli.files.blanks import to_confirm
 
     words = _("Not filled in, since nobody has confirmed here what its fields take. Look at the proof, then:")
     return [to_type(words, "blank", path, "--confirm") for path in (to_confirm(folder) if folder else ())]

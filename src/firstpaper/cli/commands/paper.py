@@ -6,10 +6,10 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, JsonOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -142,7 +142,7 @@ def _paper(
     facts: Path | None,
     kind: For | None,
 ) -> Result:
-    from firstpaper.cli.output import one_pipe
+    from firstpaper.cli.files.output import one_pipe
     from firstpaper.intake.kinds import ROWS
 
     if not 0 <= room["child"] <= ROWS["child"]:
@@ -212,7 +212,7 @@ def _has_room(topic: "Topic", room: dict[str, int]) -> bool:
 def _put_sheets(
     case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int], kind: For | None
 ) -> str:
-    from firstpaper.cli.output import PDF, write_output
+    from firstpaper.cli.files.output import PDF, write_output
     from firstpaper.facts.choices import Kind
     from firstpaper.intake.to_come import usual
     from firstpaper.packet.blank import blank_sheets, open_question_sheets
@@ -230,7 +230,7 @@ def _put_sheets(
 def _put_facts(
     of: Path | None, case: "Case | None", path: Path, topics: "Sequence[Topic]", room: dict[str, int]
 ) -> str:
-    from firstpaper.cli.output import write_facts
+    from firstpaper.cli.files.output import write_facts
     from firstpaper.packet.blank import blank_facts, open_facts
 
     day = filing_day(None)

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import completing
+from firstpaper.cli import tab_key
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import JsonOption, case_first, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import UserError
@@ -28,7 +28,7 @@ WordsArgument = Annotated[
     list[str] | None,
     typer.Argument(
         metavar="[CASE] [add|change|remove|set] [WHICH] [NAME=VALUE]...",
-        autocompletion=completing.listing,
+        autocompletion=tab_key.listing,
         help=_(
             "The case file, then what to do, and with what. Such as: change asset 2 4 value=1200. Or: set "
             "agreement=no. Without what to do you are asked. Without a case file: home.case in this folder."
@@ -101,9 +101,9 @@ def schedule(
 
 
 def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Result:
-    from firstpaper.cli.listed_words import list_data, list_text
-    from firstpaper.cli.opening import case_at
-    from firstpaper.cli.output import one_pipe
+    from firstpaper.cli.files.case import case_at
+    from firstpaper.cli.files.output import one_pipe
+    from firstpaper.cli.words.listed import list_data, list_text
 
     one_pipe(*tables.values())
     case = case_at(path, passphrases)
@@ -120,8 +120,8 @@ def _show(path: Path, tables: dict[str, Path], passphrases: Passphrases) -> Resu
 
 def _put_table(case: "Case", group: str, path: Path) -> None:
     """Write the things or the debts as a table, or as a workbook where the name says so."""
-    from firstpaper.cli.output import write_output
-    from firstpaper.cli.workbook import WORKBOOK, is_workbook, refuse_other_workbooks, workbook
+    from firstpaper.cli.files.output import write_output
+    from firstpaper.cli.files.workbook import WORKBOOK, is_workbook, refuse_other_workbooks, workbook
     from firstpaper.intake.tables import BEGINS, amounts, rows_of, table_of
 
     if is_workbook(path):
@@ -134,8 +134,8 @@ def _put_table(case: "Case", group: str, path: Path) -> None:
 def _work(
     terminal: Terminal, path: Path, action: str, words: list[str], on: date, passphrases: Passphrases
 ) -> Result:
-    from firstpaper.cli import listed_words
     from firstpaper.cli.terminal import Left
+    from firstpaper.cli.words import listed as listed_words
 
     taken_out: list[str] = []
     with passphrases.opening(path) as opened:
@@ -155,7 +155,7 @@ def _work(
 
 def _rows(case: "Case", action: str, words: list[str]) -> "tuple[Row, ...]":
     """The rows that the command is about; none where it is about what is told once. Raises a UserError."""
-    from firstpaper.cli import listed_details
+    from firstpaper.cli.given import things as listed_details
 
     if action in ("", "set"):
         if words:
@@ -173,7 +173,8 @@ def _do(
     terminal: Terminal, opened: "OpenCase", action: str, rows: "Sequence[Row]", given: list[str], on: date
 ) -> None:
     """Do what the command says, or what the person picks. Raises Left and UserErrors."""
-    from firstpaper.cli import listed_details, scheduling
+    from firstpaper.cli.given import things as listed_details
+    from firstpaper.cli.talk import listing as scheduling
     from firstpaper.intake.listing import without_row
 
     sitting = scheduling.Sitting(terminal, opened, on)
@@ -205,7 +206,8 @@ def _result(
     head: list[str],
     following: str,
 ) -> Result:
-    from firstpaper.cli import listed_details, listed_words
+    from firstpaper.cli.given import things as listed_details
+    from firstpaper.cli.words import listed as listed_words
     from firstpaper.intake.listing import about, is_empty
 
     rows = [row for row in told if not is_empty(after, row)]
@@ -226,7 +228,7 @@ def _result(
 
 
 def _name(case: "Case", row: "Row") -> str:
-    from firstpaper.cli.listed_words import name_of
+    from firstpaper.cli.words.listed import name_of
 
     return name_of(case, row)
 

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from firstpaper.cli.left_open import is_copy, left_open, not_locked, offer_to_erase, tidied_words
+from firstpaper.cli.files.left_open import is_copy, left_open, not_locked, offer_to_erase, tidied_words
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases, new_seal
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _

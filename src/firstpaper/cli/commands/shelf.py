@@ -8,16 +8,16 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import completing
+from firstpaper.cli import tab_key
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
 if TYPE_CHECKING:
-    from firstpaper.cli.shelf import Calendar, Person, Shelved, Unread
+    from firstpaper.cli.files.shelf import Calendar, Person, Shelved, Unread
 
 LABEL = "{file}"
 TOLD_EVERY = 500
@@ -56,7 +56,7 @@ StageOption = Annotated[
         "--stage",
         metavar="STAGE",
         help=_("Only cases that have come so far, such as served."),
-        autocompletion=completing.stages,
+        autocompletion=tab_key.stages,
     ),
 ]
 CountyOption = Annotated[
@@ -188,8 +188,8 @@ def shelf(
     """
 
     def work(terminal: Terminal) -> Result:
-        from firstpaper.cli.output import one_pipe
-        from firstpaper.cli.shelf import Calendar
+        from firstpaper.cli.files.output import one_pipe
+        from firstpaper.cli.files.shelf import Calendar
 
         one_pipe(csv, ics)
         wanted = Wanted(due, stops, _stages(stage or []), county, find, ended)
@@ -229,7 +229,7 @@ class Look:
 
     def into(self, folder: Path) -> "tuple[list[Shelved], list[Unread]]":
         """The cases of a folder, and those not readable. Asks for a passphrase where files are locked."""
-        from firstpaper.cli import shelf as shelves
+        from firstpaper.cli.files import shelf as shelves
 
         try:
             files = shelves.files_in(folder, deep=self.deep)
@@ -248,7 +248,7 @@ class Look:
         return cases, unread
 
     def _looked(self, folder: Path, files: Sequence[Path]) -> "tuple[list[Shelved], list[Unread]]":
-        from firstpaper.cli import shelf as shelves
+        from firstpaper.cli.files import shelf as shelves
 
         return shelves.looked_into(
             folder, files, self.day, self._known, calendar=self.calendar, told=self._told
@@ -260,7 +260,7 @@ class Look:
 
 
 def _stages(names: Sequence[str]) -> tuple[str, ...]:
-    from firstpaper.cli.shelf import Stage
+    from firstpaper.cli.files.shelf import Stage
 
     wanted = tuple(name.strip().lower() for name in names)
     for name in wanted:
@@ -290,7 +290,7 @@ def _result(
     shown: Shown,
     day: date,
 ) -> Result:
-    from firstpaper.cli import shelf_words as words
+    from firstpaper.cli.words import shelf as words
 
     cases = [one for one in every if wanted.takes(one)]
     found = {one.file: _found(one, wanted.find) for one in cases} if wanted.find else {}
@@ -343,8 +343,8 @@ def _found(one: "Shelved", name: str | None) -> "list[Person]":
 
 def _written(cases: "Sequence[Shelved]", unread: "Sequence[Unread]", shown: Shown) -> list[str]:
     """Write the table and the calendar that are wanted; what to say of them."""
-    from firstpaper.cli import shelf_words as words
-    from firstpaper.cli.output import CALENDAR, write_output
+    from firstpaper.cli.files.output import CALENDAR, write_output
+    from firstpaper.cli.words import shelf as words
 
     said = []
     if shown.csv:

@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.files.case import case_at
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.opening import case_at
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _, _n
@@ -49,7 +49,7 @@ def show(
     """Show the answers in words, topic by topic."""
 
     def work(terminal: Terminal) -> Result:
-        from firstpaper.cli.output import one_pipe
+        from firstpaper.cli.files.output import one_pipe
 
         one_pipe(yaml, pdf)
         facts = case_at(case, Passphrases(terminal, passphrase_from))
@@ -64,10 +64,10 @@ def show(
 
 def _topics(case: "Case", names: list[str]) -> Iterator[str]:
     """A paragraph a topic, then what is listed, what was recorded, and how much is open."""
-    from firstpaper.cli.agenda_words import event_lines
     from firstpaper.cli.commands.paper import NoSuchTopic
-    from firstpaper.cli.listed_words import list_text
-    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.cli.talk.review import answered, still_open
+    from firstpaper.cli.words.agenda import event_lines
+    from firstpaper.cli.words.listed import list_text
     from firstpaper.intake.listing import listed
 
     told = answered(case)
@@ -97,7 +97,7 @@ def _lines(case: "Case", one: object) -> Iterator[str]:
 
 
 def _put_facts(case: "Case", path: Path) -> str:
-    from firstpaper.cli.output import write_facts
+    from firstpaper.cli.files.output import write_facts
     from firstpaper.intake.writing import facts_text
 
     write_facts(path, facts_text(case))
@@ -108,7 +108,7 @@ def _put_facts(case: "Case", path: Path) -> str:
 
 
 def _put_pages(case: "Case", path: Path, day: date) -> str:
-    from firstpaper.cli.output import PDF, write_output
+    from firstpaper.cli.files.output import PDF, write_output
     from firstpaper.packet.read_back import read_back
 
     write_output(path, read_back(case, day), PDF)
@@ -116,7 +116,7 @@ def _put_pages(case: "Case", path: Path, day: date) -> str:
 
 
 def _data(case: "Case", names: list[str], yaml: Path | None, pdf: Path | None) -> dict[str, object]:
-    from firstpaper.cli.reviewing import answered, still_open
+    from firstpaper.cli.talk.review import answered, still_open
     from firstpaper.intake import echo
     from firstpaper.intake.engine import asking
     from firstpaper.intake.events import recorded

@@ -3,9 +3,9 @@
 from pathlib import Path
 
 from firstpaper.cli.clock import today
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
@@ -21,7 +21,7 @@ def undo(
 def _undo(terminal: Terminal, path: Path, passphrases: Passphrases) -> Result:
     from firstpaper.casefile import bring_back
     from firstpaper.casefile.errors import CopyKept
-    from firstpaper.cli.mending import take_back
+    from firstpaper.cli.talk.going_back import take_back
 
     try:
         with passphrases.opening(path) as opened:

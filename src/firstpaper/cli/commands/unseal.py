@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.options import HOME, HomeArgument, JsonOption
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _

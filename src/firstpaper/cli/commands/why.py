@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli import completing
+from firstpaper.cli import tab_key
+from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.options import JsonOption, OnOption, filing_day
-from firstpaper.cli.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -26,7 +26,7 @@ IdArgument = Annotated[
             "residence.state, of an answer, such as petitioner.name, or of a topic, such as residence."
         ),
         show_default=False,
-        autocompletion=completing.pages,
+        autocompletion=tab_key.pages,
     ),
 ]
 
@@ -76,8 +76,8 @@ def _why(name: str, path: Path | None, day: date, passphrases: Passphrases) -> R
 
 def _of_items(entries: "tuple[Entry, ...]", path: Path | None, day: date, passphrases: Passphrases) -> Result:
     """The page of an item, or the list of several."""
-    from firstpaper.cli.explained import item_list, item_list_data, item_page, item_page_data
     from firstpaper.cli.law_day import law_as_of
+    from firstpaper.cli.words.why_item import item_list, item_list_data, item_page, item_page_data
 
     if len(entries) > 1:
         return Result(data=item_list_data(entries), text=item_list(entries))
@@ -90,8 +90,8 @@ def _of_items(entries: "tuple[Entry, ...]", path: Path | None, day: date, passph
 
 def _item_in_case(entry: "Entry", path: Path, day: date, passphrases: Passphrases) -> Result:
     """How an item stands in a case, as a part of its page."""
-    from firstpaper.cli.explained import in_this_case, in_this_case_data
-    from firstpaper.cli.opening import case_at
+    from firstpaper.cli.files.case import case_at
+    from firstpaper.cli.words.why_item import in_this_case, in_this_case_data
     from firstpaper.forms.explained_case import in_case
     from firstpaper.intake import standing
 
@@ -113,8 +113,8 @@ def _has_a_page_of_its_own(name: str) -> bool:
 
 
 def _of_rule_or_question(name: str, path: Path | None, day: date, passphrases: Passphrases) -> Result:
-    from firstpaper.cli.explaining import question_data, question_page, rule_data, rule_page
-    from firstpaper.cli.opening import case_at
+    from firstpaper.cli.files.case import case_at
+    from firstpaper.cli.words.why import question_data, question_page, rule_data, rule_page
     from firstpaper.facts import Case
     from firstpaper.intake import asking
     from firstpaper.law.register import named_rule
@@ -133,8 +133,8 @@ def _of_rule_or_question(name: str, path: Path | None, day: date, passphrases: P
 
 
 def _with_findings(data: dict[str, object], page: str, name: str, case: "Case", day: date) -> Result:
-    from firstpaper.cli.explaining import in_this_case
-    from firstpaper.cli.findings import finding_data
+    from firstpaper.cli.words.findings import finding_data
+    from firstpaper.cli.words.why import in_this_case
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
 
@@ -155,7 +155,7 @@ def _answer(key: str, case: "Case | None") -> list[str]:
 
 
 def _close(name: str) -> str:
-    from firstpaper.cli.suggesting import closest
+    from firstpaper.cli.close_names import closest
     from firstpaper.forms.explained_names import names
     from firstpaper.intake import bank
     from firstpaper.law.register import all_rules

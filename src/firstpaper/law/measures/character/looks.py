@@ -21,7 +21,7 @@ from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.schedule import Asset, Contribution, Debt
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.character.outcome import Code
-from firstpaper.law.measures.character.supposing import Supposing
+from firstpaper.law.measures.character.supposing import IfTold, Needed, Supposing
 from firstpaper.law.measures.character.times import (
     Earned,
     Marriage,
@@ -41,48 +41,37 @@ PLANS = (AssetKind.PENSION, AssetKind.RETIREMENT_ACCOUNT)
 PERSONAL = (AssetKind.VALUABLES, AssetKind.HOUSEHOLD, AssetKind.OTHER)
 
 
-class AssetLook(Supposing):
+class _Look(Supposing):
+    """What a thing and a debt have in common."""
+
+    nullity = Needed[bool]()
+    """Whether the case is about a marriage that was not valid."""
+
+    agreement = Needed[bool]()
+    """Whether a paper the two signed speaks about it."""
+
+    def yes(self, name: str) -> bool:
+        """A fact that is a yes or a no."""
+        return bool(self.fact(name))
+
+
+class AssetLook(_Look):
     """A thing owned. Each property gives the fact, or says that it is not known."""
 
-    @property
-    def kind(self) -> AssetKind | None:
-        """What it is; None where nobody said."""
-        found: AssetKind | None = self.peek("kind")
-        return found
+    kind = IfTold[AssetKind]()
+    """What it is; None where nobody said."""
 
-    @property
-    def how(self) -> Acquired | None:
-        """How it came; None where nobody said."""
-        found: Acquired | None = self.peek("how")
-        return found
+    how = IfTold[Acquired]()
+    """How it came; None where nobody said."""
 
-    @property
-    def nullity(self) -> bool:
-        """Whether the case is about a marriage that was not valid."""
-        return bool(self.fact("nullity"))
+    by = Needed[Who]()
+    """Who earned, bought or was given it, or was hurt."""
 
-    @property
-    def agreement(self) -> bool:
-        """Whether a paper the two signed speaks about it."""
-        return bool(self.fact("agreement"))
+    title = Needed[TitleForm]()
+    """Whose name its paper carries."""
 
-    @property
-    def by(self) -> Who:
-        """Who earned, bought or was given it, or was hurt."""
-        found: Who = self.fact("by")
-        return found
-
-    @property
-    def title(self) -> TitleForm:
-        """Whose name its paper carries."""
-        found: TitleForm = self.fact("title")
-        return found
-
-    @property
-    def source(self) -> MoneySource:
-        """Whose money paid."""
-        found: MoneySource = self.fact("source")
-        return found
+    source = Needed[MoneySource]()
+    """Whose money paid."""
 
     @property
     def when(self) -> Time:
@@ -94,27 +83,14 @@ class AssetLook(Supposing):
         found: Time = self.fact("when")
         return found
 
-    @property
-    def earned(self) -> Earned:
-        """When the work behind it lay."""
-        found: Earned = self.fact("earned")
-        return found
+    earned = Needed[Earned]()
+    """When the work behind it lay."""
 
-    @property
-    def usable(self) -> Time:
-        """When a stock option can first be used."""
-        found: Time = self.fact("usable")
-        return found
+    usable = Needed[Time]()
+    """When a stock option can first be used."""
 
-    @property
-    def lived_in(self) -> LivedIn:
-        """Where the spouse who got it had their lasting home then."""
-        found: LivedIn = self.fact("lived_in")
-        return found
-
-    def yes(self, name: str) -> bool:
-        """A fact that is a yes or a no."""
-        return bool(self.fact(name))
+    lived_in = Needed[LivedIn]()
+    """Where the spouse who got it had their lasting home then."""
 
     @property
     def owned_alone_before(self) -> bool:
@@ -127,11 +103,8 @@ class AssetLook(Supposing):
         """Community, or quasi-community where the spouse who got it lived elsewhere."""
         return Code.COMMUNITY if self.lived_in is LivedIn.CALIFORNIA else Code.QUASI_COMMUNITY
 
-    @property
-    def came(self) -> Span:
-        """The first and last day on which it can have come."""
-        found: Span = self.peek("came")
-        return found
+    came = Needed[Span]()
+    """The first and last day on which it can have come."""
 
     @property
     def contributions(self) -> tuple[Contribution, ...]:
@@ -139,46 +112,20 @@ class AssetLook(Supposing):
         return self.peek("contributions") or ()
 
 
-class DebtLook(Supposing):
+class DebtLook(_Look):
     """A debt. Each property gives the fact, or says that it is not known."""
 
-    @property
-    def kind(self) -> DebtKind | None:
-        """What it is; None where nobody said."""
-        found: DebtKind | None = self.peek("kind")
-        return found
+    kind = IfTold[DebtKind]()
+    """What it is; None where nobody said."""
 
-    @property
-    def nullity(self) -> bool:
-        """Whether the case is about a marriage that was not valid."""
-        return bool(self.fact("nullity"))
+    by = Needed[Who]()
+    """Who took it on."""
 
-    @property
-    def agreement(self) -> bool:
-        """Whether a paper the two signed speaks about it."""
-        return bool(self.fact("agreement"))
+    purpose = Needed[DebtPurpose]()
+    """What it was for."""
 
-    @property
-    def by(self) -> Who:
-        """Who took it on."""
-        found: Who = self.fact("by")
-        return found
-
-    @property
-    def purpose(self) -> DebtPurpose:
-        """What it was for."""
-        found: DebtPurpose = self.fact("purpose")
-        return found
-
-    @property
-    def when(self) -> Time:
-        """When it was taken on."""
-        found: Time = self.fact("when")
-        return found
-
-    def yes(self, name: str) -> bool:
-        """A fact that is a yes or a no."""
-        return bool(self.fact(name))
+    when = Needed[Time]()
+    """When it was taken on."""
 
 
 _ASSET_FACTS: Mapping[str, tuple[Any, ...]] = {

@@ -8,9 +8,11 @@ can never make an answer firmer.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any, Self, TypeVar
+from typing import Any, Generic, Self, TypeVar
 
 from firstpaper.law.measures.character.outcome import Code, Row, Table, Verdict
+
+T = TypeVar("T")
 
 
 class NotTold(Exception):
@@ -46,6 +48,27 @@ class Supposing:
     def supposing(self, name: str, value: Any) -> Self:
         """The same facts, supposing one of them."""
         return type(self)({**self._told, name: value}, self._between)
+
+
+class _ByName:
+    def __set_name__(self, _owner: type[Supposing], name: str) -> None:
+        self._name = name
+
+
+class Needed(_ByName, Generic[T]):
+    """The fact of the property's own name; reading it raises NotTold where it is not known."""
+
+    def __get__(self, look: Supposing, _owner: type[Supposing]) -> T:
+        value: T = look.fact(self._name)
+        return value
+
+
+class IfTold(_ByName, Generic[T]):
+    """The fact of the property's own name; None where it is not known."""
+
+    def __get__(self, look: Supposing, _owner: type[Supposing]) -> T | None:
+        value: T | None = look.peek(self._name)
+        return value
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,9 +10,9 @@ from datetime import date
 from typing import Any
 
 from firstpaper.casefile import CaseFile, OpenCase
-from firstpaper.cli.conversation import Conversation
-from firstpaper.cli.offering import offer_to_seal
-from firstpaper.cli.questions import Offers, small_number
+from firstpaper.cli.talk.conversation import Conversation
+from firstpaper.cli.talk.lock_offer import offer_to_seal
+from firstpaper.cli.talk.questions import Offers, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SafeHere
@@ -86,7 +86,7 @@ class Interview(Conversation):
             self.run_through([one.key])
 
     def _picked(self) -> Asked | None:
-        from firstpaper.cli.reviewing import pick
+        from firstpaper.cli.talk.review import pick
 
         return pick(self._terminal, self.case, self._opened.file.passed)
 
@@ -226,7 +226,7 @@ class Interview(Conversation):
         self._opened.keep(replace(self._opened.file, passed=passed))
 
     def _told_so_far(self) -> str:
-        from firstpaper.cli.reviewing import review
+        from firstpaper.cli.talk.review import review
 
         return review(self.case, self._opened.file.passed) or _("Nothing is answered yet.")
 
@@ -238,7 +238,7 @@ class Interview(Conversation):
 
     def _undo(self, one: Asked) -> Asked:
         """Take back the last saved change, and show the question that it was about."""
-        from firstpaper.cli.mending import take_back
+        from firstpaper.cli.talk.going_back import take_back
 
         keys, said = take_back(self._opened)
         self._put_off = set(self._opened.file.passed)

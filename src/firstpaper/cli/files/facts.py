@@ -7,8 +7,8 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.plain_text import plain_text
-from firstpaper.cli.workbook import is_workbook, rows_in
+from firstpaper.cli.files.plain_text import plain_text
+from firstpaper.cli.files.workbook import is_workbook, rows_in
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 

@@ -4,10 +4,10 @@ import re
 from collections.abc import Iterator, Sequence
 from datetime import date
 
-from firstpaper.cli.explained import item_paragraphs, place_words
-from firstpaper.cli.findings import finding_words
 from firstpaper.cli.hints import command
-from firstpaper.cli.law_words import law_words, source_data
+from firstpaper.cli.words.findings import finding_words
+from firstpaper.cli.words.sources import law_words, source_data
+from firstpaper.cli.words.why_item import item_paragraphs, place_words
 from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
 from firstpaper.former_names import Named, formerly

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 
-from firstpaper.cli.law_words import certainty_words
+from firstpaper.cli.words.sources import certainty_words
 from firstpaper.counting import short_date
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, all_figures

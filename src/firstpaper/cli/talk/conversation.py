@@ -8,8 +8,8 @@ from datetime import date
 from typing import Any
 
 from firstpaper.casefile.errors import NotSaved
-from firstpaper.cli.day_habit import DayHabit
-from firstpaper.cli.questions import Offers, Read, Typed, gather, put_question
+from firstpaper.cli.talk.day_habit import DayHabit
+from firstpaper.cli.talk.questions import Offers, Read, Typed, gather, put_question
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
@@ -165,7 +165,7 @@ class Conversation:
 
     def _why(self, one: Asked) -> Asked | None:
         """Why it is asked; asked again, what the items say that the answer feeds, one after the other."""
-        from firstpaper.cli.explaining import why_pages
+        from firstpaper.cli.words.why import why_pages
 
         pages = why_pages(one, self._today)
         times = self._whys[1] if self._whys[0] == one.key else 0

@@ -1,4 +1,4 @@
-"""Telling what happened: event by event, in a conversation or as details on the command line.
+"""Details of an event given as `name=value`.
 
 An event is recorded as a whole or not at all. What cannot be, such as papers served before they were
 filed, is not taken.
@@ -6,13 +6,8 @@ filed, is not taken.
 
 from collections.abc import Collection, Iterator, Sequence
 from datetime import date
-from typing import Any
 
-from firstpaper.cli.agenda_words import event_day, event_lines
-from firstpaper.cli.questions import small_number
-from firstpaper.cli.suggesting import closest
-from firstpaper.cli.telling import Matter
-from firstpaper.cli.terminal import Left, Terminal
+from firstpaper.cli.close_names import closest
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.former_names import Named, formerly
@@ -20,9 +15,7 @@ from firstpaper.intake import (
     AnswerKind,
     AnswerRefused,
     Asked,
-    Command,
     Topic,
-    command_of,
     read_answer,
     standing,
 )
@@ -142,9 +135,6 @@ def _stops(case: Case, on: date) -> tuple[Finding, ...]:
     return tuple(one for one in found if one.weight is Weight.STOP)
 
 
-# --- details on the command line ---------------------------------------------------------------------
-
-
 def with_details(case: Case, topic: Topic, given: Sequence[str], today: date) -> Case:
     """The case with the details recorded that were given as `name=value`. Raises a UserError."""
     left = dict(_pair(topic, case, text) for text in given)
@@ -232,66 +222,3 @@ def check_whole(case: Case, topic: Topic) -> None:
     first = details(topic, case)[0]
     if case.fact(first.key) is None:
         raise NotTold(name=topic.name, what=first.ask, close=detail_names(first.key, topic)[0])
-
-
-# --- the conversation ----------------------------------------------------------------------------------
-
-
-def choose_event(terminal: Terminal, case: Case) -> Topic:
-    """Ask what happened, until an event is chosen. Raises Left."""
-    topics = events().topics
-    while True:
-        terminal.line(_("What has happened?"))
-        for number, topic in enumerate(topics, 1):
-            day = event_day(topic, case)
-            there = " " + _("(recorded: {day})").format(day=day) if day else ""
-            terminal.line(f"  {number}. {_(topic.title)}{there}")
-        typed = terminal.read(_("Type a number, or leave: "))
-        terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        number = small_number(typed)
-        chosen = topics[number - 1] if 1 <= number <= len(topics) else event(typed.strip().lower())
-        if chosen:
-            return chosen
-        terminal.say(_("Please type a number from 1 to {most}, or the word leave.").format(most=len(topics)))
-
-
-class Telling(Matter):
-    """A conversation about one event. Nothing is saved here; `case` is what was told.
-
-    `given` is what the command line told already: it is not asked again.
-    """
-
-    def __init__(self, terminal: Terminal, before: Case, given: Case, topic: Topic, today: date) -> None:
-        told = [] if given == before else [one.key for one in asked_of(topic, given)]
-        super().__init__(terminal, given, today, [key for key in told if given.fact(key) is not None])
-        self._before = before
-        self._topic = topic
-
-    def _stops(self) -> Sequence[Asked]:
-        return asked_of(self._topic, self.case)
-
-    def _with(self, one: Asked, value: Any) -> Case:
-        after = with_detail(self.case, one.key, value)
-        if found := impossible(self._before, after, self._today):
-            raise AnswerRefused("\n".join(f"{each.says} {each.do}" for each in found))
-        return after
-
-    def _begin(self) -> None:
-        self._terminal.say(
-            _(self._topic.title),
-            _("You can also type: back, why, skip, don't know, review, help or leave."),
-        )
-        if self._topic.opening:
-            self._terminal.say(_(self._topic.opening))
-
-    def _told_so_far(self) -> str:
-        return "\n".join(event_lines(self.case)) or _("Nothing is recorded yet.")
-
-    def _words(self) -> Iterator[str]:
-        yield from super()._words()
-        yield _("don't know: say so; you can record it later")
-        yield _("review: read everything that is recorded")
-        yield _("help: read this list again")
-        yield _("leave: stop now, and record nothing")

@@ -16,10 +16,10 @@ from firstpaper.casefile.errors import (
     NotACaseFile,
     WrongPassphrase,
 )
-from firstpaper.cli.findings import stops
-from firstpaper.cli.offering import risky
-from firstpaper.cli.output import beside, is_pdf
+from firstpaper.cli.files.output import beside, is_pdf
 from firstpaper.cli.processes import over_all
+from firstpaper.cli.talk.lock_offer import risky
+from firstpaper.cli.words.findings import stops
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.facts import Case, known
 from firstpaper.intake.engine import standing_and_open

@@ -75,7 +75,7 @@ def topics(incomplete: str) -> list[str]:
 
 def stages(incomplete: str) -> list[str]:
     """The stages of a case."""
-    from firstpaper.cli.shelf import Stage
+    from firstpaper.cli.files.shelf import Stage
 
     return _beginning(Stage, incomplete)
 

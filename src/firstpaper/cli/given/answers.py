@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from datetime import date
 
-from firstpaper.cli.suggesting import closest
+from firstpaper.cli.close_names import closest
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerRefused, Asked, asked, put, read_answer

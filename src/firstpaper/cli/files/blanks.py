@@ -106,7 +106,7 @@ def proof_beside(pdf: Path) -> Path:
 def write_map(path: Path, one: "Map") -> None:
     """Put the map beside its blank."""
     from firstpaper.blanks.mapping import written
-    from firstpaper.cli.output import write_output
+    from firstpaper.cli.files.output import write_output
 
     write_output(path, written(one).encode(), MAP_BEGINS)
 
@@ -114,7 +114,7 @@ def write_map(path: Path, one: "Map") -> None:
 def write_proof(pdf: Path, data: bytes, one: "Map") -> Path:
     """Put the proof beside its blank."""
     from firstpaper.blanks.proof import proof
-    from firstpaper.cli.output import PDF, write_output
+    from firstpaper.cli.files.output import PDF, write_output
 
     write_output(proof_beside(pdf), proof(data, pdf.name, one), PDF)
     return proof_beside(pdf)
@@ -174,7 +174,7 @@ def filled_files(
 def _filled_file(form: "FilledForm", one: Learned, case: Path, copy: int, *, flat: bool) -> FilledFile:
     from firstpaper.blanks.checking import differences
     from firstpaper.blanks.filling import filled_copy, filling
-    from firstpaper.cli.output import beside
+    from firstpaper.cli.files.output import beside
 
     data, what = filled_copy(one.data, one.path.name, filling(form, one.map, one.blank), flat=flat)
     wrong = differences(one.data, data, what, one.blank, flat=flat)
@@ -187,6 +187,6 @@ def _filled_file(form: "FilledForm", one: Learned, case: Path, copy: int, *, fla
 def write_filled(file: FilledFile, lock: Callable[[bytes], bytes] | None) -> None:
     """Put a filled copy beside the case file, locked where the packet is."""
 
-    from firstpaper.cli.output import PDF, write_output
+    from firstpaper.cli.files.output import PDF, write_output
 
     write_output(file.path, lock(file.data) if lock else file.data, PDF)

@@ -6,7 +6,7 @@ from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.drafting import Files
+from firstpaper.cli.files.pdf import Files
 from firstpaper.cli.result import Result, exit_for, state_of
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
@@ -14,7 +14,7 @@ from firstpaper.locale import _, _n
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
-    from firstpaper.cli.blank_files import FilledFile, Learned
+    from firstpaper.cli.files.blanks import FilledFile, Learned
     from firstpaper.facts import Case
     from firstpaper.packet import Packet, Pile
 
@@ -72,9 +72,9 @@ def draft(
 
     Findings that stop a filing do not stop the drafting, and no longer matter to what comes after it.
     """
-    from firstpaper.cli.blank_files import write_filled
-    from firstpaper.cli.findings import stops
-    from firstpaper.cli.open_points import open_points
+    from firstpaper.cli.files.blanks import write_filled
+    from firstpaper.cli.words.findings import stops
+    from firstpaper.cli.words.open_points import open_points
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
     from firstpaper.packet import Pile, Stage, build
@@ -135,7 +135,7 @@ def fill_in(
     case: "Case", day: date, wanted: Wanted, blanks: "tuple[Learned, ...]", path: Path, *, flat: bool
 ) -> tuple["FilledFile", ...]:
     """A filled copy of each form of that part whose blank was confirmed here; nothing is written yet."""
-    from firstpaper.cli.blank_files import filled_files
+    from firstpaper.cli.files.blanks import filled_files
     from firstpaper.cli.law_day import law_as_of
     from firstpaper.forms.filing import plan
     from firstpaper.packet.brief import brief, forms_by_filing

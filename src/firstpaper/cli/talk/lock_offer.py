@@ -7,8 +7,8 @@ open. Nobody is made to take it.
 from pathlib import Path
 
 from firstpaper.casefile import OpenCase
+from firstpaper.cli.files.passphrases import Passphrases, new_seal
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.passphrases import Passphrases, new_seal
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.facts import DONT_KNOW, Case, known

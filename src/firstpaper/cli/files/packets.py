@@ -7,8 +7,8 @@ from pathlib import Path
 
 from firstpaper.casefile import load
 from firstpaper.cli.batch import together, tried
-from firstpaper.cli.drafting import Files
-from firstpaper.cli.output import beside, is_pdf
+from firstpaper.cli.files.output import beside, is_pdf
+from firstpaper.cli.files.pdf import Files
 from firstpaper.cli.processes import over_all
 from firstpaper.cli.result import Exit, Result
 from firstpaper.intake import standing
@@ -34,7 +34,7 @@ class Drafting:
         return tried(self._drafted, path)
 
     def _drafted(self, path: Path) -> Result:
-        from firstpaper.cli.packets import LATER_ENDING, Wanted, draft, wanted_now
+        from firstpaper.cli.files.packet import LATER_ENDING, Wanted, draft, wanted_now
 
         case = load(path, self.passphrases).case
         if ended(standing(case), self.day):

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from firstpaper.cli.passphrases import Passphrases
+from firstpaper.cli.files.passphrases import Passphrases
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
@@ -43,7 +43,7 @@ class Files:
 
     def write(self, pdf: bytes, html: Callable[[], str]) -> None:
         """Put the draft where it goes. `html` is asked only where a version for the screen is wanted."""
-        from firstpaper.cli.output import HTML, PDF, one_pipe, write_output
+        from firstpaper.cli.files.output import HTML, PDF, one_pipe, write_output
 
         one_pipe(self.pdf, self.html)
         write_output(self.pdf, self.lock(pdf) if self.lock else pdf, PDF)

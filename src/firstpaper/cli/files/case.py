@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from firstpaper.cli.passphrases import Passphrases
+from firstpaper.cli.files.passphrases import Passphrases
 
 if TYPE_CHECKING:
     from firstpaper.facts import Case

@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from firstpaper.cli.questions import small_number
-from firstpaper.cli.suggesting import closest
+from firstpaper.cli.close_names import closest
+from firstpaper.cli.talk.questions import small_number
 from firstpaper.errors import UserError
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerRefused, read_answer

@@ -4,7 +4,7 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import TypeVar
 
-from firstpaper.cli.questions import small_number
+from firstpaper.cli.talk.questions import small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked, asked, echo

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from typing import Any
 
-from firstpaper.cli.conversation import Conversation
+from firstpaper.cli.talk.conversation import Conversation
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked

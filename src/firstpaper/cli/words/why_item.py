@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from firstpaper.cli.hints import command, to_type
-from firstpaper.cli.law_words import law_words, source_data
+from firstpaper.cli.words.sources import law_words, source_data
 from firstpaper.counting import spell_date
 from firstpaper.forms.explained_names import Entry, parts_of
 from firstpaper.forms.explanation import Explanation, Side, Trap
@@ -104,8 +104,8 @@ def in_this_case(stands: "InCase", case: "Case", on: date, path: Path) -> str:
 
 def in_this_case_data(stands: "InCase", case: "Case", on: date) -> dict[str, object]:
     """The same for programs."""
-    from firstpaper.cli.findings import finding_data
-    from firstpaper.cli.item_words import item_data
+    from firstpaper.cli.words.findings import finding_data
+    from firstpaper.cli.words.items import item_data
     from firstpaper.intake import echo
 
     return {
@@ -203,7 +203,7 @@ def _told(stands: "InCase", case: "Case") -> Iterator[str]:
 
 
 def _goes_there(stands: "InCase") -> Iterator[str]:
-    from firstpaper.cli.item_words import form_words, item_lines
+    from firstpaper.cli.words.items import form_words, item_lines
 
     if not stands.copies:
         yield _("This case does not use the form, as far as it has been told. So nothing goes there.")
@@ -213,14 +213,14 @@ def _goes_there(stands: "InCase") -> Iterator[str]:
 
 
 def _rules_say(stands: "InCase") -> Iterator[str]:
-    from firstpaper.cli.findings import finding_words
+    from firstpaper.cli.words.findings import finding_words
 
     if stands.findings:
         yield "\n".join([_("What the rules say:"), *(finding_words(each) for each in stands.findings)])
 
 
 def _later(stands: "InCase") -> Iterator[str]:
-    from firstpaper.cli.item_words import item_lines
+    from firstpaper.cli.words.items import item_lines
 
     for later in stands.later:
         head = _("If you file on {day} or later:").format(day=spell_date(later.on))

@@ -10,7 +10,7 @@ from firstpaper.locale import _, _n
 def left_open(path: Path) -> list[Path]:
     """What belongs to a locked case file and can be read without its passphrase, as it lies there now."""
     from firstpaper.casefile.belongings import belongings
-    from firstpaper.cli.output import drafts_beside
+    from firstpaper.cli.files.output import drafts_beside
 
     found = [one for one in belongings(path) if not one.is_dir() and not is_locked(one)]
     return [*found, *_open_copies(path), *(one for one in drafts_beside(path) if one not in found)]

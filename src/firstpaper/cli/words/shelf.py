@@ -7,8 +7,8 @@ from io import StringIO
 from typing import Any
 
 from firstpaper.casefile.errors import CaseFileSealed, NotACaseFile
+from firstpaper.cli.files.shelf import Date, Person, Shelved, Stage, Unread
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.shelf import Date, Person, Shelved, Stage, Unread
 from firstpaper.cli.terminal import plain
 from firstpaper.counting import short_date, spell_date
 from firstpaper.intake.cells import harmless

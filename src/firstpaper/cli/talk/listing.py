@@ -5,9 +5,12 @@ from datetime import date
 from typing import Any
 
 from firstpaper.casefile import OpenCase
+from firstpaper.cli.given.things import ListFull, row_to_add
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.listed_details import ListFull, row_to_add
-from firstpaper.cli.listed_words import (
+from firstpaper.cli.talk.matter import Matter
+from firstpaper.cli.talk.questions import Read, small_number
+from firstpaper.cli.terminal import Left, Terminal
+from firstpaper.cli.words.listed import (
     left_out,
     left_out_text,
     line_about,
@@ -16,9 +19,6 @@ from firstpaper.cli.listed_words import (
     still_open,
     taken_out,
 )
-from firstpaper.cli.questions import Read, small_number
-from firstpaper.cli.telling import Matter
-from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked, Command, command_of, echo
 from firstpaper.intake.kinds import Row

@@ -1,0 +1,1 @@
+"""What is given on the command line as NAME=VALUE: answers, things and debts, details of events."""
