@@ -5,7 +5,7 @@ from pathlib import Path
 from firstpaper.errors import UserError
 from firstpaper.locale import _
 
-PACKAGE = Path(__file__).parents[1]
+PACKAGE = Path(__file__).parents[2]
 
 
 class NoSuchHousehold(UserError):
