@@ -46,11 +46,13 @@ SMALL = {
         opening: Who is who.
         questions:
           - key: petitioner.name
+            short: its name
             ask: What is your name?
             why: It goes on the form.
             examples: [Maria Soto]
             feeds: {items: [cap.name]}
           - key: respondent.name
+            short: its name
             ask: What is the other name?
             why: It goes on the form.
             feeds: {items: [cap.respondent]}
@@ -60,6 +62,7 @@ SMALL = {
         title: The children
         questions:
           - key: children.family
+            short: its name
             ask: Which children are there?
             why: So we know.
             choices:
@@ -72,25 +75,33 @@ SMALL = {
             feeds: {rules: [children.listed]}
           - key: children.how_many
             when: has_children
+            only_if: it is so
+            short: its name
             ask: How many?
             why: So we know.
             feeds: {rules: [children.listed]}
           - key: child.*.name
+            short: its name
             ask: What is the name of {child}?
             why: "{petitioner} and {respondent} in {county}."
             feeds: {items: [children.1.name]}
           - key: child.*.born_on
+            short: its name
             ask: When was {child} born?
             why: The form asks.
             not_after_today: true
             feeds: {items: [children.1.born_on]}
           - key: child.*.birthplace
             when: was_born
+            only_if: it is so
+            short: its name
             ask: Where was {child} born?
             why: A form asks.
             feeds: {items: [children.fl105]}
           - key: custody.alike
             when: two_or_more
+            only_if: it is so
+            short: its name
             ask: The same for all?
             why: So we know.
             feeds: {items: [custody.legal.joint]}

@@ -10,15 +10,22 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
 from firstpaper.intake import bank, facts_from
 from firstpaper.intake.blank import groups
+from firstpaper.intake.events import events
 from firstpaper.intake.kinds import is_key
 from firstpaper.intake.loading import listing
-from firstpaper.intake.only_if import _phrases, only_if, only_if_in
+from firstpaper.intake.only_if import only_if
 from firstpaper.intake.skeleton import BEGINS, EXAMPLE, skeleton
 
 TODAY = date(2026, 11, 30)
 TOPICS = bank().topics
 LISTED = listing().topics
-PREDICATES = sorted({one.when for topic in (*TOPICS, *LISTED) for one in topic.questions if one.when})
+CONDITIONS = {
+    (one.when, one.only_if)
+    for topic in (*TOPICS, *LISTED, *events().topics)
+    for one in topic.questions
+    if one.when and one.only_if
+}
+ONLY_IF = dict(sorted(CONDITIONS))
 KEYS = [
     one.key.replace("*", str(number))
     for topic in TOPICS
@@ -38,34 +45,34 @@ EXAMPLES = [
 # --- conditions -----------------------------------------------------------------------------------
 
 
-def test_every_predicate_has_its_words_and_no_words_are_left_over() -> None:
-    assert sorted(_phrases()) == PREDICATES
+def test_a_condition_is_said_alike_wherever_it_stands() -> None:
+    assert len(CONDITIONS) == len(ONLY_IF)
 
 
-@pytest.mark.parametrize("name", PREDICATES)
-def test_the_words_of_a_condition_go_on_after_only_if(name: str) -> None:
-    words = only_if(name)
+@pytest.mark.parametrize("words", ONLY_IF.values(), ids=ONLY_IF)
+def test_the_words_of_a_condition_go_on_after_only_if(words: str) -> None:
     assert re.match(r"[a-z]", words)
     assert words[-1] not in ".,;:"
     assert "{" not in words
 
 
 def test_no_two_conditions_are_said_in_the_same_words() -> None:
-    assert len(set(_phrases().values())) == len(_phrases())
+    assert len(set(ONLY_IF.values())) == len(ONLY_IF)
 
 
-@pytest.mark.parametrize("name", [name for name in PREDICATES if name.startswith("claims_")])
+@pytest.mark.parametrize("name", [name for name in ONLY_IF if name.startswith("claims_")])
 def test_a_ground_is_asked_about_only_where_a_nullity_is_asked_for(name: str) -> None:
-    assert only_if(name).startswith("you ask for a nullity because ")
+    assert ONLY_IF[name].startswith("you ask for a nullity because ")
 
 
 @pytest.mark.parametrize("kind", Kind)
 def test_the_kind_of_case_is_no_condition_where_it_is_known(kind: Kind) -> None:
-    for name, phrase in _phrases().items():
-        words = only_if_in(kind, name)
-        assert words is None or len(words) <= len(phrase)
-    met = {name for name in PREDICATES if only_if_in(kind, name) is None}
-    assert met == {name for name in PREDICATES if name.startswith("wants_") and KINDS[kind] in name}
+    asked = {one.when: one for topic in TOPICS for one in topic.questions if one.when}
+    for one in asked.values():
+        words = only_if(one, kind)
+        assert words is None or len(words) <= len(only_if(one) or "")
+    met = {name for name, one in asked.items() if only_if(one, kind) is None}
+    assert met == {name for name in asked if name.startswith("wants_") and KINDS[kind] in name}
 
 
 def test_questions_that_apply_together_stand_together_in_their_order() -> None:

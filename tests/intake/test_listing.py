@@ -102,7 +102,7 @@ def test_choices_cover_every_value_and_every_answer_has_a_short_name(question: Q
     values = place_of(question.key).choices
     assert {choice.value for choice in question.choices} == set(values or ())
     assert question.short
-    assert len(question.short) <= 40
+    assert len(question.short) <= 66
     assert question.short[0].islower()
 
 

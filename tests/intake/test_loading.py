@@ -14,6 +14,7 @@ topic: people
 title: The people
 questions:
   - key: petitioner.name
+    short: your name
     ask: What is your name?
     why: It goes on the form.
     feeds: {items: [cap.name]}
@@ -42,19 +43,28 @@ def test_a_good_file_is_read_as_written(tmp_path: Path) -> None:
     ("text", "says"),
     [
         (GOOD + "    hnit: typo\n", "> petitioner.name > hnit: nothing is known by that name here"),
-        (GOOD + "    ask: Again?\n", "> questions > 1 > ask: written twice, again in line 9"),
+        (GOOD + "    ask: Again?\n", "> questions > 1 > ask: written twice, again in line 10"),
         ("colour: red" + GOOD, "yaml > colour: nothing is known by that name here"),
         (GOOD.replace("petitioner.name", "petitioner.nmae"), "> petitioner.nmae: no fact has this key"),
         (GOOD.replace("    why: It goes on the form.\n", ""), "> petitioner.name > why: this is missing"),
-        (GOOD.replace("  - key: petitioner.name\n    ask", "  - ask"), "> 1 > key: this must be some words"),
+        (
+            GOOD.replace("  - key: petitioner.name\n    short", "  - short"),
+            "> 1 > key: this must be some words",
+        ),
         (GOOD.replace("What is your name?", "[a, b]"), "> ask: this must be some words"),
         (GOOD.replace("What is your name?", "''"), "> ask: this must be some words"),
         (GOOD.replace("{items: [cap.name]}", "{}"), "> feeds: this must be names with something under each"),
         (GOOD.replace("{items: [cap.name]}", "{items: }"), "> feeds > items: this must be some words"),
         (GOOD.replace("items:", "forms:"), "> feeds > forms: nothing is known by that name here"),
         (GOOD.replace("{items: [cap.name]}", "cap.name"), "> feeds: this must be names"),
-        (GOOD + "    when: nobody_wrote_this\n", "> when: there is no predicate 'nobody_wrote_this'"),
-        (GOOD + "    when: TODAY\n", "there is no predicate 'TODAY'"),
+        (GOOD.replace("    short: your name\n", ""), "> petitioner.name > short: this is missing"),
+        (GOOD + "    when: is_married\n", "> petitioner.name: `only_if` says in words what `when` names"),
+        (GOOD + "    only_if: you two are married\n", "and stands with it alone"),
+        (
+            GOOD + "    when: nobody_wrote_this\n    only_if: nobody\n",
+            "> when: there is no predicate 'nobody_wrote_this'",
+        ),
+        (GOOD + "    when: TODAY\n    only_if: today\n", "there is no predicate 'TODAY'"),
         (GOOD + "    same_as: dates.married_on\n", "takes no answer of the same kind"),
         (GOOD + "    not_after_today: false\n", "> not_after_today: this can only be true"),
         (GOOD + "    examples: [[a]]\n", "> examples > 1: this must be some words"),

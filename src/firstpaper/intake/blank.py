@@ -8,7 +8,7 @@ from typing import NamedTuple
 from firstpaper.facts import Case, known
 from firstpaper.intake.engine import Asked, asked
 from firstpaper.intake.kinds import Row, in_row, row_of
-from firstpaper.intake.only_if import only_if, only_if_in
+from firstpaper.intake.only_if import only_if
 from firstpaper.intake.question import Topic
 from firstpaper.intake.to_come import Usual
 from firstpaper.locale import _
@@ -36,23 +36,17 @@ def groups(topic: Topic, room: Room, usual: Usual | None = None) -> Iterator[Gro
     nobody = _nobody(room)
     questions = [one for one in topic.questions if usual is None or one.key in usual.keys]
     for each, together in groupby(questions, key=attrgetter("each")):
-        same = [(when, tuple(group)) for when, group in groupby(together, key=attrgetter("when"))]
+        same = [tuple(group) for _when, group in groupby(together, key=attrgetter("when"))]
         numbers: Iterable[int | None] = range(1, room.get(each, 0) + 1) if each else (None,)
         for number in numbers:
-            for when, group_questions in same:
+            for group_questions in same:
                 yield Group(
                     Row(each, number) if each and number else None,
-                    _condition(when, usual),
+                    only_if(group_questions[0], usual.kind if usual else None),
                     tuple(
                         Asked(one, in_row(one.key, number), topic, number, nobody) for one in group_questions
                     ),
                 )
-
-
-def _condition(when: str | None, usual: Usual | None) -> str | None:
-    if when is None:
-        return None
-    return only_if_in(usual.kind, when) if usual else only_if(when)
 
 
 def open_groups(topic: Topic, case: Case) -> Iterator[Group]:

@@ -18,7 +18,16 @@ from pydantic import ValidationError
 from firstpaper.facts import Case, known
 from firstpaper.facts.case import row_model
 from firstpaper.facts.model import Facts
-from firstpaper.intake.kinds import AnswerKind, in_row, is_key, key_now, places, row_of
+from firstpaper.intake.kinds import (
+    AnswerKind,
+    general,
+    in_row,
+    is_key,
+    key_now,
+    listed_places,
+    places,
+    row_of,
+)
 from firstpaper.intake.loading import bank, bank_for
 from firstpaper.intake.question import Choice, Question, Topic
 from firstpaper.intake.refusals import AnswerRefused, refusal
@@ -62,8 +71,13 @@ class Asked:
 
     @property
     def short(self) -> str:
-        """What is told, in a few words; the question itself where it has none."""
-        return self._say(self.question.short) if self.question.short else self.ask
+        """The name of the fact: what is told, in a few words."""
+        return self._say(self.question.short)
+
+    @property
+    def head(self) -> str:
+        """What stands before the answer read back: in a list of things the name, else the question."""
+        return self.short if general(self.key) in listed_places() else self.ask
 
     @property
     def examples(self) -> tuple[str, ...]:

@@ -15,10 +15,11 @@ from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
 FOLDER = Path(__file__).parent / "bank"
 LISTING_FOLDER = Path(__file__).parent / "listing"
 
-_NEEDED = ("key", "ask", "why", "feeds")
+_NEEDED = ("key", "short", "ask", "why", "feeds")
 _ALLOWED = (
     "examples",
     "when",
+    "only_if",
     "spared_if",
     "implied",
     "needless_if",
@@ -26,7 +27,6 @@ _ALLOWED = (
     "choices",
     "none",
     "hint",
-    "short",
     "same_as",
     "notice",
     "not_after_today",
@@ -132,6 +132,8 @@ class _TopicFile:
         fact = self._facts[key]
         text = partial(_text_or_none, place, told)
         when, spared_if, needless_if = text("when"), text("spared_if"), text("needless_if")
+        if bool(when) != bool(text("only_if")):
+            raise place.error("`only_if` says in words what `when` names, and stands with it alone")
         return Question(
             key=key,
             ask=place.into("ask").text(told["ask"]),
@@ -139,10 +141,11 @@ class _TopicFile:
             feeds=_feeds(place.into("feeds"), told["feeds"]),
             examples=_texts(place.into("examples"), told.get("examples")),
             when=when,
+            only_if=text("only_if"),
             choices=_choices(place.into("choices"), fact, told.get("choices")),
             none=text("none"),
             hint=text("hint"),
-            short=text("short"),
+            short=place.into("short").text(told["short"]),
             same_as=self._same_as(place.into("same_as"), fact, text("same_as")),
             no_takes_back=text("no_takes_back"),
             notice=_texts(place.into("notice"), told.get("notice")),

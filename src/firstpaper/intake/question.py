@@ -34,7 +34,9 @@ class Feeds(NamedTuple):
 
 
 class Question(NamedTuple):
-    """One question. `when` names the predicate `applies`; without one it is always asked.
+    """One question. `when` names the predicate `applies`; without one it is always asked. `only_if` says it
+    in words, to stand after "Only if", for paper and for files, where nothing can be worked out. It may ask
+    one person too many, never one too few: an answer that is not needed is set aside when it is typed in.
 
     `spared_if` names a predicate under which nobody is asked, because other answers are enough. An answer
     that was told stands all the same; else `implied` does, where the answer follows from them. `needless_if`
@@ -44,19 +46,21 @@ class Question(NamedTuple):
 
     `same_as` is the key of the question whose answer is meant by "the same".
 
-    `short` says in a few words what is told, to stand in a list of answers.
+    `short` is the name of the fact: what is told, in a few words, to stand after "we need to know" or in a
+    list.
     """
 
     key: str
+    short: str
     ask: str
     why: str
     feeds: Feeds
     examples: tuple[str, ...] = ()
     when: str | None = None
+    only_if: str | None = None
     choices: tuple[Choice, ...] = ()
     none: str | None = None
     hint: str | None = None
-    short: str | None = None
     notice: tuple[str, ...] = ()
     not_after_today: bool = False
     applies: Predicate | None = None
@@ -89,7 +93,7 @@ class Topic(NamedTuple):
     questions: tuple[Question, ...]
 
 
-_WORDS: tuple[str, ...] = ("ask", "why", "none", "hint", "short")
+_WORDS: tuple[str, ...] = ("short", "ask", "why", "only_if", "none", "hint")
 
 
 def worded(question: Question) -> Iterator[tuple[str, str]]:

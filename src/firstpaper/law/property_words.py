@@ -46,46 +46,9 @@ def code_words(code: Code, *, debt: bool = False) -> str:
     }[code]
 
 
-def fact_words(key: str) -> str:
-    """A fact that is missing, to stand after "we need to know"."""
-    return _fact_words().get(key.rpartition(".")[2], _("more about it"))
-
-
 def kind_words(kind: AssetKind | DebtKind) -> str:
     """A kind of thing or debt."""
     return _asset_words()[kind] if isinstance(kind, AssetKind) else _debt_words()[kind]
-
-
-def _fact_words() -> Mapping[str, str]:
-    return {
-        "kind": _("what it is (or what kind of case you file)"),
-        "how": _("how it came to you"),
-        "acquired_on": _("the day it came"),
-        "incurred_on": _("the day it was taken on"),
-        "by": _("which of you got it or took it on"),
-        "title": _("whose name is on its paper"),
-        "source": _("whose money paid for it"),
-        "traced": _("whether papers show whose money it was"),
-        "mixed": _("whether money from the marriage went into it"),
-        "lived_in": _("where you lived when it came"),
-        "in_california": _("whether you both lived in California all through the marriage"),
-        "agreement": _("whether you two signed a paper about property"),
-        "support_arranged": _("whether there is an order or agreement about support"),
-        "earned_from": _("the day the work behind it began"),
-        "earned_until": _("the day the work behind it ended"),
-        "worked_in": _("whether one of you worked in it in the marriage"),
-        "changes_need_both": _("whether the trust can be changed only by both"),
-        "used_by_one": _("whether one of you alone uses it"),
-        "substantial": _("whether it was a large gift for you two"),
-        "living_apart": _("whether you lived apart on the day of the injury"),
-        "hurt_by_spouse": _("whether one of you hurt the other"),
-        "purpose": _("what the money was for"),
-        "for_family": _("whether the family had the good of it"),
-        "married_on": _("the wedding day"),
-        "registered_on": _("the day you registered"),
-        "separation_told_on": _("the date of separation: the day of the words"),
-        "separation_acted_on": _("the date of separation: the day of the acts"),
-    }
 
 
 def _asset_words() -> Mapping[AssetKind | None, str]:

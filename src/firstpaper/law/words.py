@@ -1,7 +1,8 @@
 """Words that several rules share, so that one thing has one name."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
+from functools import reduce
 
 from firstpaper.counting import month_name, spell_date
 from firstpaper.facts import Day
@@ -16,6 +17,11 @@ def in_a_row(parts: Sequence[str]) -> str:
     if len(parts) < 2:
         return "".join(parts)
     return _("{first} and {last}").format(first=_(", ").join(parts[:-1]), last=parts[-1])
+
+
+def either(parts: Iterable[str]) -> str:
+    """The parts as one or the other, as in "a or b". There must be at least one."""
+    return reduce(lambda first, last: _("{first} or {last}").format(first=first, last=last), parts)
 
 
 def spaced(sentences: Sequence[str]) -> str:

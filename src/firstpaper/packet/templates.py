@@ -11,7 +11,8 @@ from typing import TYPE_CHECKING
 
 from firstpaper.counting import short_date, spell_date
 from firstpaper.errors import UserError
-from firstpaper.locale import _, _n
+from firstpaper.law.words import in_a_row
+from firstpaper.locale import _, _c, _n
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -52,9 +53,10 @@ def environment() -> "Environment":
         lstrip_blocks=True,
         extensions=["jinja2.ext.i18n"],
     )
-    filled.install_gettext_callables(_, _n, newstyle=True)  # type: ignore[attr-defined]
+    filled.install_gettext_callables(_, _n, newstyle=True, pgettext=_c)  # type: ignore[attr-defined]
     filled.filters["day"] = spell_date
     filled.filters["short_day"] = short_date
+    filled.filters["in_a_row"] = in_a_row
     return filled
 
 

@@ -92,7 +92,7 @@ def _lines(case: "Case", one: object) -> Iterator[str]:
     from firstpaper.intake import Asked, echo
 
     assert isinstance(one, Asked)
-    yield one.short
+    yield one.head
     yield from (f"  {line}" for line in echo(one, case.fact(one.key)).splitlines())
 
 
@@ -126,7 +126,7 @@ def _data(case: "Case", names: list[str], yaml: Path | None, pdf: Path | None) -
     told |= {key: one for key in (*listed(case), *recorded(case)) if (one := asking(key, case))}
     return {
         "answers": [
-            {"key": key, "topic": one.topic.name, "short": one.short, "answer": echo(one, case.fact(key))}
+            {"key": key, "topic": one.topic.name, "short": one.head, "answer": echo(one, case.fact(key))}
             for key, one in told.items()
             if not names or one.topic.name in names
         ],

@@ -100,4 +100,4 @@ def _question(key: str, case: "Case") -> str:
     if one := asking(key, case):
         return one.ask
     found = events().find(key)
-    return f"{_(found[0].title)}: {_(found[1].short or found[1].ask)}" if found else ""
+    return f"{_(found[0].title)}: {_(found[1].ask)}" if found else ""

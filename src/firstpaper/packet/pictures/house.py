@@ -16,7 +16,7 @@ def house_over_time(found: HouseShare) -> Shares:
         whole = separate + community
         if whole <= 0:
             continue
-        title = _("{when}: {amount}").format(when=when.capitalize(), amount=in_dollars(whole))
+        title = _("{when}: {amount}").format(when=when[:1].upper() + when[1:], amount=in_dollars(whole))
         says = _("{title}: separate {separate}, community {community}.").format(
             title=title, separate=in_dollars(separate), community=in_dollars(community)
         )

@@ -18,6 +18,7 @@ from firstpaper.law.measures.other_cases import other_cases
 from firstpaper.law.measures.record import case_number, filed_on, is_filed
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.source import cited
+from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
@@ -218,7 +219,7 @@ def _residents(brief: Brief) -> str:
         return not_needed[route]
     who = who_qualifies(brief.case, brief.on)
     words = {Who.PETITIONER: _("petitioner"), Who.RESPONDENT: _("respondent")}
-    return _(" and ").join(words[one] for one in who) if who else _("neither on that day")
+    return in_a_row([words[one] for one in who]) if who else _("neither on that day")
 
 
 def _children(brief: Brief) -> str:

@@ -34,7 +34,7 @@ class Group(NamedTuple):
 def sheet(case: Case, on: date) -> Sheet:
     """The pages: every answer that counts, what is still open, and the line to sign."""
     questions = tuple(asked(case))
-    left = [one.short for one in questions if case.fact(one.key) is None]
+    left = [one.head for one in questions if case.fact(one.key) is None]
     return Sheet(
         template="read-back.html",
         title=_("Answers to read through"),
@@ -68,4 +68,4 @@ def _listed(case: Case) -> Iterator[Group]:
 
 
 def _line(case: Case, one: Asked) -> Line:
-    return Line(one.short, "; ".join(echo(one, case.fact(one.key)).splitlines()))
+    return Line(one.head, "; ".join(echo(one, case.fact(one.key)).splitlines()))

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import ServiceMethod
+from firstpaper.intake.naming import named
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.court import COUNTS_FROM
 from firstpaper.law.measures.record import day, joint, joint_allowed, recorded_days
@@ -114,9 +115,9 @@ def _impossible(first: str, first_day: Day, second: str, second_day: Day) -> Fou
         Outcome.NOT_MET,
         Weight.STOP,
         says.format(
-            first=_event(first),
+            first=named(first),
             first_day=spell_day(first_day),
-            second=_event(second),
+            second=named(second),
             second_day=spell_day(second_day),
         ),
         _("One of these dates is wrong. Look at the stamps on your papers and correct it."),
@@ -144,7 +145,7 @@ def _first_missing(later: str, told: Day, missing: str) -> Found:
     return Found(
         Outcome.NEED_TO_KNOW,
         Weight.LOOK_AGAIN,
-        says.format(later=_event(later), day=spell_day(told), missing=_event(missing)),
+        says.format(later=named(later), day=spell_day(told), missing=named(missing)),
         _("Record that too. The day is stamped or written on your papers."),
         facts=(missing, later),
     )
@@ -202,7 +203,7 @@ def _ahead(case: Case, on: date) -> Iterator[Found]:
                 Outcome.NOT_MET,
                 Weight.LOOK_AGAIN,
                 _("This lies ahead, so we do not count it yet: {event} ({day}).").format(
-                    event=_event(key), day=spell_day(told)
+                    event=named(key), day=spell_day(told)
                 ),
                 _("If it has happened, correct the date. Today we take to be {on}.").format(
                     on=spell_date(on)
@@ -219,7 +220,7 @@ def _long_ago(case: Case) -> Iterator[Found]:
                 Weight.LOOK_AGAIN,
                 _(
                     "This is too long ago for us to count from: {event} ({day}). We count from {first} on."
-                ).format(event=_event(key), day=spell_day(told), first=spell_date(COUNTS_FROM)),
+                ).format(event=named(key), day=spell_day(told), first=spell_date(COUNTS_FROM)),
                 _("If the date is right, ask the self-help center how your case stands."),
                 facts=(key,),
             )
@@ -232,44 +233,8 @@ def _in_part(case: Case) -> Iterator[Found]:
                 Outcome.NEED_TO_KNOW,
                 Weight.LOOK_AGAIN,
                 _("We cannot count from a day that is not whole and sure: {event} ({day}).").format(
-                    event=_event(key), day=spell_day(told)
+                    event=named(key), day=spell_day(told)
                 ),
                 _("Look at the stamp on the paper, or ask the clerk, and record the whole day."),
                 facts=(key,),
             )
-
-
-def _event(key: str) -> str:
-    return {
-        FILED: _("the filing"),
-        SERVED: _("the day the papers were handed over or left"),
-        MAILED: _("the mailing"),
-        SIGNED: _("the signing of the form"),
-        BACK: _("the day the form came back"),
-        PRINTED: _("the first day in the newspaper"),
-        POSTED: _("the first day of posting"),
-        COMPLETE: _("the day service was complete"),
-        ACCEPTED: _("the other side's waiver and acceptance of service"),
-        PROOF: _("the filing of the proof of service"),
-        RESPONSE: _("the response"),
-        APPEARED: _("the day the other side took part"),
-        DEFAULT: _("the request for a default"),
-        REVOKED: _("the paper that revoked the joint petition"),
-        AMENDED: _("the amended petition"),
-        AMENDED_SERVED: _("the service of the amended paper"),
-        ASKED: _("the request for a fee waiver"),
-        DENIED: _("the notice that the fee waiver was denied"),
-        SUMMARY: _("the joint petition for summary dissolution"),
-        SUMMARY_REVOKED: _("the end of the summary case"),
-        TRIAL: _("the day set for the trial"),
-        TRIES: _("a try to hand over the papers"),
-        JUDGMENT: _("the judgment"),
-        DISMISSED: _("the dismissal"),
-        MOVED: _("the move to another court"),
-        "record.withdrawn_on": _("the day the filer gave it up"),
-        "record.referred_on": _("the day somebody else took the case over"),
-        "record.reconciled_on": _("the day you two were together again"),
-        METHOD: _("how the papers were served"),
-        "record.disclosure_served_on": _("the day you served your declaration of disclosure"),
-        "record.other_disclosure_served_on": _("the day the other side served theirs"),
-    }[key]

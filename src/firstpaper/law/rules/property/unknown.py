@@ -3,9 +3,10 @@
 from datetime import date
 
 from firstpaper.facts import Case
+from firstpaper.intake.naming import named
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.property_words import fact_words, thing_words
+from firstpaper.law.property_words import thing_words
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names
 from firstpaper.law.words import in_a_row
@@ -56,7 +57,7 @@ def unknown(case: Case, on: date) -> Found | None:
         steps=tuple(
             _("{thing}: we need to know {facts}.").format(
                 thing=thing_words(case, one.key),
-                facts=in_a_row([fact_words(key) for key in one.missing[:MOST_ASKED]]),
+                facts=in_a_row([named(key, case) for key in one.missing[:MOST_ASKED]]),
             )
             for one in things
         ),

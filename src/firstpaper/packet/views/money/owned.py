@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from firstpaper.facts import known
 from firstpaper.facts.schedule import Asset, Debt
+from firstpaper.intake.naming import named
 from firstpaper.law.measures.character import Character, Code, Reason
-from firstpaper.law.property_words import code_words, fact_words
+from firstpaper.law.property_words import code_words
 from firstpaper.locale import _
 from firstpaper.packet.reckoning import Reckoning
 from firstpaper.packet.views.money.page import Trust, page
@@ -70,7 +71,7 @@ def _row(found: Reckoning, number: int, one: Character) -> Row:
         tuple(_why(one)),
         _start(one),
         tuple(Said(flag.says, "; ".join(flag.cite)) for flag in one.flags),
-        tuple(dict.fromkeys(fact_words(key) for key in one.missing[:MOST_MISSING])),
+        tuple(dict.fromkeys(named(key, found.case) for key in one.missing[:MOST_MISSING])),
         tuple(_could_be(one, debt=debt)),
         one.court,
         tuple(_noted(found.case.fact(one.key))),

@@ -7,9 +7,11 @@ from fractions import Fraction
 from firstpaper.facts import Case
 from firstpaper.facts.choices import DebtPurpose, LivedIn, MoneySource, TitleForm, Who
 from firstpaper.facts.money import in_dollars
+from firstpaper.intake.naming import named
 from firstpaper.law.measures.character import Alternative, Code, Confidence
 from firstpaper.law.measures.character.times import Earned, Time
-from firstpaper.law.property_words import code_words, fact_words, thing_words
+from firstpaper.law.property_words import code_words, thing_words
+from firstpaper.law.words import either
 from firstpaper.locale import _
 
 
@@ -67,41 +69,15 @@ def missing_words(case: Case, keys: Iterable[str]) -> tuple[str, ...]:
 
 
 def _missing(case: Case, key: str) -> str:
-    words = {**_money_facts()}.get(key.rpartition(".")[2], "") or fact_words(key)
+    words = named(key, case)
     if key.startswith(("asset.", "debt.")):
         return _("{thing}: {fact}").format(thing=thing_words(case, key), fact=words)
     return words
 
 
-def _money_facts() -> Mapping[str, str]:
-    return {
-        "value": _("what it is worth"),
-        "owed": _("what is owed on it"),
-        "contributions": _("what separate money went into it"),
-        "price": _("what it was bought for"),
-        "down_payment": _("the down payment"),
-        "principal_before": _("what was paid on the loan itself before the wedding"),
-        "principal_during": _("what was paid on the loan itself in the marriage"),
-        "principal_after": _("what was paid on the loan itself after you separated"),
-        "value_at_wedding": _("what it was worth at the wedding"),
-        "refinanced": _("whether there was ever a new loan on it"),
-        "improved": _("whether it was built on or made better"),
-        "rented_out": _("whether it was rented out or used for business"),
-        "paid_after": _("how much was paid on it since you separated"),
-        "paid_after_by": _("who paid on it since you separated"),
-        "used_after_by": _("who alone has used it since you separated"),
-        "used_after_months": _("for how many months"),
-        "used_after_value": _("what a month of its use is worth"),
-        "petitioner_net": _("what you have left of your pay in a month"),
-        "respondent_net": _("what the other side has left of their pay in a month"),
-        "time_with_petitioner": _("how much of the time the children are with you"),
-        "family": _("the children you have together"),
-    }
-
-
 def codes_words(codes: Iterable[Code], *, debt: bool) -> str:
     """What it could be, to stand after a colon."""
-    return _(" or ").join(_could_be(code, debt) for code in codes)
+    return either(_could_be(code, debt) for code in codes)
 
 
 def _could_be(code: Code, debt: bool) -> str:
