@@ -28,7 +28,7 @@ _ONCE_THE_KIND_IS_KNOWN: Mapping[str, str] = {
 
 
 def only_if(question: Question, kind: Kind | None = None) -> str | None:
-    """Its condition in words, in a case of a known kind or in any case; None where each such case meets it."""
+    """Its condition in words, for any case or for one of a known kind; None where each such case meets it."""
     if question.when is None or question.only_if is None or kind in _OF_KINDS.get(question.when, ()):
         return None
     shorter = _ONCE_THE_KIND_IS_KNOWN.get(question.when) if kind else None
