@@ -1,6 +1,7 @@
 """One household's facts: read and replaced by key, frozen, and closed to keys nobody knows."""
 
 from collections.abc import Iterator
+from copy import deepcopy
 from typing import Any
 
 import pytest
@@ -159,3 +160,9 @@ def test_every_fact_is_empty_until_told() -> None:
     keys = list(leaves())
     assert len(keys) == len(set(keys)) > 90
     assert all(Case().with_fact("child.1.name", None).fact(key) is None for key in keys)
+
+
+def test_a_copy_of_facts_is_the_same_facts() -> None:
+    case = Case.nothing().with_fact("petitioner.name", "Dana Okafor")
+    assert deepcopy(case) is case
+    assert Case().petitioner is Case().petitioner

@@ -61,6 +61,7 @@ SAVES = (0, 3, 12)
 """How often the case was saved before: no copies, a few, as many as are kept."""
 LEAVE_PAPERS = ("packet", "guide", "money", "dates", "paper", "demo", "erase", "amend")
 """What is half written of a paper goes with the next paper of that name, or with `erase`."""
+DRAFTING = ("packet", "paper", "guide", "money", "demo", "blank", "compare")
 MOST_SHIMMED = 1000
 LONG = 60
 """Seconds after which a trial hangs."""
@@ -115,6 +116,12 @@ def _cheap_seals() -> Iterator[None]:
         yield
     finally:
         made.__defaults__ = usual
+
+
+def every_command() -> list[str]:
+    """The names of the commands, those last that take long because they draft papers."""
+    words = {**COMMANDS, **ADDED}
+    return sorted(words, key=lambda name: words[name][0] in DRAFTING)
 
 
 def _ways(only: tuple[str, ...]) -> Iterator[tuple[str, list[str], bool, int]]:

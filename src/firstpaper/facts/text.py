@@ -35,9 +35,14 @@ def clean(value: object) -> object:
         return value
     if len(value) > _LONGEST_TYPED:
         raise ValueError(f"too_long:{LONGEST_PARAGRAPH}")
-    text = _TERMINAL_ESCAPE.sub("", value.replace("\r\n", "\n").replace("\r", "\n"))
+    text = value if value.isprintable() else _printable(value)
+    return unicodedata.normalize("NFC", text).strip()
+
+
+def _printable(text: str) -> str:
+    text = _TERMINAL_ESCAPE.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))
     kept = (c for c in text if c in "\n\t" or c in _JOINERS or unicodedata.category(c) not in _NEVER)
-    return unicodedata.normalize("NFC", "".join(kept)).replace("\t", " ").strip()
+    return "".join(kept).replace("\t", " ")
 
 
 _NEVER = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})

@@ -13,6 +13,7 @@ import re
 from collections.abc import Callable, Collection, Iterator, Sequence
 from datetime import date
 from decimal import Decimal
+from functools import cache
 from io import StringIO
 from typing import Any, NamedTuple
 
@@ -59,6 +60,7 @@ class _Cell(NamedTuple):
     text: str
 
 
+@cache
 def columns(group: str) -> tuple[str, ...]:
     """The names of the columns after the first, in the order of the questions."""
     return tuple(
