@@ -28,7 +28,7 @@ from tests.hostile import disks
 from tests.hostile.flips import QUICK, flipped_everywhere, forged_everywhere, sealed_household
 from tests.hostile.hammering import hammered
 from tests.hostile.kills import killed_again_and_again
-from tests.hostile.mangling import mangled, mangled_document, shortened
+from tests.hostile.mangling import mangled, mangled_document, small
 from tests.hostile.steps import every_command, killed_at_every_step
 from tests.hostile.targets import HERE, TARGETS, TODAY, fed
 
@@ -43,7 +43,6 @@ MANGLED = 1_000_000
 """For each reader. Some hours on a core of its own; tables, blanks and their maps take longer."""
 WHOLE, DOCUMENTS = 100, 40
 """Of so many inputs one is made from a whole file; of so many case files one gets other values."""
-SHORTENED = ("facts", "tables")
 DRAFTED = 500
 FUZZED = {
     "dates": 2_000_000,
@@ -54,6 +53,7 @@ FUZZED = {
     "tables": 12_000,
     "case files": 50_000,
     "blanks": 20_000,
+    "blanks looked at": 20_000,
     "maps of blanks": 50_000,
     "sealed files": 500_000,
     "sheet markup": 200_000,
@@ -124,7 +124,7 @@ def fuzzing(share: float) -> Iterator[tuple[str, Figures]]:
     """Inputs found by following the branches of the program."""
     for name, runs in FUZZED.items():
         wanted = max(1000, int(runs * share))
-        command = [sys.executable, "-m", "tests.hostile.fuzzing", name, str(wanted)]
+        command = [sys.executable, "-m", "tests.hostile.fuzzing", name, "--runs", str(wanted)]
         done = subprocess.run(command, capture_output=True, text=True, check=False)
         said = done.stdout + done.stderr
         if done.returncode:
@@ -182,9 +182,7 @@ def _counted(name: str, times: int, make: Callable[[Random], bytes]) -> Figures:
 
 
 def _mangled(name: str, seeds: list[bytes], random: Random) -> bytes:
-    if name in SHORTENED and random.randrange(WHOLE):
-        return mangled([shortened(random.choice(seeds), random)], random)
-    return mangled(seeds, random)
+    return mangled([small(name, seeds, random)] if random.randrange(WHOLE) else seeds, random)
 
 
 def _drafted(seeds: list[bytes], times: int) -> int:

@@ -14,10 +14,11 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from firstpaper.blanks.blank import Blank
 from firstpaper.blanks.checking import values
 from firstpaper.blanks.errors import MapNotReadable
 from firstpaper.blanks.filling import Entry, Filling, filled_copy
-from firstpaper.blanks.mapping import map_of, read_map, recognised, written
+from firstpaper.blanks.mapping import Map, map_of, read_map, recognised, written
 from firstpaper.blanks.proof import proof
 from firstpaper.blanks.reading import MOST_FIELDS, MOST_PAGES, read_blank
 from firstpaper.casefile import CaseFile
@@ -56,6 +57,7 @@ SLOWEST = 2.0
 """Seconds of work for one input. The time that a busy machine lets it wait is not counted."""
 
 HERE = Path("home.case")
+FOUND = Path(__file__).parent / "found"
 HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
 _JOINERS = "\u200c\u200d"
 
@@ -225,14 +227,28 @@ def _own_sheet(data: bytes) -> Met:
     return TAKEN
 
 
-def _blank(data: bytes) -> Met:
-    """A blank that is taken has a map that comes back, a proof, and copies that can be filled and read."""
+def _blank_looked_at(data: bytes) -> Met:
+    """A blank that is taken has a map that is harmless to show."""
     try:
-        blank = read_blank(data, "FL-110.pdf")
-        assert 0 < blank.pages <= MOST_PAGES
-        assert 0 < len(blank.spots) <= MOST_FIELDS
-        one = map_of(blank, "FL-110", recognised(blank)[1])
-        _harmless(wrapped(written(one) + "\n".join(blank.oddities), 80))
+        _mapped(data)
+    except UserError as refused:
+        return _in_words(refused)
+    return TAKEN
+
+
+def _mapped(data: bytes) -> tuple[Blank, Map]:
+    blank = read_blank(data, "FL-110.pdf")
+    assert 0 < blank.pages <= MOST_PAGES
+    assert 0 < len(blank.spots) <= MOST_FIELDS
+    one = map_of(blank, "FL-110", recognised(blank)[1])
+    _harmless(wrapped(written(one) + "\n".join(blank.oddities), 80))
+    return blank, one
+
+
+def _blank(data: bytes) -> Met:
+    """A blank that is taken has a map, a proof, and copies that can be filled and read."""
+    try:
+        blank, one = _mapped(data)
         entries = (Entry(spot.key, "Dana Okafor", spot.is_box, _item()) for spot in blank.spots)
         for flat in (False, True):
             copy, _what = filled_copy(data, "FL-110.pdf", Filling(tuple(entries), ()), flat=flat)
@@ -368,6 +384,13 @@ def _pdf(objects: list[str]) -> bytes:
     return out + f"{head}startxref\n{len(out)}\n%%EOF\n".encode()
 
 
+def found(name: str) -> list[tuple[bytes, Met]]:
+    """What the guided fuzzer found for a reader, and how it is met. It is kept as JSON, byte by letter."""
+    path = FOUND / f"{name.replace(' ', '-')}.json"
+    kept = json.loads(path.read_text("utf-8")) if path.exists() else []
+    return [(one["input"].encode("latin-1"), one["met"]) for one in kept]
+
+
 def _maps() -> list[bytes]:
     blank = read_blank(forms()[0], "FL-110.pdf")
     return [written(map_of(blank, "FL-110", "")).encode()]
@@ -413,6 +436,7 @@ TARGETS = {
     "tables": Target(_table, _tables),
     "case files": Target(_case_file, _case_files),
     "blanks": Target(_blank, forms),
+    "blanks looked at": Target(_blank_looked_at, forms),
     "maps of blanks": Target(_map, _maps),
     "sealed files": Target(_sealed, _heads),
     "sheet markup": Target(_markup, _encoded(SHEETS)),

@@ -1,22 +1,13 @@
-"""What the guided fuzzer found: of each way in which an input was met, the smallest. They are met alike now.
-
-`found/` holds them as JSON, each byte as the letter of that number, since many are no text.
-"""
-
-import json
-from pathlib import Path
+"""What the guided fuzzer found: of each way of meeting an input the smallest. They are met alike now."""
 
 import pytest
 
-from tests.hostile.targets import TARGETS, fed
+from tests.hostile.targets import FOUND, TARGETS, fed, found
 
-FOUND = Path(__file__).parent / "found"
 CASES = [
-    pytest.param(
-        path.stem.replace("-", " "), one["input"].encode("latin-1"), one["met"], id=f"{path.stem} {at}"
-    )
-    for path in sorted(FOUND.glob("*.json"))
-    for at, one in enumerate(json.loads(path.read_text("utf-8")))
+    pytest.param(name, data, met, id=f"{name} {at}")
+    for name in TARGETS
+    for at, (data, met) in enumerate(found(name))
 ]
 
 
