@@ -6,8 +6,9 @@
 A script for a developer's machine, not part of the test run. The changes are those of cosmic-ray (in
 the dev extra): a comparison, a number, a condition, an "and", a sign. Each is tried in a forked child
 that reads the changed module in place of the real one; nothing on disk is touched. For a rule the cases
-of all rules run, for anything else the tests of its folder as well. A change that nobody notices
-is shown, unless `docs/explanation/mutation.md` explains it. Ends with 1 where one is left unexplained.
+of all rules that can see it run, its own first; for anything else the cases of all rules and the tests of
+its folder. A change that never comes to an end is noticed. One that nobody notices is shown, unless
+`docs/explanation/mutation.md` explains it. Ends with 1 where one is left unexplained.
 """
 
 import argparse
@@ -22,9 +23,11 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import redirect_stderr, redirect_stdout
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from types import CodeType
 
+import grimp
 import hypothesis
 import numpy  # noqa: F401  (loaded once here, and not in each child)
 import pydantic  # noqa: F401
@@ -36,16 +39,16 @@ ROOT = Path(__file__).parents[1]
 SOURCE = ROOT / "src"
 EXPLAINED = ROOT / "docs" / "explanation" / "mutation.md"
 READ_ANEW = ("firstpaper.counting", "firstpaper.law", "firstpaper.intake", "firstpaper.forms", "tests")
-LONGEST = 120
-"""Seconds after which a change that loops counts as noticed."""
+LONGEST = 60
+"""Seconds of work after which a change that loops counts as noticed; time spent waiting does not count."""
+RULES = "firstpaper.law.rules."
 
 TESTS = {
     "counting": ("tests/counting",),
     "law/measures": ("tests/law/measures",),
-    "law/rules": (),
     "law": tuple(f"tests/law/test_{name}.py" for name in ("rule_cases", "changes", "figures", "register")),
 }
-"""What runs for the files of a folder, besides the cases of all rules."""
+"""What runs for the files of a folder that are no rules, besides the cases of all rules."""
 
 ALONE = ("-x", "-o", "addopts=--import-mode=importlib -p no:cacheprovider")
 """In this process and no other, so that the change is read."""
@@ -146,7 +149,7 @@ def noticed(mutant: Mutant) -> bool:
     """Whether any test fails with the change, in a child of this process."""
     child = os.fork()
     if child == 0:
-        signal.alarm(LONGEST)
+        signal.setitimer(signal.ITIMER_PROF, LONGEST)
         try:
             with Path(os.devnull).open("w") as nowhere, redirect_stdout(nowhere), redirect_stderr(nowhere):
                 failed = _fails(mutant)
@@ -158,22 +161,45 @@ def noticed(mutant: Mutant) -> bool:
 
 
 def _fails(mutant: Mutant) -> bool:
+    sys.meta_path.insert(0, _Changed(mutant))
+    if mutant.module.startswith(RULES):
+        return _rule_fails(mutant)
     for name in [name for name in sys.modules if name.startswith(READ_ANEW)]:
         del sys.modules[name]
-    sys.meta_path.insert(0, _Changed(mutant))
     folder = next(each for each in TESTS if mutant.path.is_relative_to(SOURCE / "firstpaper" / each))
-    return _rule_cases_fail(mutant) or (bool(TESTS[folder]) and pytest.main([*ALONE, *TESTS[folder]]) != 0)
+    return _cases_fail() or pytest.main([*ALONE, *TESTS[folder]]) != 0
 
 
-def _rule_cases_fail(mutant: Mutant) -> bool:
-    from tests.law.rule_cases import RULE_CASES  # noqa: PLC0415  (read anew in each child)
+def _rule_fails(mutant: Mutant) -> bool:
+    """Whether a case fails of a rule that the change can reach. Only these rules are read anew."""
+    from firstpaper.law import register  # noqa: PLC0415  (loaded before the fork)
+
+    reached = [mutant.module, *sorted(_import_graph().find_downstream_modules(mutant.module))]
+    reached = [name for name in reached if name.startswith(RULES)]
+    for name in reached:
+        sys.modules.pop(name, None)
+        register._DECLARED.pop(name.removeprefix(RULES), None)
+    for name in reached:
+        importlib.import_module(name)
+    register.all_rules.cache_clear()
+    return _cases_fail([name.removeprefix(RULES) for name in reached])
+
+
+@cache
+def _import_graph() -> grimp.ImportGraph:
+    return grimp.build_graph("firstpaper")
+
+
+def _cases_fail(rules: Sequence[str] | None = None) -> bool:
+    """Whether a case fails, of these rules in their order, or of all."""
+    from tests.law.rule_cases import RULE_CASES  # noqa: PLC0415  (read anew where a change is no rule)
     from tests.law.test_rule_cases import (  # noqa: PLC0415
         test_the_rule_says_what_the_case_expects,
     )
 
-    topic = mutant.path.parent.name
+    known = [case for case in RULE_CASES if rules is None or case.rule in rules]
     try:
-        for case in sorted(RULE_CASES, key=lambda each: not each.rule.startswith(f"{topic}.")):
+        for case in sorted(known, key=lambda each: rules.index(each.rule) if rules else 0):
             test_the_rule_says_what_the_case_expects(case)
     except BaseException:
         return True
@@ -215,6 +241,12 @@ def _survivors(paths: Sequence[Path], part: int, parts: int, tell: Callable[[Mut
                 tell(mutant, noticed(mutant))
 
 
+def _load() -> None:
+    """Load once what every change to a rule is tried with."""
+    importlib.import_module("tests.law.test_rule_cases")
+    _import_graph()
+
+
 def main() -> int:
     """Try the changes to the files named; see the top of this file."""
     parser = argparse.ArgumentParser(
@@ -226,6 +258,7 @@ def main() -> int:
     os.environ["PYTEST_DISABLE_PLUGIN_AUTOLOAD"] = "1"
     os.chdir(ROOT)
     sys.path.insert(0, str(ROOT))
+    _load()
     hypothesis.settings.register_profile(
         "steady", derandomize=True, deadline=None, max_examples=60, database=None
     )

@@ -63,8 +63,8 @@ LEAVE_PAPERS = ("packet", "guide", "money", "dates", "paper", "demo", "erase", "
 """What is half written of a paper goes with the next paper of that name, or with `erase`."""
 DRAFTING = ("packet", "paper", "guide", "money", "demo", "blank", "compare")
 MOST_SHIMMED = 1000
-LONG = 60
-"""Seconds after which a trial hangs."""
+LONG = 900
+"""Seconds after which a trial hangs. On a busy machine it may wait long for its turn."""
 
 
 @dataclass
