@@ -69,9 +69,9 @@ class Place(NamedTuple):
 
 
 def collected() -> Iterator[Place]:
-    """Every place in its order: what belongs together stands together."""
+    """Every place in its order, but for numbers alone: what belongs together stands together."""
     for place in (*_in_data(), *_in_source()):
-        if place.words:
+        if re.search(r"[^\W\d_]|/", "".join(place.words)):
             yield place
 
 

@@ -17,8 +17,8 @@ from firstpaper.intake.listing import (
     new_row,
     with_told,
 )
+from firstpaper.intake.only_if import only_if
 from firstpaper.intake.reading.day_order import one_reading
-from firstpaper.locale import _
 
 MOST_SHOWN = 12
 """Where there are no more names than this, all of them are shown to somebody who mistypes one."""
@@ -111,7 +111,7 @@ def with_details(case: Case, parts: Sequence[Part], given: Sequence[str], today:
         case = _with_value(case, key, left.pop(key), today)
     for key in left:
         asked = asking(key, case)
-        raise FactNotAsked(what=_short_key(key), reason=_(asked.question.only_if or "") if asked else "")
+        raise FactNotAsked(what=_short_key(key), reason=(only_if(asked.question) if asked else "") or "")
     return case
 
 
