@@ -319,7 +319,7 @@ def test_the_papers_to_gather_are_named_thing_by_thing() -> None:
     assert "A box" in told
     assert "what shows that it is there" in told
     assert "Visa (credit card), ending 2210" in told
-    assert "one from the day you separated" in told
+    assert "one from the day you parted" in told
     others = sheet.values["others"]
     assert not any("Cars:" in one or "Debts and cards" in one or "Pensions" in one for one in others)
     assert any("House or land" in one for one in others)

@@ -60,8 +60,8 @@ def who_stands_here(case: Case) -> str:
     if name is None:
         return leave
     through = _(
-        "The case is that of {name}. Somebody under 18 or under a conservator comes to court through a "
-        "guardian. The judge can name one for the case (a guardian ad litem)."
+        "The case is that of {name}. A person under 18 comes to court through a guardian, and so does "
+        "one with a conservator. The judge can name one for the case (a guardian ad litem)."
     )
     return f"{through.format(name=name)} {leave}"
 

@@ -97,7 +97,7 @@ def _reach(case: Case) -> Iterator[Answer]:
 def _court(case: Case, on: date) -> Iterator[Answer]:
     yield _county(case, on)
     address = known(case.court.address)
-    look = _("Copy it from the court's own website. A big county has several courthouses.")
+    look = _("Copy it from the court's own website. A big county has more than one courthouse.")
     if address is None:
         yield still_open(case, "cap.court_street", "court.address")
         yield still_open(case, "cap.court_city_zip", "court.address")
@@ -150,9 +150,9 @@ def _three_months_words(right: bool | None) -> str:
 
 
 def _names(case: Case, page: str) -> Iterator[Answer]:
-    petitioner = _("You are the petitioner, now and in every later paper.")
+    petitioner = _("You are called the petitioner from now on.")
     yield written_petitioner(case, f"{page}.petitioner", petitioner, _("common practice"))
-    respondent = _("The other side is the respondent, now and in every later paper.")
+    respondent = _("The other side is called the respondent from now on.")
     yield written(case, f"{page}.respondent", "respondent.name", respondent, _("common practice"))
 
 

@@ -112,7 +112,7 @@ def _why(case: Case, on: date) -> str:
             _("It says that you want a divorce once the time has run. That makes the change easier.")
         )
     if _putative(case):
-        reasons.append(_("A court divides the property of a void or voidable marriage only on request."))
+        reasons.append(_("A court divides property in a void or voidable marriage only if asked."))
     if known(case.requests.other):
         reasons.append(_("You want to add something in your own words."))
     return " ".join(reasons)

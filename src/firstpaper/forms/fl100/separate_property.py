@@ -89,7 +89,9 @@ def _list(case: Case, how: SeparateHow, on: date) -> Answer | None:
         return None
     words = _on_the_lines(_rows(case, on))
     if how is SeparateHow.CLASSES:
-        kinds = _("The usual kinds of separate property. Many petitions say no more at this stage.")
+        kinds = _(
+            "The kinds of separate property that most people name. Many petitions say no more at this stage."
+        )
         return write(PLACES.rows, words, kinds, _("common practice"))
     last_four = _("As you listed it. Never more than the last four digits of an account.")
     return write(PLACES.rows, words, last_four, "Cal. Rules of Court, rule 1.201(a)")

@@ -69,9 +69,9 @@ def _empty(case: Case, half: _Half) -> Iterator[Answer]:
 def _filled(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
     yield mark(half.box, _("The dates below belong to this line."), "Fam. Code 2330(b)")
     began = (
-        _("The day of the ceremony, from the certificate.")
+        _("Use the day of the wedding that the certificate shows.")
         if half is MARRIAGE
-        else _("The day of registration, from the certificate. Not the day you moved in together.")
+        else _("Use the day that the certificate shows. Not the day you moved in together.")
     )
     yield nearly_written(case, half.began, half.began_key, began, "Fam. Code 2330(b)")
     broke = separation(case)

@@ -156,8 +156,8 @@ def _people(case: Case) -> Iterator[Answer]:
 def _beside_the_names(case: Case) -> str:
     if keeps_addresses_off(case):
         return _(
-            "Write no address of yours, of the children, or of anybody you live with. The box about "
-            "confidential addresses says why. Get help with this part."
+            "Write no address of yours, of the children, or of anybody you live with. In the box "
+            "on confidential addresses we say why. Get help with this part."
         )
     return _("Write beside each name where that person lives today. A box for mail is no home.")
 
@@ -175,7 +175,7 @@ def _more_homes(case: Case, on: date) -> Answer:
     page, concept = attachment_page(case, on), "more_homes"
     if page is None:
         return blank(concept, _("Your rows are enough, as far as we know the sheet."))
-    more = _("You have more homes than we know rows for. The others are on {label}.").format(label=page.label)
+    more = _("You have more homes than we know rows for. The rest is on {label}.").format(label=page.label)
     return mark(concept, more, continues=page.label)
 
 

@@ -68,7 +68,7 @@ def _of_owned() -> Mapping[AssetKind, str]:
         AssetKind.REAL_ESTATE: _("the deed, the newest loan statement, the property tax bill"),
         AssetKind.HOUSEHOLD: _("a list of what is worth money"),
         AssetKind.VALUABLES: _("a receipt or an appraisal, and photos"),
-        AssetKind.VEHICLE: _("the title or registration, and the newest loan or lease statement"),
+        AssetKind.VEHICLE: _("the title or registration, and the newest paper on the loan or lease"),
         AssetKind.SAVINGS: account,
         AssetKind.CHECKING: account,
         AssetKind.OTHER_DEPOSIT: account,
@@ -92,6 +92,6 @@ def _of_owed() -> Mapping[DebtKind, str]:
         DebtKind.TAX: _("the tax letter, and the return for that year"),
         DebtKind.SUPPORT_OWED: _("the order, and what was paid on it"),
         DebtKind.UNSECURED_LOAN: _("the contract or letters, and the newest statement"),
-        DebtKind.CREDIT_CARD: _("the newest statement, and one from the day you separated"),
+        DebtKind.CREDIT_CARD: _("the newest statement, and one from the day you parted"),
         DebtKind.OTHER: _("the newest bill or statement"),
     }

@@ -41,7 +41,7 @@ def _others(brief: Brief, sheets: Sequence[Sheet]) -> Iterator[Way]:
         if sheet.template == "joint.html":
             worksheets = [one.title for one in sheets if one.way == "joint"]
             yield Way(
-                name=_("You two file one petition together"),
+                name=_("The two of you file one petition"),
                 forms=", ".join(dict.fromkeys(form.form for form in brief.joint)),
                 says=_("Its stack and its last check stand on its own page."),
                 sheets=(sheet.title, *worksheets[:1]),

@@ -80,7 +80,7 @@ def _says(child: PresumedChild) -> str:
     says = (
         _(
             "You said that {name} is a child of just one of you. But {name} was born to one of you in the "
-            "marriage or partnership, so in law {name} is most often a child of both."
+            "marriage or partnership. So in law {name} is most often a child of both."
         )
         if child.certain
         else _(

@@ -158,18 +158,18 @@ def _kinds() -> dict[OtherCase, tuple[str, str]]:
         ),
         OtherCase.ELSEWHERE: (
             _(
-                "A court in another state or country, or of a tribe, may be the one that decides about the "
-                "children. A judge here may not change its orders just because you live here now."
+                "A court in another state or country, or of a tribe, may have to decide about the children. "
+                "A judge here may not change its orders just because you live here now."
             ),
             spaced([_("The divorce itself can go on here. A support order has rules of its own."), bring]),
         ),
         OtherCase.JUVENILE: (
-            _("While a juvenile court protects a child, that court alone decides about custody and visits."),
-            spaced([_("Ask before you mark anything about custody."), bring]),
+            _("A juvenile court may protect a child now. Then it alone decides on custody and visits."),
+            spaced([_("Ask before you mark any box about custody."), bring]),
         ),
         OtherCase.GUARDIANSHIP: (
             _("While a child has a guardian, the case here does not end that by itself."),
-            spaced([_("Ask before you mark anything about custody."), bring]),
+            spaced([_("Ask before you mark any box about custody."), bring]),
         ),
         OtherCase.BANKRUPTCY: (
             _(

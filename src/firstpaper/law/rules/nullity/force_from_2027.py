@@ -56,8 +56,8 @@ def _ask_permission(limit: Limit, last_day: date, begins: date) -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Four years after the wedding was {day}. Since {begins}, a petition for force filed after that "
-            "can go on, but only if the court gives permission for a good reason."
+            "Four years after the wedding was {day}. Since {begins}, such a petition can still go on "
+            "after that. But it can go on only if the court gives permission for a good reason."
         ).format(day=spell_date(last_day), begins=spell_date(begins)),
         _("Ask how to ask for permission, and on which form. {help}").format(help=help_first()),
         facts=limit.facts,

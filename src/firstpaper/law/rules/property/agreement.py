@@ -16,7 +16,7 @@ SIGNED, ON_SUPPORT = "property.agreement_signed", "property.agreement_on_support
 
 
 @rule(
-    "A paper about property or support",
+    "A paper on property or support",
     cite=(
         "Fam. Code 1500",
         "Fam. Code 1501",

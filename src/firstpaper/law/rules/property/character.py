@@ -82,7 +82,7 @@ def character(case: Case, on: date) -> Found | None:
         _("Of what you listed, these are hard to place: {things}.").format(
             things=in_a_row(names(case, hard))
         ),
-        _("Ask a lawyer or the self-help center about each of them before you agree to anything."),
+        _("Ask a lawyer or the self-help center about each of them before you agree to any of it."),
         facts=facts,
         values=values,
         steps=working(case, (*hard, *(one for one in known_things if one not in hard))),

@@ -99,7 +99,7 @@ def _by_agreement() -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Your petition says that there is no community property. Whether that is right depends on the "
+            "Your petition says that you two share no property. Whether that is right depends on the "
             "paper that you two signed, and on whether a judge holds it good."
         ),
         _("If you are not sure, you can say that the full list is not known yet. {help}").format(
@@ -114,7 +114,7 @@ def _in_a_nullity() -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Your petition says that there is no community property. In a nullity, other rules decide what "
+            "Your petition says that you two share no property. In a nullity, other rules decide what "
             "is shared."
         ),
         _("Read what we say about the belief that the marriage was good. {help}").format(help=help_first()),
@@ -128,11 +128,11 @@ def _nothing_told(case: Case) -> Found:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("Your petition says that there is no community property. You were together less than a month."),
+            _("Your petition says that you two share no property. You were together less than a month."),
             _("Pay and debts from that time count, even so."),
             facts=(HOW, KINDS),
         )
-    says = _("Your petition says that there is no community property. That is rare.")
+    says = _("Your petition says that you two share no property. That is rare.")
     if span is not None:
         says = _(
             "Your petition says that there is no community property after {span} together. That is rare: "

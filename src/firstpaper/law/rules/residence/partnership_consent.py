@@ -60,11 +60,11 @@ def partnership_consent(case: Case, on: date) -> Sequence[Found]:
 def _outside(where: str | None) -> str:
     if not where:
         return _(
-            "Your partnership was registered outside California. "
+            "You two registered outside California. "
             "So one of you must have lived here long enough, as in a marriage."
         )
     return _(
-        "Your partnership was registered outside California ({where}). "
+        "You two registered outside California ({where}). "
         "So one of you must have lived here long enough, as in a marriage."
     ).format(where=where)
 

@@ -41,7 +41,7 @@ def computer(case: Case, on: date) -> Found | None:
         return Found(
             Outcome.NOT_MET,
             Weight.GET_ADVICE if dangers else Weight.LOOK_AGAIN,
-            _("Somebody else can use this computer, and could find your answers and papers."),
+            _("Others can use this computer. They could find your answers and papers."),
             _do(dangers),
             facts=(HERE,),
         )

@@ -12,7 +12,7 @@ from firstpaper.locale import _
 
 
 @rule(
-    "The six months after a legal separation became a divorce",
+    "The six months after a separation became a divorce",
     cite=("Fam. Code 2321(a)", "Fam. Code 2339(a)"),
     since=date(1994, 1, 1),
     certainty=Certainty.SECONDARY,
