@@ -1,4 +1,4 @@
-"""One way to use each command on a folder that `set_out` has made.
+"""Each command in one table: ways to use it and a way in which it fails, on a folder that `set_out` has made.
 
 In it `new.case` amends `home.case`, `listed.case` has a debt listed too, `letter` is a sheet of a clinic, and
 `words` is to be a file with a passphrase. Tests that must hold for every command run through this table. A
@@ -63,6 +63,34 @@ COMMANDS: dict[str, list[str]] = {
     "demo": ["demo", "-o", "demo.pdf", "--on", ON],
 }
 
+FAILS: dict[str, tuple[list[str], str]] = {
+    "ask": (["ask", "letter.txt"], "not_a_case_file"),
+    "change": (["change", "home.case", "petitioner.shoe_size"], "nothing_to_change"),
+    "enter": (["enter", "home.case", "letter.txt"], "facts_refused"),
+    "show": (["show", "home.case", "--topic", "shoes"], "no_such_topic"),
+    "amend": (["amend", "gone.case", "newer.case"], "case_file_missing"),
+    "check": (["check", "gone.case"], "case_file_missing"),
+    "items": (["items", "damaged.case"], "case_file_damaged"),
+    "blank": (["blank", "letter.txt"], "blank_not_a_pdf"),
+    "compare": (["compare", "home.case", "filled.pdf", "--blanks", "nowhere"], "no_blank"),
+    "schedule": (["schedule", "home.case", "add", "boat", "value=5"], "nothing_to_list"),
+    "record": (["record", "home.case", "filed", "day=2031-01-01", "--on", ON], "detail_refused"),
+    "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
+    "undo": (["undo", "gone.case"], "case_file_missing"),
+    "seal": (["seal", "home.case"], "passphrase_needed"),
+    "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
+    "erase": (["erase", "home.case"], "not_confirmed"),
+    "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
+    "money": (["money", "home.case"], "no_money_told"),
+    "shelf": (["shelf", "nowhere"], "no_such_folder"),
+    "paper": (["paper", "--facts", "letter.txt"], "facts_there"),
+    "why": (["why", "residence.stat"], "no_such_page"),
+    "guide": (["guide", "FL-999"], "no_such_guide"),
+    "law": (["law", "--on", "soon"], "not_a_day"),
+    "demo": (["demo", "nobody"], "no_such_household"),
+}
+"""A way in which each command fails on what `set_out_wrong` adds to the folder, and the code of the error."""
+
 WITHOUT_PASSPHRASE = {
     "erase": "removes a file that nobody can open any more, too",
     "blank": "opens no case file",
@@ -95,6 +123,12 @@ def set_out(folder: Path, file: CaseFile) -> None:
     (folder / "more.yaml").write_text("court.branch: Annex\n", "utf-8")
     set_out_blank(folder, file.case)
     (folder / "letter").write_text("<h1>Ours</h1>\n" + everything_put_in(), "utf-8")
+
+
+def set_out_wrong(folder: Path) -> None:
+    """Put into the folder what no command can use."""
+    (folder / "letter.txt").write_text("Dear court,\n", "utf-8")
+    (folder / "damaged.case").write_text('{"firstpaper": {"schema": 1}, "facts": ', "utf-8")
 
 
 def set_out_blank(folder: Path, case: Case) -> None:

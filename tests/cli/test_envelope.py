@@ -7,199 +7,42 @@ from pathlib import Path
 import pytest
 
 from firstpaper.casefile import CaseFile
-from firstpaper.cli.app import app
 from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from firstpaper.cli.shapes.law import ItemPage, ItemPages, QuestionPage, RulePage, Why
-from tests.cli.every_command import set_out_blank, with_debt
-from tests.cli.person import HOUSEHOLDS, ON, Ran, written
+from tests.cli.every_command import COMMANDS, FAILS, names, set_out, set_out_wrong
+from tests.cli.person import ON, Ran, written
 
 Run = Callable[..., Ran]
 
 ENVELOPE = ["firstpaper", "command", "exit", "data", "errors"]
-FINDING = [
-    "id",
-    "title",
-    "outcome",
-    "weight",
-    "says",
-    "do",
-    "dates",
-    "steps",
-    "facts",
-    "authority",
-    "certainty",
-]
-CHANGE = ["on", "rule", "title", "says", "heavier", "lighter", "before", "after"]
-ITEM = [
-    "form",
-    "use",
-    "private",
-    "edition",
-    "page",
-    "part",
-    "item",
-    "concept",
-    "label",
-    "action",
-    "value",
-    "because",
-    "authority",
-    "continues",
-    "cells",
-]
-WORKS: dict[str, tuple[list[str], list[str]]] = {
-    "ask": (["ask", "home.case"], ["answered", "applicable", "open_questions", "passed"]),
-    "change": (["change", "home.case", "court.branch=Annex"], ["changed"]),
-    "enter": (
-        ["enter", "home.case", str(HOUSEHOLDS / "plain-childless-divorce.yaml")],
-        ["changed", "answered", "listed", "left_out", "open_questions", "set_aside"],
-    ),
-    "show": (["show", "home.case"], ["answers", "open_questions", "yaml", "pdf"]),
-    "amend": (["amend", "home.case", "new.case"], ["open_questions"]),
-    "check": (
-        ["check", "home.case"],
-        ["on", "state", "findings", "changes", "values", "open_questions", "open_items", "pictures"],
-    ),
-    "items": (["items", "home.case"], ["on", "items"]),
-    "blank": (
-        ["blank", "FL-110.pdf"],
-        [
-            "form",
-            "edition",
-            "edition_known",
-            "map",
-            "proof",
-            "sure",
-            "doubtful",
-            "without_field",
-            "fields_without_use",
-            "oddities",
-        ],
-    ),
-    "compare": (["compare", "home.case", "filled.pdf"], ["form", "on", "differences"]),
-    "schedule": (
-        ["schedule", "home.case", "add", "asset", "kind=cash"],
-        ["asset", "debt", "schedule", "income", "open", "changed", "left_out"],
-    ),
-    "record": (
-        ["record", "home.case", "filed", "day=2026-11-30"],
-        ["on", "event", "changed", "recorded", "not_told", "notes", "new_dates"],
-    ),
-    "dates": (
-        ["dates", "home.case"],
-        [
-            "on",
-            "filed_on",
-            "planned",
-            "case_number",
-            "recorded",
-            "dates",
-            "not_running_yet",
-            "notes",
-            "pictures",
-            "ics",
-        ],
-    ),
-    "undo": (["undo", "home.case"], ["changed", "mended"]),
-    "seal": (["seal", "home.case", "--passphrase-from", "letter.txt"], ["sealed", "open"]),
-    "unseal": (["unseal", "home.case"], ["sealed"]),
-    "erase": (["erase", "home.case", "--yes"], ["removed", "left"]),
-    "packet": (
-        ["packet", "home.case"],
-        ["on", "state", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
-    ),
-    "money": (
-        ["money", "listed.case"],
-        ["on", "pdf", "html", "warnings", "things", "sums", "proposal", "estimates", "support"],
-    ),
-    "shelf": (["shelf"], ["on", "folders", "cases", "unread", "csv", "ics"]),
-    "paper": (["paper", "--topic", "court"], ["pdf", "facts", "topics", "children", "things", "debts"]),
-    "why": (
-        ["why", "residence.state"],
-        [
-            "kind",
-            "id",
-            "title",
-            "statement",
-            "page",
-            "authority",
-            "sources",
-            "certainty",
-            "checked_on",
-            "since",
-            "until",
-            "not_modelled",
-        ],
-    ),
-    "guide": (["guide", "FL-110"], ["on", "form", "pdf", "html"]),
-    "law": (["law"], ["on", "oldest_check", "law"]),
-    "demo": (
-        ["demo"],
-        ["on", "state", "part", "sheets", "pdf", "html", "filled", "split", "warnings", "stops"],
-    ),
-}
-FAILS: dict[str, tuple[list[str], str]] = {
-    "ask": (["ask", "letter.txt"], "not_a_case_file"),
-    "change": (["change", "home.case", "petitioner.shoe_size"], "nothing_to_change"),
-    "enter": (["enter", "new.case", "letter.txt"], "facts_refused"),
-    "show": (["show", "home.case", "--topic", "shoes"], "no_such_topic"),
-    "amend": (["amend", "gone.case", "new.case"], "case_file_missing"),
-    "check": (["check", "gone.case"], "case_file_missing"),
-    "items": (["items", "damaged.case"], "case_file_damaged"),
-    "blank": (["blank", "letter.txt"], "blank_not_a_pdf"),
-    "compare": (["compare", "home.case", "filled.pdf", "--blanks", "nowhere"], "no_blank"),
-    "schedule": (["schedule", "home.case", "add", "boat", "value=5"], "nothing_to_list"),
-    "record": (["record", "home.case", "filed", "day=2031-01-01"], "detail_refused"),
-    "dates": (["dates", "home.case", "--ics", "letter.txt"], "not_our_output"),
-    "undo": (["undo", "gone.case"], "case_file_missing"),
-    "seal": (["seal", "home.case"], "passphrase_needed"),
-    "unseal": (["unseal", "letter.txt"], "not_a_case_file"),
-    "erase": (["erase", "home.case"], "not_confirmed"),
-    "packet": (["packet", "home.case", "-o", "letter.txt"], "not_our_output"),
-    "money": (["money", "home.case"], "no_money_told"),
-    "shelf": (["shelf", "nowhere"], "no_such_folder"),
-    "paper": (["paper", "--facts", "letter.txt"], "facts_there"),
-    "why": (["why", "residence.stat"], "no_such_page"),
-    "guide": (["guide", "FL-999"], "no_such_guide"),
-    "law": (["law", "--on", "soon"], "not_a_day"),
-    "demo": (["demo", "nobody"], "no_such_household"),
-}
-
-
-WITHOUT_A_DAY = {"amend", "blank", "undo", "seal", "unseal", "erase", "paper"}
-"""Commands that ask no law about a case."""
-
-
-def dated(command: str, arguments: list[str]) -> list[str]:
-    """The filing day as an option, for a command that takes one and has none yet."""
-    return [] if command in WITHOUT_A_DAY or "--on" in arguments else ["--on", ON]
 
 
 @pytest.fixture(autouse=True)
 def folder(tmp_path: Path, home: Path) -> Path:
-    (tmp_path / "letter.txt").write_text("Dear court,\n")
-    (tmp_path / "damaged.case").write_text('{"firstpaper": {"schema": 1}, "facts": ')
-    CaseFile(with_debt(CaseFile.load(home).case)).save(tmp_path / "listed.case")
-    set_out_blank(tmp_path, CaseFile.load(home).case)
+    set_out(tmp_path, CaseFile.load(home))
+    set_out_wrong(tmp_path)
+    (tmp_path / "words").write_text("six plain words to lock it\n")
     return home
 
 
-@pytest.mark.parametrize("command", WORKS)
-def test_a_command_that_works_gives_the_envelope(run: Run, command: str) -> None:
-    arguments, keys = WORKS[command]
-    ran = run(*arguments, *dated(command, arguments), "--json")
+@pytest.mark.parametrize("command", SHAPES)
+def test_a_command_that_works_gives_the_envelope_and_the_shape_of_the_reference(
+    run: Run, command: str
+) -> None:
+    ran = run(*COMMANDS[command], "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["firstpaper"] == 1
     assert ran.envelope["command"] == command
     assert ran.envelope["exit"] == ran.exit == 0
     assert ran.envelope["errors"] == []
-    assert list(ran.envelope["data"]) == keys
+    Envelope.model_validate(ran.envelope)
+    SHAPES[command].model_validate(ran.envelope["data"])
 
 
 @pytest.mark.parametrize("command", FAILS)
 def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run, command: str) -> None:
     arguments, code = FAILS[command]
-    ran = run(*arguments, *dated(command, arguments), "--json")
+    ran = run(*arguments, "--json")
     assert list(ran.envelope) == ENVELOPE
     assert ran.envelope["command"] == command
     assert ran.envelope["exit"] == ran.exit == 2
@@ -207,18 +50,10 @@ def test_a_command_that_fails_gives_the_same_envelope_and_says_the_same(run: Run
     [error] = ran.envelope["errors"]
     assert list(error) == ["code", "message"]
     assert error["code"] == code
-    in_words = run(*arguments, *dated(command, arguments))
+    in_words = run(*arguments)
     assert in_words.exit == 2
     assert in_words.out == ""
     assert " ".join(error["message"].split()) == in_words.said
-
-
-@pytest.mark.parametrize("command", SHAPES)
-def test_the_result_has_the_shape_that_the_reference_describes(run: Run, command: str) -> None:
-    arguments, _keys = WORKS[command]
-    ran = run(*arguments, *dated(command, arguments), "--json")
-    Envelope.model_validate(ran.envelope)
-    SHAPES[command].model_validate(ran.envelope["data"])
 
 
 def test_an_answer_that_is_typed_for_change_has_its_shape_too(run: Run) -> None:
@@ -264,14 +99,13 @@ def test_many_results_have_the_shape_that_the_reference_describes(run: Run, word
 
 
 def test_every_command_is_held_to_the_envelope() -> None:
-    names = {command.callback.__name__ for command in app.registered_commands if command.callback}
-    assert names == set(WORKS) == set(FAILS) == set(SHAPES)
+    assert names() == {words[0] for words in COMMANDS.values()} == set(FAILS) == set(SHAPES)
+    assert set(SHAPES) <= COMMANDS.keys()
 
 
 def test_findings_and_values_have_their_names(run: Run) -> None:
     data = run("check", "home.case", "--on", ON, "--json").envelope["data"]
     assert data["on"] == ON
-    assert all(list(finding) == FINDING for finding in data["findings"])
     assert "residence.state" in [finding["id"] for finding in data["findings"]]
     assert data["values"]["marriage.length"] == {"years": 4, "months": 2}
     assert {finding["weight"] for finding in data["findings"]} <= {
@@ -285,7 +119,6 @@ def test_findings_and_values_have_their_names(run: Run) -> None:
 def test_what_changes_soon_has_its_names(run: Run, tmp_path: Path) -> None:
     written(tmp_path, "separation-now-divorce-later")
     changes = run("check", "home.case", "--on", "2026-11-25", "--json").envelope["data"]["changes"]
-    assert all(list(change) == CHANGE for change in changes)
     assert {"residence.separation_first", "requests.intent_to_amend"} <= {
         change["rule"] for change in changes
     }
@@ -295,7 +128,6 @@ def test_what_changes_soon_has_its_names(run: Run, tmp_path: Path) -> None:
 @pytest.mark.parametrize("words", [["--form", "fl 110"], ["--all"]])
 def test_every_form_is_given_the_same_way(run: Run, words: list[str]) -> None:
     items = run("items", "home.case", *words, "--on", ON, "--json").envelope["data"]["items"]
-    assert all(list(item) == ITEM for item in items)
     assert "FL-110" in {item["form"] for item in items}
     court = next(item for item in items if (item["form"], item["concept"]) == ("FL-110", "court"))
     assert list(court["cells"][0]) == ["county", "street", "city_zip", "branch"]
@@ -309,7 +141,6 @@ def test_a_form_that_is_not_known_or_not_used_says_so(run: Run) -> None:
 
 def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) -> None:
     items = run("items", "home.case", "--on", ON, "--json").envelope["data"]["items"]
-    assert all(list(item) == ITEM for item in items)
     assert {item["form"] for item in items} == {"FL-100"}
     by_concept = {item["concept"]: item for item in items}
     assert len(by_concept) == len(items)
@@ -320,7 +151,7 @@ def test_items_have_their_names_and_every_item_of_the_form_is_there(run: Run) ->
 
 def test_a_question_can_be_explained_to_a_program(run: Run) -> None:
     data = run("why", "petitioner.phone", "--json").envelope["data"]
-    assert list(data) == ["kind", "key", "ask", "why", "rules", "items", "sheets", "measures"]
+    assert data["key"] == "petitioner.phone"
     assert {"concept": "cap.phone", "words": "page 1, caption: Your telephone number"} in data["items"]
 
 

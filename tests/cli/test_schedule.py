@@ -18,6 +18,7 @@ MENU = "Type a number, or leave: "
 MORE = "Tell about papers and notes too? Type yes or no: "
 YES_NO = "Type yes or no: "
 WHICH = "just Enter to go back: "
+PICK = "just Enter to go on: "
 
 Schedule = Callable[..., dict[str, object]]
 
@@ -319,3 +320,40 @@ def test_what_the_interview_was_told_is_listed_first_and_under_the_same_name(
     heard = listing.type("done", then=MENU)
     assert "1. Tell about this one: Car" in heard
     assert (listing.file.case.debt[0].words, listing.file.case.debt[0].last_four) == ("Visa card", "2210")
+
+
+def test_an_answer_is_taken_back_or_changed_in_the_middle(listing: Sitting) -> None:
+    listing.wait()
+    listing.type("done", then=MENU)
+    listing.type("1")
+    listing.type("checking account")
+    listing.type("Credit union")
+    listing.type("1,200")
+    assert "undo: take back the last answer that was saved" in listing.type("help")
+    heard = listing.type("undo")
+    assert "These answers are again what they were before" in heard
+    assert "What would a stranger pay" in heard
+    assert listing.file.case.asset[0].value is None
+    listing.type("1,300")
+    heard = listing.type("change", then=PICK)
+    assert "1. What is it? Checking account" in heard
+    assert "2. How should the list name it? Credit union" in heard
+    assert "Your answer now: Credit union" in listing.type("2")
+    listing.type("Savings bank")
+    assert listing.file.case.asset[0].words == "Savings bank"
+    listing.type("change", then=PICK)
+    assert "Is anything owed on it" in listing.type("")
+
+
+def test_what_is_taken_back_beyond_the_thing_leads_back_to_the_list(
+    listing: Sitting,
+) -> None:
+    listing.wait()
+    listing.type("no")
+    listing.type("done", then=MENU)
+    listing.type("1")
+    listing.type("checking account")
+    assert "Taken back: 1 thing" in listing.type("undo")
+    heard = listing.type("undo", then=MENU)
+    assert "Did you two ever sign a paper" in heard
+    assert listing.file.case.schedule.agreement is None

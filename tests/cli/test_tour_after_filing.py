@@ -10,6 +10,7 @@ from tests.cli.person import Ran, Sitting, flat
 
 Run = Callable[..., Ran]
 CHOOSE = "Type a number, or leave: "
+PICK = "just Enter to go on: "
 ON = "2026-12-07"
 
 
@@ -94,6 +95,25 @@ def test_the_words_that_help_and_the_way_out(tell: Callable[..., Sitting], home:
     sitting.child.sendline("leave")
     assert sitting.end() == 0
     assert "Nothing was recorded." in last_words(sitting)
+    assert home.read_bytes() == before
+
+
+def test_an_answer_is_taken_back_or_changed_before_anything_is_recorded(
+    tell: Callable[..., Sitting], home: Path
+) -> None:
+    before = home.read_bytes()
+    sitting = tell("served")
+    sitting.wait()
+    assert "nothing to take back yet" in sitting.type("undo")
+    assert "Who handed over or mailed the papers?" in sitting.type("2")
+    assert "When did the server try before" in sitting.type("2")
+    assert "Taken back. This is asked again:" in sitting.type("undo")
+    assert "How were the papers served?" in sitting.type("undo")
+    sitting.type("1")
+    assert "1. How were the papers served? Handed to the other side" in sitting.type("change", then=PICK)
+    assert "Your answer now: Handed to the other side" in sitting.type("1")
+    sitting.child.sendline("leave")
+    assert sitting.end() == 0
     assert home.read_bytes() == before
 
 

@@ -3,18 +3,18 @@
 What the questions are about says a subclass: which comes next, what an answer changes, what is said.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any
 
 from firstpaper.casefile.errors import NotSaved
 from firstpaper.cli.talk.day_habit import DayHabit
+from firstpaper.cli.talk.menu import yes
 from firstpaper.cli.talk.questions import Offers, Read, Typed, gather, put_question
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import DONT_KNOW, Case
-from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
+from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, echo, read_answer
 from firstpaper.intake.second_look import doubt
-from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 SAID_BACK = frozenset(
@@ -48,6 +48,8 @@ class Conversation:
             Command.WHY: self._why,
             Command.SKIP: self._skip,
             Command.REVIEW: self._review,
+            Command.CHANGE: self._change,
+            Command.UNDO: self._undo,
             Command.HELP: self._help,
             Command.LEAVE: self._leave,
         }
@@ -66,22 +68,39 @@ class Conversation:
     def _kept(self, one: Asked) -> None:
         """Go on with the answer that is there already."""
 
-    def _back(self, one: Asked) -> Asked | None:
-        """See the question before once more."""
+    def _question_before(self, one: Asked) -> Asked | None:
+        """The question to see when going back from this one; None where it is the first."""
         raise NotImplementedError
 
     def _skip(self, one: Asked) -> Asked | None:
         """Leave the question out for now."""
         raise NotImplementedError
 
+    def _picked(self) -> Asked | None:
+        """The question whose answer the person picks to change; None where they pick none."""
+        raise NotImplementedError
+
+    def _undo(self, one: Asked) -> Asked | None:
+        """Take back the last answer, and see its question again."""
+        raise NotImplementedError
+
     def _told_so_far(self) -> str:
         """Everything that was told."""
         raise NotImplementedError
 
-    def _words(self) -> Iterator[str]:
-        """The words that work at every question, with what each does."""
-        yield _("back: see the question before this one")
-        yield _("why: why we ask, and where your answer goes")
+    def _words(self) -> dict[str, str]:
+        """What each word does that works at every question, in the order in which they are listed."""
+        return {
+            Command.BACK: _("back: see the question before this one"),
+            Command.WHY: _("why: why we ask, and where your answer goes"),
+            Command.SKIP: _("skip: leave this question out"),
+            Command.DONT_KNOW: _("don't know: say so; it is a good answer"),
+            Command.REVIEW: _("review: read all your answers so far"),
+            Command.CHANGE: _("change: pick an answer and change it"),
+            Command.UNDO: _("undo: take back the last answer that was saved"),
+            Command.HELP: _("help: read this list again"),
+            Command.LEAVE: _("leave: stop now; every answer is saved already"),
+        }
 
     def _lead(self, one: Asked) -> Sequence[str]:
         """What stands over the question."""
@@ -145,7 +164,7 @@ class Conversation:
         if words is None:
             return True
         self._terminal.say(words)
-        return self._yes(_("Keep it? Type yes, or just Enter to answer again: "))
+        return yes(self._terminal, _("Keep it? Type yes, or just Enter to answer again: "))
 
     def _say_back(self, one: Asked, value: Any) -> None:
         if value is DONT_KNOW:
@@ -153,15 +172,16 @@ class Conversation:
         elif one.kind in SAID_BACK and value != ():
             self._terminal.say(_("I understood: {answer}.").format(answer=echo(one, value)))
 
-    def _yes(self, prompt: str) -> bool:
-        """Whether a question on the side is answered with yes. Raises Left where the person leaves."""
-        typed = self._terminal.read(prompt)
-        self._terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        return fold(typed).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
-
     # --- the words known at every question --------------------------------------------------------------
+
+    def _back(self, one: Asked) -> Asked | None:
+        if found := self._question_before(one):
+            return found
+        self._terminal.say(_("This is the first question, so there is nothing to go back to."))
+        return one
+
+    def _change(self, one: Asked) -> Asked | None:
+        return self._picked() or one
 
     def _why(self, one: Asked) -> Asked | None:
         """Why it is asked; asked again, what the items say that the answer feeds, one after the other."""
@@ -178,7 +198,7 @@ class Conversation:
         return one
 
     def _help(self, one: Asked) -> Asked | None:
-        words = (f"  {line}" for line in self._words())
+        words = (f"  {line}" for line in self._words().values())
         self._terminal.say(
             one.why, "\n".join([_("At every question you can type one of these words:"), *words])
         )

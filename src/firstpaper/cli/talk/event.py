@@ -1,13 +1,14 @@
 """A conversation about one event: what happened, and what is asked about it."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
 from firstpaper.cli.given.events import asked_of, impossible
 from firstpaper.cli.talk.matter import Matter
+from firstpaper.cli.talk.menu import read, show
 from firstpaper.cli.talk.questions import small_number
-from firstpaper.cli.terminal import Left, Terminal
+from firstpaper.cli.terminal import Terminal
 from firstpaper.cli.words.agenda import event_day, event_lines
 from firstpaper.facts import Case
 from firstpaper.intake import (
@@ -15,7 +16,6 @@ from firstpaper.intake import (
     Asked,
     Command,
     Topic,
-    command_of,
 )
 from firstpaper.intake.events import event, events, with_detail
 from firstpaper.locale import _
@@ -26,19 +26,19 @@ def choose_event(terminal: Terminal, case: Case) -> Topic:
     topics = events().topics
     while True:
         terminal.line(_("What has happened?"))
-        for number, topic in enumerate(topics, 1):
-            day = event_day(topic, case)
-            there = " " + _("(recorded: {day})").format(day=day) if day else ""
-            terminal.line(f"  {number}. {_(topic.title)}{there}")
-        typed = terminal.read(_("Type a number, or leave: "))
-        terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
+        show(terminal, [_title(topic, case) for topic in topics])
+        typed = read(terminal, _("Type a number, or leave: "))
         number = small_number(typed)
         chosen = topics[number - 1] if 1 <= number <= len(topics) else event(typed.strip().lower())
         if chosen:
             return chosen
         terminal.say(_("Please type a number from 1 to {most}, or the word leave.").format(most=len(topics)))
+
+
+def _title(topic: Topic, case: Case) -> str:
+    day = event_day(topic, case)
+    there = " " + _("(recorded: {day})").format(day=day) if day else ""
+    return f"{_(topic.title)}{there}"
 
 
 class Telling(Matter):
@@ -65,7 +65,7 @@ class Telling(Matter):
     def _begin(self) -> None:
         self._terminal.say(
             _(self._topic.title),
-            _("You can also type: back, why, skip, don't know, review, help or leave."),
+            _("You can also type: back, why, skip, don't know, review, change, undo, help or leave."),
         )
         if self._topic.opening:
             self._terminal.say(_(self._topic.opening))
@@ -73,9 +73,10 @@ class Telling(Matter):
     def _told_so_far(self) -> str:
         return "\n".join(event_lines(self.case)) or _("Nothing is recorded yet.")
 
-    def _words(self) -> Iterator[str]:
-        yield from super()._words()
-        yield _("don't know: say so; you can record it later")
-        yield _("review: read everything that is recorded")
-        yield _("help: read this list again")
-        yield _("leave: stop now, and record nothing")
+    def _words(self) -> dict[str, str]:
+        return super()._words() | {
+            Command.DONT_KNOW: _("don't know: say so; you can record it later"),
+            Command.REVIEW: _("review: read everything that is recorded"),
+            Command.UNDO: _("undo: take back the last answer"),
+            Command.LEAVE: _("leave: stop now, and record nothing"),
+        }

@@ -4,7 +4,7 @@ The engine says which question comes next; this module puts it, keeps what is an
 word such as "back" asks for. `Left` ends it at any point, with everything kept.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -12,6 +12,7 @@ from typing import Any
 from firstpaper.casefile import CaseFile, OpenCase
 from firstpaper.cli.talk.conversation import Conversation
 from firstpaper.cli.talk.lock_offer import offer_to_seal
+from firstpaper.cli.talk.menu import show, yes
 from firstpaper.cli.talk.questions import Offers, small_number
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case, known
@@ -38,7 +39,6 @@ class Interview(Conversation):
         self._seen: list[str] = []
         self._topic = ""
         self._shown: set[str] = set()
-        self._does |= {Command.CHANGE: self._change, Command.UNDO: self._undo}
 
     @property
     def case(self) -> Case:
@@ -48,7 +48,8 @@ class Interview(Conversation):
     def run(self) -> None:
         """Ask until every question that applies was asked, and offer to look the answers over."""
         self._ask_while(self._next)
-        if self._terminal.interactive and self._yes(_("Look over your answers? Type yes, or just Enter: ")):
+        prompt = _("Look over your answers? Type yes, or just Enter: ")
+        if self._terminal.interactive and yes(self._terminal, prompt):
             self.run_picked()
 
     def run_finished(self) -> None:
@@ -59,8 +60,7 @@ class Interview(Conversation):
         }
         while True:
             self._terminal.line(_("Every question is answered. What do you want to do?"))
-            for number, (words, _do) in ways.items():
-                self._terminal.line(f"  {number}. {words}")
+            show(self._terminal, [words for words, _do in ways.values()])
             typed = self._terminal.read(_("Type a number, or just Enter to leave: "))
             self._terminal.line()
             if small_number(typed) not in ways:
@@ -206,16 +206,12 @@ class Interview(Conversation):
 
     # --- the words known at every question ----------------------------------------------------------
 
-    def _back(self, one: Asked) -> Asked | None:
+    def _question_before(self, one: Asked) -> Asked | None:
         """The question seen before this one, in this sitting or, before that, in the order of asking."""
         earlier = self._seen[: self._seen.index(one.key)] if one.key in self._seen else list(self._seen)
         in_order = [each.key for each in asked(self.case)]
         before_sitting = in_order[: in_order.index((earlier or [one.key])[0])]
-        for key in reversed([*before_sitting, *earlier]):
-            if found := self._applying(key):
-                return found
-        self._terminal.say(_("This is the first question, so there is nothing to go back to."))
-        return one
+        return next(filter(None, map(self._applying, reversed([*before_sitting, *earlier]))), None)
 
     def _skip(self, one: Asked) -> None:
         self._remember(one.key)
@@ -233,9 +229,6 @@ class Interview(Conversation):
     def _look_over(self) -> None:
         self._terminal.say(self._told_so_far())
 
-    def _change(self, one: Asked) -> Asked:
-        return self._picked() or one
-
     def _undo(self, one: Asked) -> Asked:
         """Take back the last saved change, and show the question that it was about."""
         from firstpaper.cli.talk.going_back import take_back
@@ -245,15 +238,8 @@ class Interview(Conversation):
         self._terminal.say(said)
         return next(filter(None, map(self._applying, keys)), one)
 
-    def _words(self) -> Iterator[str]:
-        yield from super()._words()
-        yield _("skip: leave this question for later")
-        yield _("don't know: say so; it is a good answer")
-        yield _("review: read all your answers so far")
-        yield _("change: pick an answer and change it")
-        yield _("undo: take back the last answer that was saved")
-        yield _("help: read this list again")
-        yield _("leave: stop now; every answer is saved already")
+    def _words(self) -> dict[str, str]:
+        return super()._words() | {Command.SKIP: _("skip: leave this question for later")}
 
     # --- small helpers ------------------------------------------------------------------------------
 

@@ -7,9 +7,11 @@ from typing import Any
 from firstpaper.casefile import OpenCase
 from firstpaper.cli.given.things import ListFull, row_to_add
 from firstpaper.cli.hints import to_type
+from firstpaper.cli.talk.going_back import take_back
 from firstpaper.cli.talk.matter import Matter
+from firstpaper.cli.talk.menu import pick, read, show, yes
 from firstpaper.cli.talk.questions import Read, small_number
-from firstpaper.cli.terminal import Left, Terminal
+from firstpaper.cli.terminal import Terminal
 from firstpaper.cli.words.listed import (
     left_out,
     left_out_text,
@@ -20,7 +22,7 @@ from firstpaper.cli.words.listed import (
     taken_out,
 )
 from firstpaper.facts import Case
-from firstpaper.intake import Asked, Command, command_of, echo
+from firstpaper.intake import Asked, Command, echo
 from firstpaper.intake.kinds import Row
 from firstpaper.intake.listing import (
     Part,
@@ -81,19 +83,28 @@ class Listing(Matter):
         shown = [one for one in self._stops() if one.key not in self._passed]
         if shown and shown[0].topic.opening:
             self._terminal.say(_(shown[0].topic.opening))
-        self._terminal.say(_("You can also type: back, why, skip, don't know, review, help, done or leave."))
+        self._terminal.say(
+            _("You can also type: back, why, skip, don't know, review, change, undo, help, done or leave.")
+        )
 
     def _told_so_far(self) -> str:
         lines = [f"  {one.short}: {echo(one, self.case.fact(one.key))}" for one in self._part.told(self.case)]
         return "\n".join(lines) or _("Nothing is told about it yet.")
 
-    def _words(self) -> Iterator[str]:
-        yield from super()._words()
-        yield _("don't know: say so; it is a good answer")
-        yield _("review: read what you told about this one")
-        yield _("done: enough about this one; go back to the list")
-        yield _("help: read this list again")
-        yield _("leave: stop now; every answer is saved already")
+    def _undo(self, one: Asked) -> Asked | None:
+        """Take back the last saved change; where it was about something else, go back to the list."""
+        here = {each.key for each in self._part.asked(self.case)}
+        keys, said = take_back(self._opened)
+        self._case = self._opened.case
+        self._passed = [key for key in self._passed if key not in keys]
+        self._terminal.say(said)
+        self.broken_off = not here.issuperset(keys)
+        return next((each for each in self._stops() if each.key in keys), None if self.broken_off else one)
+
+    def _words(self) -> dict[str, str]:
+        words = super()._words() | {Command.REVIEW: _("review: read what you told about this one")}
+        last = {name: words.pop(name) for name in (Command.HELP, Command.LEAVE)}
+        return {**words, "done": _("done: enough about this one; go back to the list"), **last}
 
 
 class Sitting:
@@ -141,9 +152,8 @@ class Sitting:
     def _choose(self) -> None:
         ways = list(self._ways())
         self._terminal.line(_("What do you want to do?"))
-        for number, (words, _do) in enumerate(ways, 1):
-            self._terminal.line(f"  {number}. {words}")
-        number = small_number(self._read(_("Type a number, or leave: ")))
+        show(self._terminal, [words for words, _do in ways])
+        number = small_number(read(self._terminal, _("Type a number, or leave: ")))
         if 1 <= number <= len(ways):
             ways[number - 1][1]()
         else:
@@ -173,20 +183,12 @@ class Sitting:
 
         def add() -> None:
             self._terminal.line(_("Is it something you own, or a debt?"))
-            self._terminal.line(f"  1. {_('Something we own, or one of us owns')}")
-            self._terminal.line(f"  2. {_('A debt')}")
-            group = {1: "asset", 2: "debt"}.get(small_number(self._read(_("Type 1 or 2: "))))
+            show(self._terminal, [_("Something we own, or one of us owns"), _("A debt")])
+            group = {1: "asset", 2: "debt"}.get(small_number(read(self._terminal, _("Type 1 or 2: "))))
             if group:
                 self.add(group, line)
 
         return add
-
-    def _read(self, prompt: str) -> str:
-        typed = self._terminal.read(prompt)
-        self._terminal.line()
-        if command_of(typed) is Command.LEAVE:
-            raise Left
-        return typed
 
     def _talking(self, part: Part, title: str) -> Callable[[], None]:
         def talk() -> None:
@@ -212,7 +214,7 @@ class Sitting:
             _("Saved. {name}").format(name=name_of(self._opened.case, row)),
             *filter(None, [still_open(self._opened.case, about(row))]),
         )
-        if whole and self._yes(_("Tell about papers and notes too? Type yes or no: ")):
+        if whole and yes(self._terminal, _("Tell about papers and notes too? Type yes or no: ")):
             self._talk(notes_on(row), name_of(self._opened.case, row), again=again)
 
     def _change_one(self) -> None:
@@ -221,7 +223,7 @@ class Sitting:
 
     def _take_one_out(self) -> None:
         case, row = self._opened.case, self._pick()
-        if row and self._yes(_("Take it out, with all you told about it? Type yes or no: ")):
+        if row and yes(self._terminal, _("Take it out, with all you told about it? Type yes or no: ")):
             self._opened.keep(self._opened.file.with_case(without_row(case, row)))
             back = to_type(_("To take this back, leave, and type:"), "undo", self._opened.path)
             self._terminal.say(taken_out(case, row), back)
@@ -229,14 +231,8 @@ class Sitting:
     def _pick(self) -> Row | None:
         """One of those listed; None where the person picks none."""
         case = self._opened.case
-        choices = rows(case)
-        for number, row in enumerate(choices, 1):
-            self._terminal.line(f"  {number}. {line_about(case, row)}")
-        number = small_number(self._read(_("Which one? Type its number, or just Enter to go back: ")))
-        return choices[number - 1] if 1 <= number <= len(choices) else None
-
-    def _yes(self, prompt: str) -> bool:
-        return fold(self._read(prompt)).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
+        prompt = _("Which one? Type its number, or just Enter to go back: ")
+        return pick(self._terminal, rows(case), lambda row: line_about(case, row), prompt)
 
 
 def _how_far(case: Case, part: Part) -> str:

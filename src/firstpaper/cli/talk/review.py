@@ -1,16 +1,13 @@
 """The answers so far, in plain words, by topic and under the numbers the questions have now."""
 
-from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import groupby
-from typing import TypeVar
 
-from firstpaper.cli.talk.questions import small_number
+from firstpaper.cli.talk import menu
 from firstpaper.cli.terminal import Terminal
 from firstpaper.facts import Case
 from firstpaper.intake import Asked, asked, echo
 from firstpaper.locale import _
-
-T = TypeVar("T")
 
 
 def answered(case: Case) -> tuple[Asked, ...]:
@@ -53,25 +50,24 @@ def lines_about(case: Case, keys: Sequence[str]) -> Iterator[str]:
 
 
 def pick(terminal: Terminal, case: Case, passed: Collection[str]) -> Asked | None:
-    """The answer that a person picks: first the topic, then the answer in it. None where they pick none."""
+    """The answer that a person picks: first the topic, then the answer in it. None where they pick none.
+
+    Raises Left.
+    """
     topics = [
         list(group) for _title, group in groupby(seen(case, passed).values(), key=lambda one: one.topic)
     ]
     terminal.line(_("Your answers, by topic:"))
-    found = _picked(terminal, topics, lambda group: _(group[0].topic.title), _which_topic())
+    found = menu.pick(terminal, topics, lambda group: _(group[0].topic.title), _which_topic())
     if not found:
         return None
     terminal.line(_(found[0].topic.title))
-    return _picked(terminal, found, lambda one: f"{one.ask} {_answer(case, one)}", _which_answer())
+    return pick_one(terminal, case, found)
 
 
-def _picked(terminal: Terminal, options: Sequence[T], words: Callable[[T], str], prompt: str) -> T | None:
-    """One of the options, by its number. Anything that is no number on the list picks none."""
-    for number, option in enumerate(options, 1):
-        terminal.line(f"  {number}. {words(option)}")
-    number = small_number(terminal.read(prompt))
-    terminal.line()
-    return options[number - 1] if 1 <= number <= len(options) else None
+def pick_one(terminal: Terminal, case: Case, told: Sequence[Asked]) -> Asked | None:
+    """The one of these answers that a person picks; None where they pick none. Raises Left."""
+    return menu.pick(terminal, told, lambda one: f"{one.ask} {_answer(case, one)}", _which_answer())
 
 
 def _answer(case: Case, one: Asked) -> str:
