@@ -342,7 +342,7 @@ def test_an_answer_is_taken_back_or_changed_in_the_middle(listing: Sitting) -> N
     listing.type("Savings bank")
     assert listing.file.case.asset[0].words == "Savings bank"
     listing.type("change", then=PICK)
-    assert "Is anything owed on it" in listing.type("")
+    assert "How much is still owed on it?" in listing.type("")
 
 
 def test_what_is_taken_back_beyond_the_thing_leads_back_to_the_list(
