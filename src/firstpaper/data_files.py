@@ -12,41 +12,37 @@ from enum import StrEnum
 from pathlib import Path
 from typing import Any, TypeVar, get_type_hints
 
-import yaml
+from firstpaper.prebuilt import prebuilt
 
 T = TypeVar("T")
 Choice = TypeVar("Choice", bound=StrEnum)
-
-_TYPED = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
-_AS_WRITTEN = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
-_TEXT, _LIST, _NAMES = (f"tag:yaml.org,2002:{kind}" for kind in ("str", "seq", "map"))
 
 
 class DataFileError(ValueError):
     """A data file is not as it should be; the message names the file and the place in it."""
 
 
-def read_file(path: Path, *, as_written: bool = False) -> dict[str, Any]:
+def read_file(path: Path, *, file: str = "", as_written: bool = False) -> dict[str, Any]:
     """The names at the top of a file, each with what stands under it; raises DataFileError.
 
     With `as_written` every value stays the text it was written as, so that `No` is a word and `2026-03-14`
-    no day.
+    no day. `file` names the file in messages, where its own name is not enough.
     """
-    return read_text(path.name, path.read_text(encoding="utf-8"), as_written=as_written)
+    content = path.read_bytes()
+    if (shape := prebuilt(path, content, as_written)) is not None:
+        return shape
+    return read_text(file or path.name, content.decode(), as_written=as_written)
 
 
 def read_text(file: str, text: str, *, as_written: bool = False) -> dict[str, Any]:
     """The same for text that was read already; `file` names it in messages."""
-    place = Place(file)
+    from firstpaper.strict_yaml import YamlRefused, content_of  # noqa: PLC0415  (slow to import)
+
     try:
-        loader = (_AS_WRITTEN if as_written else _TYPED)(text)
-        node = loader.get_single_node()
-        content = _content(loader, place, node) if node else None
-    except DataFileError:
-        raise
-    except (yaml.YAMLError, ValueError) as broken:
-        raise place.error(f"this is not YAML that can be read: {broken}") from broken
-    return place.mapping(content)
+        content = content_of(text, as_written)
+    except YamlRefused as refused:
+        raise Place(file, refused.parts).error(refused.problem) from refused
+    return Place(file).mapping(content)
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,27 +123,3 @@ def built(model: type[T], place: Place, shape: dict[str, Any], **given: Any) -> 
 
 def _fits_hint(value: object, hint: Any) -> bool:
     return isinstance(value, hint) and (hint is bool or not isinstance(value, bool))
-
-
-def _content(loader: Any, place: Place, node: yaml.Node) -> Any:
-    """What a node holds. YAML readers let the last of two equal names win; here two are an error."""
-    if isinstance(node, yaml.ScalarNode):
-        return node.value if node.tag == _TEXT else loader.construct_object(node)
-    if isinstance(node, yaml.SequenceNode) and node.tag == _LIST:
-        return [_content(loader, place.into(number), each) for number, each in enumerate(node.value, 1)]
-    if isinstance(node, yaml.MappingNode) and node.tag == _NAMES:
-        return _names(loader, place, node)
-    raise place.error(f"nothing of the kind {node.tag} is read here")
-
-
-def _names(loader: Any, place: Place, node: yaml.MappingNode) -> dict[Any, Any]:
-    content: dict[Any, Any] = {}
-    for key, value in node.value:
-        if not isinstance(key, yaml.ScalarNode):
-            raise place.error(f"a name must be one word, in line {key.start_mark.line + 1}")
-        name = _content(loader, place, key)
-        here = place.into(name)
-        if name in content:
-            raise here.error(f"written twice, again in line {key.start_mark.line + 1}")
-        content[name] = _content(loader, here, value)
-    return content

@@ -90,7 +90,8 @@ def _case_files(folder: Path) -> None:
         "safety.typist": "filer",
     }
     answers |= {"matter.unions": ("marriage",), "matter.kind": "dissolution", "matter.amended": False}
-    case = _told(Case(), answers | {"matter.other_case": False})
+    answers |= {"matter.other_case": False, "shortcuts.look_at": ()}
+    case = _told(Case(), answers)
     CaseFile(case).save(folder / "home.case")
     more = {
         "petitioner.name": "Ana",

@@ -1,7 +1,10 @@
 """One household's facts: read and replaced by key, frozen, and closed to keys nobody knows."""
 
+import json
 from collections.abc import Iterator
 from copy import deepcopy
+from datetime import date
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -9,9 +12,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import BaseModel, ValidationError
 
+from firstpaper.cli.households import households
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.case import row_model
 from firstpaper.facts.choices import Kind, Union
+from firstpaper.intake import facts_from
 
 SAMPLES = (
     ("matter.kind", Kind.NULLITY),
@@ -166,3 +171,11 @@ def test_a_copy_of_facts_is_the_same_facts() -> None:
     case = Case.nothing().with_fact("petitioner.name", "Dana Okafor")
     assert deepcopy(case) is case
     assert Case().petitioner is Case().petitioner
+
+
+@pytest.mark.parametrize("path", sorted(households().values()), ids=lambda path: path.stem)
+def test_what_was_told_is_written_as_the_models_would_write_it(path: Path) -> None:
+    case, _problems = facts_from(path.read_text("utf-8"), date(2026, 11, 30))
+    assert case is not None
+    models = case.model_dump(mode="json", exclude_unset=True)
+    assert json.dumps(case.plain()) == json.dumps(models)

@@ -10,7 +10,7 @@ import pytest
 import yaml
 
 import firstpaper
-from firstpaper import data_files
+from firstpaper import strict_yaml
 from firstpaper.data_files import DataFileError
 from firstpaper.law import figure as figures
 from firstpaper.law.authority import Certainty
@@ -98,7 +98,7 @@ rent.limit:
 
 def test_the_slower_reader_reads_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
     """Where PyYAML was built without its C part."""
-    monkeypatch.setattr(data_files, "_TYPED", yaml.SafeLoader)
+    monkeypatch.setattr(strict_yaml, "_TYPED", yaml.SafeLoader)
     assert (
         tuple(each for path in sorted(figures.FIGURES.glob("*.yaml")) for each in load_figures(path))
         == all_figures()

@@ -95,7 +95,7 @@ class CaseFile:
         mark = self.mark._asdict() if self.mark else {}
         document = {
             MARK: {"schema": SCHEMA, "saved_by": __version__, **mark},
-            "facts": self.case.model_dump(mode="json", exclude_unset=True),
+            "facts": self.case.plain(),
             "passed": list(self.passed),
             **({"last": self.last} if self.last else {}),
         }

@@ -22,6 +22,7 @@ def main() -> None:
 
     hide_what_is_typed(sys.argv[1:])
     gc.disable()  # a command is over before collecting garbage would pay
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # none is to see facts, nor be looked for
     from firstpaper.cli.app import COMPLETE, app
     from firstpaper.cli.long_help import in_front
 

@@ -1,34 +1,14 @@
 """The commands and their one-line helps, in the order a person needs them."""
 
-from typing import Annotated
+from collections.abc import Iterator, Mapping
+from functools import cache
+from importlib import import_module
+from typing import Annotated, Any
 
 import typer
+from typer.main import get_command
 
 from firstpaper import __version__
-from firstpaper.cli.commands.amend import amend
-from firstpaper.cli.commands.ask import ask
-from firstpaper.cli.commands.blank import blank
-from firstpaper.cli.commands.change import change
-from firstpaper.cli.commands.check import check
-from firstpaper.cli.commands.compare import compare
-from firstpaper.cli.commands.dates import dates
-from firstpaper.cli.commands.demo import demo
-from firstpaper.cli.commands.enter import enter
-from firstpaper.cli.commands.erase import erase
-from firstpaper.cli.commands.guide import guide
-from firstpaper.cli.commands.items import items
-from firstpaper.cli.commands.law import law
-from firstpaper.cli.commands.money import money
-from firstpaper.cli.commands.packet import packet
-from firstpaper.cli.commands.paper import paper
-from firstpaper.cli.commands.record import record
-from firstpaper.cli.commands.schedule import schedule
-from firstpaper.cli.commands.seal import seal
-from firstpaper.cli.commands.shelf import shelf
-from firstpaper.cli.commands.show import show
-from firstpaper.cli.commands.undo import undo
-from firstpaper.cli.commands.unseal import unseal
-from firstpaper.cli.commands.why import why
 from firstpaper.cli.long_help import NO_PAUSE, Command, Commands
 from firstpaper.cli.tab_key import Shell
 from firstpaper.cli.terminal import Terminal
@@ -38,9 +18,68 @@ PROGRAM = "firstpaper"
 COMPLETE = "_FIRSTPAPER_COMPLETE"
 """The environment variable by which a shell asks what Tab may complete."""
 
+HELPS = {
+    "ask": _("Answer the questions, one at a time. Every answer is saved at once."),
+    "change": _("Change one answer, or go through a topic again."),
+    "enter": _("Take in answers from a file of facts."),
+    "show": _("Read the answers back, in words, on pages or as a file."),
+    "check": _("See what stands in the way of a filing, and what to do about it."),
+    "items": _("See what to mark and write in each item of a form."),
+    "packet": _("Draft the packet of papers as a PDF."),
+    "blank": _("Learn the court's own blank form to fill it in."),
+    "compare": _("Check a filled form against a case."),
+    "schedule": _("List what you own and owe, one thing at a time."),
+    "money": _("Draft private pages on what you own and owe and on support."),
+    "record": _("Record what has happened since the filing, or correct it."),
+    "dates": _("See every date of the case, its count, and who has to act."),
+    "amend": _("Begin an amended petition from the case file of the earlier one."),
+    "undo": _("Take back the last answer, or mend a damaged case file."),
+    "seal": _("Lock the case file with a passphrase."),
+    "unseal": _("Take the passphrase off the case file."),
+    "erase": _("Remove the case file, its copies and its drafts."),
+    "shelf": _("See how the case files in a folder stand, most urgent first."),
+    "paper": _("Print the questions on blank sheets, to answer them by hand."),
+    "why": _("Read about an item of a form, a rule or a question."),
+    "guide": _("Draft a form explained item by item, to read beside it."),
+    "law": _("List every number and rule of law, the oldest check first."),
+    "demo": _("Draft the packet of an invented household."),
+}
+"""The commands, in the order a person needs them, each with its help in one line."""
+
+
+class OneByOne(Mapping[str, Any]):
+    """The commands by name. The module of one is loaded when it is asked for, and no other."""
+
+    def __getitem__(self, name: str) -> Any:
+        if name not in HELPS:
+            raise KeyError(name)
+        return _command(name)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(HELPS)
+
+    def __len__(self) -> int:
+        return len(HELPS)
+
+
+@cache
+def _command(name: str) -> Any:
+    function = getattr(import_module(f"firstpaper.cli.commands.{name}"), name)
+    alone = typer.Typer(rich_markup_mode=None, add_completion=False, pretty_exceptions_enable=False)
+    alone.command(name, cls=Command, help=HELPS[name])(function)
+    return get_command(alone)
+
+
+class Program(Commands):
+    """The command line as a whole, with its commands."""
+
+    def __init__(self, **settings: Any) -> None:
+        super().__init__(**settings | {"commands": OneByOne()})
+
+
 app = typer.Typer(
     name="firstpaper",
-    cls=Commands,
+    cls=Program,
     help=_(
         "Firstpaper drafts the papers that open a divorce, a legal separation or a nullity in California. It "
         "is not a lawyer. It gives information, not advice. The court's self-help center is free."
@@ -52,34 +91,6 @@ app = typer.Typer(
     no_args_is_help=True,
     context_settings={"help_option_names": ["--help", "-h"]},
 )
-
-for _command, _help in (
-    (ask, _("Answer the questions, one at a time. Every answer is saved at once.")),
-    (change, _("Change one answer, or go through a topic again.")),
-    (enter, _("Take in answers from a file of facts.")),
-    (show, _("Read the answers back, in words, on pages or as a file.")),
-    (check, _("See what stands in the way of a filing, and what to do about it.")),
-    (items, _("See what to mark and write in each item of a form.")),
-    (packet, _("Draft the packet of papers as a PDF.")),
-    (blank, _("Learn the court's own blank form to fill it in.")),
-    (compare, _("Check a filled form against a case.")),
-    (schedule, _("List what you own and owe, one thing at a time.")),
-    (money, _("Draft private pages on what you own and owe and on support.")),
-    (record, _("Record what has happened since the filing, or correct it.")),
-    (dates, _("See every date of the case, its count, and who has to act.")),
-    (amend, _("Begin an amended petition from the case file of the earlier one.")),
-    (undo, _("Take back the last answer, or mend a damaged case file.")),
-    (seal, _("Lock the case file with a passphrase.")),
-    (unseal, _("Take the passphrase off the case file.")),
-    (erase, _("Remove the case file, its copies and its drafts.")),
-    (shelf, _("See how the case files in a folder stand, most urgent first.")),
-    (paper, _("Print the questions on blank sheets, to answer them by hand.")),
-    (why, _("Read about an item of a form, a rule or a question.")),
-    (guide, _("Draft a form explained item by item, to read beside it.")),
-    (law, _("List every number and rule of law, the oldest check first.")),
-    (demo, _("Draft the packet of an invented household.")),
-):
-    app.command(cls=Command, help=_help)(_command)
 
 
 def _show_version(asked: bool) -> None:

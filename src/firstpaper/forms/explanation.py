@@ -14,7 +14,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any, TypeVar
 
-from firstpaper.data_files import Place, built, read_file, read_text
+from firstpaper.data_files import Place, built, read_file
 from firstpaper.law.figure import UnknownFigureError, figure
 from firstpaper.law.source import cited
 from firstpaper.locale import _
@@ -177,7 +177,7 @@ def practices() -> Mapping[str, str]:
 def load_explanation(path: Path, form: str) -> Explanation:
     """The explanation in one file; raises DataFileError naming the file and the place."""
     name = f"{path.parent.name}/{path.name}"
-    place, shape = Place(name), read_text(name, path.read_text(encoding="utf-8"))
+    place, shape = Place(name), read_file(path, file=name)
     texts = {each: _texts(place.into(each), shape.pop(each)) for each in _LISTS & shape.keys()}
     parts = {each: _parts(place.into(each), shape.pop(each), *_PARTS[each]) for each in _PARTS.keys() & shape}
     found = built(Explanation, place, shape, form=form, **{"concepts": ()} | texts, **parts)

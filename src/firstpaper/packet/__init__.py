@@ -98,9 +98,7 @@ def unprintable(case: "Case") -> tuple[str, ...]:
     """The characters of the answers that no font can print, each with what to do about them."""
     from firstpaper.packet.paper import missing_characters  # noqa: PLC0415
 
-    missing = missing_characters(
-        "".join(_texts(case.model_dump(mode="json", exclude_unset=True))), "attachment"
-    )
+    missing = missing_characters("".join(_texts(case.plain())), "attachment")
     if not missing:
         return ()
     return (
