@@ -417,6 +417,7 @@ def test_the_county_of_ones_home_is_offered_for_the_filing(sit: Begin, home: Pat
     sitting = sit()
     assert "In which county of California do you live?" in sitting.wait()
     offered = sitting.type("kern")
-    assert "You live in Kern County. Type 1 to file there, or type another county: 1. Kern" in offered
-    sitting.type("1")
+    assert "You live in Kern County. Type yes to file there, or type another county: 1. Kern" in offered
+    assert "Then please type the answer itself." in sitting.type("no")
+    sitting.type("yes")
     assert sitting.file.case.court.county == "Kern"

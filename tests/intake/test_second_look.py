@@ -25,7 +25,9 @@ SLIPS = {
     "dates.married_place": ("3/15/26", "the 14th of june 2012"),
     "dates.married_on": ("June 2016", "2016", "about 2016"),
     "child.1.born_on": ("March 2019",),
-    "support.other": ("firstpaper packet new.case --amends mine.case",),
+    "support.other": ("firstpaper packet new.case --amends mine.case", "1", "y", "yes", " 2. "),
+    "requests.other": ("1", "x"),
+    "custody.other_words": ("3",),
 }
 MEANT = {
     "petitioner.name": ("Dana Marie Okafor", "Nguyễn Thị Mai", "María-José O'Neil, Jr."),
@@ -34,7 +36,7 @@ MEANT = {
     "dates.married_place": ("Fresno County, California",),
     "dates.married_on": ("6/14/2016", "about 6/14/2016", "don't know"),
     "residence.petitioner.state_since": ("2009",),
-    "support.other": ("Two years of support",),
+    "support.other": ("Two years of support", "no", "none"),
     "respondent.name": ("don't know",),
 }
 

@@ -8,7 +8,7 @@ from firstpaper.facts.choices import AWAY, Danger
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import in_latin_letters, in_one_case
 from firstpaper.intake.engine import Asked
-from firstpaper.intake.kinds import general
+from firstpaper.intake.kinds import AnswerKind, general
 from firstpaper.intake.reading.dates import begins_like_a_day
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
@@ -18,6 +18,10 @@ WHERE_SOMEBODY_SLEEPS = frozenset({"petitioner.mailing", "child.*.address"})
 SWORN_DAYS = frozenset({"dates.married_on", "dates.registered_on", "child.*.born_on"})
 HOMES = frozenset({"child.*.address"})
 PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
+WORDS_OF_THE_PETITION = frozenset({AnswerKind.PARAGRAPH, AnswerKind.LINES, "custody.other_words"})
+"""Kinds of answer, and one key, whose words go on the forms as they are typed."""
+A_SCRAP = 3  # letters, as in "1", "y" and "yes"
+"""What is no longer than this says nothing to a judge."""
 
 _RELATION = re.compile(
     r"(?:my|the|our|mi) .*"
@@ -31,6 +35,10 @@ def doubt(one: Asked, typed: str, value: Any) -> str | None:
         return None
     if fold(typed).startswith("firstpaper "):
         return _("That looks like a command to type after you leave, and not like an answer.")
+    if {one.kind, one.key} & WORDS_OF_THE_PETITION and len(fold(typed).strip(" .")) <= A_SCRAP:
+        return _("The petition would say just this: {words}. It is a question to answer in words.").format(
+            words=typed.strip()
+        )
     look = _LOOKS.get(general(one.key))
     return look(one, value) if look else None
 

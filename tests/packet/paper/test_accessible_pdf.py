@@ -59,6 +59,12 @@ def test_document_names_its_language_and_shows_its_title():
     assert drawn.reader.metadata.subject == "Papers"
 
 
+def test_nothing_in_the_file_names_the_program():
+    drawn = worksheet("<h1>One</h1>", title="Papers")
+    assert b"irstpaper" not in drawn.data
+    assert "irstpaper" not in str(drawn.reader.metadata)
+
+
 def test_metadata_carries_title_standard_and_the_given_day():
     drawn = worksheet("<h1>One</h1>", title="Smith & <Jones>")
     packet = root = ElementTree.fromstring(drawn.reader.root_object["/Metadata"].get_data())

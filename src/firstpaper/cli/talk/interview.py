@@ -193,7 +193,7 @@ class Interview(Conversation):
         """Answers that can be given by number: the county of one's home, and courthouses typed before."""
         home, county = known(self.case.residence.petitioner.own_county), known(self.case.court.county)
         if one.key == "court.county" and home:
-            words = _("You live in {county} County. Type 1 to file there, or type another county:")
+            words = _("You live in {county} County. Type yes to file there, or type another county:")
             return Offers(words.format(county=home), (home,))
         if one.key != "court.address" or not county:
             return Offers()

@@ -6,6 +6,7 @@ from typing import Any
 
 from firstpaper.cli.terminal import Terminal
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
+from firstpaper.intake.reading.choices import is_no, is_yes
 from firstpaper.locale import _
 
 ONE_A_LINE = frozenset(
@@ -41,7 +42,14 @@ class Offers:
     answers: tuple[Any, ...] = ()
 
     def chosen(self, text: str) -> Any:
-        """The answer with the number typed; None where no number of the list was."""
+        """The answer with the number typed, or the only one by yes; None where neither was.
+
+        Raises AnswerRefused where the only one is turned down with a bare no.
+        """
+        if len(self.answers) == 1 and is_yes(text):
+            return self.answers[0]
+        if len(self.answers) == 1 and is_no(text):
+            raise AnswerRefused(_("Then please type the answer itself."))
         number = small_number(text)
         return self.answers[number - 1] if 1 <= number <= len(self.answers) else None
 

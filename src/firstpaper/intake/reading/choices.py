@@ -22,10 +22,9 @@ _BETWEEN_WORDS = re.compile(r"\s*[,;\n]\s*")
 
 def read_yes_no(text: str) -> bool:
     """Yes or no. Raises AnswerRefused for anything else."""
-    word = fold(text).rstrip(" .!")
     if is_yes(text):
         return True
-    if word in _NO or word == fold(_("no")):
+    if is_no(text):
         return False
     raise AnswerRefused(_("Please answer yes or no, in letters."))
 
@@ -34,6 +33,12 @@ def is_yes(text: str) -> bool:
     """Whether the whole text is one of the words for yes."""
     word = fold(text).rstrip(" .!")
     return word in _YES or word == fold(_("yes"))
+
+
+def is_no(text: str) -> bool:
+    """Whether the whole text is one of the words for no."""
+    word = fold(text).rstrip(" .!")
+    return word in _NO or word == fold(_("no"))
 
 
 def read_choice(choices: Sequence[Choice], text: str) -> str:

@@ -223,7 +223,7 @@ def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:
     canvas.setTitle(particulars.title)
     canvas.setSubject(particulars.subject)
     canvas.setAuthor("")
-    canvas.setCreator(PRODUCER)
+    canvas.setCreator("")
     canvas.setProducer(PRODUCER)
     canvas.setDateFormatter(lambda *_: particulars.pdf_date)
     canvas.setViewerPreference("DisplayDocTitle", "true")

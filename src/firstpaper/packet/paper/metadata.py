@@ -5,7 +5,10 @@ from datetime import date
 from html import escape
 from typing import Any
 
-PRODUCER = "Firstpaper"
+PRODUCER = "ReportLab"
+"""The library that wrote the file. The file does not say which program it is from: on a shared computer a
+list of recent files, or the window that shows it, would tell what its owner is about.
+"""
 
 _PACKET = """<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">
@@ -19,7 +22,6 @@ _PACKET = """<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <dc:language><rdf:Bag><rdf:li>{lang}</rdf:li></rdf:Bag></dc:language>
 <xmp:CreateDate>{on}T00:00:00+00:00</xmp:CreateDate>
 <xmp:ModifyDate>{on}T00:00:00+00:00</xmp:ModifyDate>
-<xmp:CreatorTool>{producer}</xmp:CreatorTool>
 <pdf:Producer>{producer}</pdf:Producer>
 </rdf:Description>
 </rdf:RDF>
