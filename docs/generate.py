@@ -23,7 +23,7 @@ from firstpaper.cli.result import Exit
 from firstpaper.cli.shapes import SHAPES, Envelope, Many
 from firstpaper.data_files import read_file
 from firstpaper.former_names import former_names
-from firstpaper.forms.edition import editions
+from firstpaper.forms.edition import all_editions, editions
 from firstpaper.forms.explained_names import entries, forms_explained
 from firstpaper.forms.explanation import FIGURE, Explanation
 from firstpaper.forms.explanations import concepts_of, explanations
@@ -272,9 +272,9 @@ def figures() -> Lines:
 def items() -> Lines:
     """Every item of every edition of a form."""
     yield "# Items"
-    for edition in editions("FL-100"):
+    for edition in all_editions():
         yield ""
-        yield f"## {edition.form}, edition of {edition.edition}"
+        yield f"## {edition.form}, edition of {edition.edition or 'a day not known'}"
         yield ""
         verified = "yes" if edition.verified_against_pdf else "no: check each number on the blank form"
         yield f"Laid beside the official sheet: {verified}."
@@ -282,7 +282,7 @@ def items() -> Lines:
         yield "| page | item | concept | what it is |"
         yield "| --- | --- | --- | --- |"
         for item in edition.items:
-            yield f"| {item.page} | {item.item} | `{item.concept}` | {item.label} |"
+            yield f"| {item.page or ''} | {item.item or ''} | `{item.concept}` | {item.words} |"
 
 
 def authorities() -> Lines:

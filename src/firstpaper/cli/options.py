@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable, Sequence
 from datetime import date, timedelta
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, Any
 
 import typer
 
@@ -36,6 +36,29 @@ CasesArgument = Annotated[
         help=_("The case files, one or many. Without one: home.case in this folder."),
         show_default=False,
     ),
+]
+
+
+def case_to_read(help_text: str) -> Any:
+    """A case file that a command can do without, with what it is good for."""
+    return typer.Argument(metavar="CASE", help=help_text, show_default=False)
+
+
+def pdf_option(help_text: str) -> Any:
+    """`--output FILE.pdf`, with where the PDF goes without it."""
+    return typer.Option("--output", "-o", metavar="FILE.pdf", help=help_text)
+
+
+def titles_option(help_text: str) -> Any:
+    """`--plain-titles`, with what stands in a calendar without it."""
+    return typer.Option("--plain-titles/--full-titles", help=help_text, show_default=False)
+
+
+HtmlOption = Annotated[
+    Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
+]
+SealPdfOption = Annotated[
+    bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
 ]
 RequireCompleteOption = Annotated[
     bool,

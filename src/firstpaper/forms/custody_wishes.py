@@ -6,20 +6,13 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CustodySheet, CustodyTo, VisitsTo
+from firstpaper.facts.choices import CustodyTo, VisitsTo
 from firstpaper.law.measures.children import ListedChild, concerns_children, listed_children, unborn
 
 LINES: dict[str, tuple[StrEnum, ...]] = {
     "legal": (CustodyTo.PETITIONER, CustodyTo.RESPONDENT, CustodyTo.JOINT, CustodyTo.OTHER),
     "physical": (CustodyTo.PETITIONER, CustodyTo.RESPONDENT, CustodyTo.JOINT, CustodyTo.OTHER),
     "visits": (VisitsTo.PETITIONER, VisitsTo.RESPONDENT, VisitsTo.OTHER),
-}
-FORMS = {
-    CustodySheet.FL_311: "FL-311",
-    CustodySheet.FL_312: "FL-312",
-    CustodySheet.FL_341_C: "FL-341(C)",
-    CustodySheet.FL_341_D: "FL-341(D)",
-    CustodySheet.FL_341_E: "FL-341(E)",
 }
 FILED_WORDS = {
     "petitioner": "Petitioner",

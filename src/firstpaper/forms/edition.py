@@ -72,10 +72,10 @@ class Item:
     item: str | None
     kind: ItemKind
     label: str
-    confirmed: bool
     page: int | None
     part: str
     was: str = ""
+    confirmed: bool = False
     fits: int | None = None
     lines: int = 1
     note: str = ""

@@ -188,7 +188,7 @@ class Deadline:
         chart = self.kind.chart
         if chart is None:
             return None
-        says = _(chart.says).format(about=self.dated.about, day="{day}")
+        says = _(chart.says).replace("{about}", self.dated.about)
         return Chart(self._of(_(chart.title)), says)
 
     @property

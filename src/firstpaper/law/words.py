@@ -65,10 +65,15 @@ def not_confirmed(certainty: Certainty) -> str:
 
 def target_day(due: Due) -> str:
     """The day to aim for, and in brackets the court day it moves to where the court is closed."""
-    if due.rolled == due.target:
-        return spell_date(due.target)
+    return moved_day(due.target, due.rolled)
+
+
+def moved_day(target: date, rolled: date) -> str:
+    """A day, and in brackets the court day that the law moves it to where that is another."""
+    if rolled == target:
+        return spell_date(target)
     moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
-    return moved.format(target=spell_date(due.target), rolled=spell_date(due.rolled))
+    return moved.format(target=spell_date(target), rolled=spell_date(rolled))
 
 
 def ground_words(ground: NullityGround) -> str:

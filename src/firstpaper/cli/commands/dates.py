@@ -10,7 +10,7 @@ import typer
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, filing_day, titles_option
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.cli.words.pictures import PicturesOption, days_of_the_case
@@ -31,13 +31,11 @@ IcsOption = Annotated[
 ]
 PlainTitlesOption = Annotated[
     bool | None,
-    typer.Option(
-        "--plain-titles/--full-titles",
-        help=_(
+    titles_option(
+        _(
             'In the calendar file, call every date just "Reminder", or by its name. Without either: Reminder '
             "where you told of danger or of a shared computer."
-        ),
-        show_default=False,
+        )
     ),
 ]
 AllOption = Annotated[

@@ -7,8 +7,8 @@ import typer
 
 from firstpaper.cli.commands.packet import PartOption, PdfOption
 from firstpaper.cli.files.packet import Wanted
-from firstpaper.cli.files.pdf import Files, HtmlOption
-from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.files.pdf import Files
+from firstpaper.cli.options import HtmlOption, JsonOption, OnOption, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _

@@ -9,8 +9,16 @@ import typer
 from firstpaper.cli import tab_key
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.files.pdf import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
-from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.files.pdf import Files, files_for, refuse_locked_screen
+from firstpaper.cli.options import (
+    HtmlOption,
+    JsonOption,
+    OnOption,
+    SealPdfOption,
+    case_to_read,
+    filing_day,
+    pdf_option,
+)
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -33,20 +41,12 @@ FormArgument = Annotated[
 ]
 CaseToRead = Annotated[
     Path | None,
-    typer.Argument(
-        metavar="CASE",
-        help=_("A case file, such as home.case. With it you also read what that case does at each item."),
-        show_default=False,
+    case_to_read(
+        _("A case file, such as home.case. With it you also read what that case does at each item.")
     ),
 ]
 PdfOption = Annotated[
-    Path | None,
-    typer.Option(
-        "--output",
-        "-o",
-        metavar="FILE.pdf",
-        help=_("Where to put the PDF. Without it: in this folder, or beside the case file."),
-    ),
+    Path | None, pdf_option(_("Where to put the PDF. Without it: in this folder, or beside the case file."))
 ]
 
 

@@ -4,13 +4,20 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
-import typer
-
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.files.pdf import Files, HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.files.pdf import Files, files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import (
+    HOME,
+    HomeArgument,
+    HtmlOption,
+    JsonOption,
+    OnOption,
+    SealPdfOption,
+    filing_day,
+    pdf_option,
+)
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -24,12 +31,7 @@ if TYPE_CHECKING:
 
 PdfOption = Annotated[
     Path | None,
-    typer.Option(
-        "--output",
-        "-o",
-        metavar="FILE.pdf",
-        help=_("Where to put the PDF. Without it: beside the case file, such as home-private.pdf."),
-    ),
+    pdf_option(_("Where to put the PDF. Without it: beside the case file, such as home-private.pdf.")),
 ]
 
 

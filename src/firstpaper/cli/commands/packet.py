@@ -10,15 +10,18 @@ import typer
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.packet import LATER_ENDING, Only, Wanted, draft, fill_in, wanted_now
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.files.pdf import HtmlOption, SealPdfOption, files_for, refuse_locked_screen
+from firstpaper.cli.files.pdf import files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.options import (
     HOME,
     CasesArgument,
+    HtmlOption,
     JsonOption,
     OnOption,
     RequireCompleteOption,
+    SealPdfOption,
     filing_day,
+    pdf_option,
 )
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
@@ -34,13 +37,7 @@ TOLD_EVERY = 10
 """After how many packets it is said how many are done."""
 
 PdfOption = Annotated[
-    Path | None,
-    typer.Option(
-        "--output",
-        "-o",
-        metavar="FILE.pdf",
-        help=_("Where to put the PDF. Without it: beside the case file, under the same name."),
-    ),
+    Path | None, pdf_option(_("Where to put the PDF. Without it: beside the case file, under the same name."))
 ]
 
 

@@ -9,7 +9,7 @@ import typer
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.options import HOME, JsonOption, filing_day
+from firstpaper.cli.options import HOME, JsonOption, case_to_read, filing_day, pdf_option
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -36,20 +36,10 @@ SHEETS = Path("question-sheets.pdf")
 
 CaseArgument = Annotated[
     Path | None,
-    typer.Argument(
-        metavar="[CASE]",
-        help=_("A case file: then only what it leaves open is printed. Without one: every question."),
-        show_default=False,
-    ),
+    case_to_read(_("A case file: then only what it leaves open is printed. Without one: every question.")),
 ]
 OutputOption = Annotated[
-    Path | None,
-    typer.Option(
-        "--output",
-        "-o",
-        metavar="FILE.pdf",
-        help=_("Where to put the sheets. Without it: question-sheets.pdf in this folder."),
-    ),
+    Path | None, pdf_option(_("Where to put the sheets. Without it: question-sheets.pdf in this folder."))
 ]
 TopicOption = Annotated[
     list[str] | None,

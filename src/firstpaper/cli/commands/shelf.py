@@ -10,7 +10,7 @@ import typer
 
 from firstpaper.cli import tab_key
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.options import JsonOption, OnOption, filing_day, titles_option
 from firstpaper.cli.result import Exit, Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -99,13 +99,11 @@ LabelOption = Annotated[
 ]
 PlainTitlesOption = Annotated[
     bool | None,
-    typer.Option(
-        "--plain-titles/--full-titles",
-        help=_(
+    titles_option(
+        _(
             'In the calendar, call every date just "Reminder", or by its name. Without either: Reminder '
             "where danger was told."
-        ),
-        show_default=False,
+        )
     ),
 ]
 

@@ -8,7 +8,7 @@ import typer
 
 from firstpaper.cli import tab_key
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.options import JsonOption, OnOption, filing_day
+from firstpaper.cli.options import JsonOption, OnOption, case_to_read, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -32,11 +32,7 @@ IdArgument = Annotated[
 
 CaseToExplain = Annotated[
     Path | None,
-    typer.Argument(
-        metavar="CASE",
-        help=_("A case file, such as home.case. With it you also read how that case stands."),
-        show_default=False,
-    ),
+    case_to_read(_("A case file, such as home.case. With it you also read how that case stands.")),
 ]
 
 

@@ -3,25 +3,15 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
-
-import typer
+from typing import TYPE_CHECKING
 
 from firstpaper.cli.files.passphrases import Passphrases
 from firstpaper.errors import UserError
-from firstpaper.locale import _
 
 if TYPE_CHECKING:
     from firstpaper.facts import Case
 
 Lock = Callable[[bytes], bytes]
-
-SealPdfOption = Annotated[
-    bool, typer.Option("--seal", help=_("Lock the PDF with a passphrase, to hand it over safely."))
-]
-HtmlOption = Annotated[
-    Path | None, typer.Option("--html", metavar="FILE.html", help=_("Also make a version for the screen."))
-]
 
 
 class OnlyPdfLocked(UserError):

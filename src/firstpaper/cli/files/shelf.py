@@ -27,7 +27,7 @@ from firstpaper.law.agenda import agenda
 from firstpaper.law.deadline import Actor, Meaning
 from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures.ending import Ended, ended
-from firstpaper.law.measures.record import case_number, happened, took_part
+from firstpaper.law.measures.record import case_number, happened, is_filed, took_part
 from firstpaper.law.measures.service import service_complete
 from firstpaper.law.register import findings
 
@@ -246,7 +246,7 @@ def _with_replaced(cases: Sequence[Shelved]) -> list[Shelved]:
 
 def _shelved(path: Path, name: str, told: Case, on: date, calendar: Calendar | None) -> Shelved:
     case, still_open = standing_and_open(told)
-    filed, over = _is_filed(case, on), ended(case, on)
+    filed, over = is_filed(case, on), ended(case, on)
     count = None if filed or over else len(stops(findings(case, on)))
     left = len(still_open)
     stage = _later_stage(case, on) if filed else _early_stage(path, left, count or 0)
@@ -278,12 +278,6 @@ def people_in(case: Case) -> Iterator[Person]:
 
 def _persons(role: str, names: Iterable[str | None]) -> Iterator[Person]:
     yield from (Person(name, role) for name in names if name)
-
-
-def _is_filed(case: Case, on: date) -> bool:
-    """Whether the petition that the case file drafts is filed: the amended one, where it amends another."""
-    record = happened(case, on)
-    return known(record.amended_on if known(case.matter.amended) else record.filed_on) is not None
 
 
 def _early_stage(path: Path, left: int, count: int) -> Stage:

@@ -197,7 +197,7 @@ class Interview(Conversation):
             return Offers(words.format(county=home), (home,))
         if one.key != "court.address" or not county:
             return Offers()
-        from firstpaper.casefile.courthouses import courthouses_nearby
+        from firstpaper.cli.files.courthouses import courthouses_nearby
 
         words = _(
             "Courthouses in your other case files. Type the number to use one, or type another address:"

@@ -7,12 +7,12 @@ from enum import StrEnum
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodySheet, VisitsTo
 from firstpaper.forms.answer import Answer, blank, mark
-from firstpaper.forms.custody_wishes import FILED_WORDS, FORMS, LINES, Wishes, told_for, wishes_of
+from firstpaper.forms.custody_wishes import FILED_WORDS, LINES, Wishes, told_for, wishes_of
 from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import not_asked
-from firstpaper.law.measures.children import ListedChild, unborn
+from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild, unborn
 from firstpaper.locale import _
 
 AUTHORITY = {
@@ -32,7 +32,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     for line, choices in LINES.items():
         for choice in choices:
             yield _box(case, line, choice, wishes, page)
-    for sheet in FORMS:
+    for sheet in CUSTODY_FORMS:
         yield _sheet(case, sheet)
     yield _own_page(case, page)
 
@@ -114,7 +114,12 @@ def _sheet(case: Case, sheet: CustodySheet) -> Answer:
     if sheet not in told:
         return blank(concept, _("You chose not to add this sheet. It is not needed for filing."))
     because = _("You want to add form {form}. Fill it in, and put it behind the petition.")
-    return mark(concept, because.format(form=FORMS[sheet]), _("common practice"), continues=FORMS[sheet])
+    return mark(
+        concept,
+        because.format(form=CUSTODY_FORMS[sheet]),
+        _("common practice"),
+        continues=CUSTODY_FORMS[sheet],
+    )
 
 
 def _own_page(case: Case, page: Attachment | None) -> Answer:

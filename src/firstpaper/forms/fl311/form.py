@@ -10,12 +10,12 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodySheet
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import only_names
-from firstpaper.forms.custody_wishes import FORMS, Wishes, asked_for, wishes_of
+from firstpaper.forms.custody_wishes import Wishes, asked_for, wishes_of
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.saying import on_the_sheet
-from firstpaper.law.measures.children import ListedChild
+from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild
 from firstpaper.locale import _
 
 FORM = "FL-311"
@@ -80,7 +80,7 @@ def _supervised(case: Case) -> Answer:
 
 
 def _sheet(case: Case, sheet: CustodySheet, part: str) -> Answer:
-    form = FORMS[sheet]
+    form = CUSTODY_FORMS[sheet]
     if sheet in (known(case.custody.sheets) or ()):
         return mark(part, _("You chose to add form {form}.").format(form=form), continues=form)
     return blank(part, _("You chose not to add form {form}.").format(form=form))

@@ -5,28 +5,9 @@ from datetime import date, timedelta
 
 from firstpaper.facts import Day
 from firstpaper.facts.day import FIRST_YEAR
+from firstpaper.intake.reading.numbers import NUMBER_OF
 
-_NUMBERS = {
-    word: number
-    for number, words in enumerate(
-        (
-            "a an one un una",
-            "two dos",
-            "three tres",
-            "four cuatro",
-            "five cinco",
-            "six seis",
-            "seven siete",
-            "eight ocho",
-            "nine nueve",
-            "ten diez",
-            "eleven once",
-            "twelve doce",
-        ),
-        start=1,
-    )
-    for word in words.split()
-}
+_NUMBERS = {**NUMBER_OF, **dict.fromkeys(("a", "an", "un"), 1)}
 _UNITS = {
     **dict.fromkeys(("day", "days", "día", "dia", "días", "dias"), "day"),
     **dict.fromkeys(("week", "weeks", "semana", "semanas"), "week"),

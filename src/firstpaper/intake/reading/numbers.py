@@ -19,8 +19,11 @@ _WORDS = (
     "eight ocho",
     "nine nueve",
     "ten diez",
+    "eleven once",
+    "twelve doce",
 )
-_NUMBER_OF = {word: number for number, words in enumerate(_WORDS, 1) for word in words.split()}
+NUMBER_OF = {word: number for number, words in enumerate(_WORDS, 1) for word in words.split()}
+"""Small numbers by their words, in English and Spanish."""
 
 WHOLE = Decimal(100)
 _WHOLE = re.compile(r"\d{1,9}|\d{1,3}(?:,\d{3}){1,3}")
@@ -34,7 +37,7 @@ _PLAIN_SHARES = {"half": Decimal(50), "all": WHOLE, "none": Decimal(0), "la mita
 def read_number(text: str) -> int:
     """The number typed, from 1 to the most that a case can hold. Raises AnswerRefused otherwise."""
     word = fold(text).rstrip(" .!")
-    number = int(word) if re.fullmatch(r"\d{1,4}", word) else _NUMBER_OF.get(word)
+    number = int(word) if re.fullmatch(r"\d{1,4}", word) else NUMBER_OF.get(word)
     if number is None:
         raise AnswerRefused(_("Please type a number, like 2."))
     if number == 0:
@@ -55,8 +58,8 @@ def read_quantity(text: str) -> int:
         return 0
     if _WHOLE.fullmatch(word):
         return int(word.replace(",", ""))
-    if word in _NUMBER_OF:
-        return _NUMBER_OF[word]
+    if word in NUMBER_OF:
+        return NUMBER_OF[word]
     raise AnswerRefused(_("Please type a whole number, like 18. If none, type 0."))
 
 

@@ -10,10 +10,19 @@ from datetime import date
 from firstpaper.counting import age_on, anniversary
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child
-from firstpaper.facts.choices import CustodyTo, Declaration, Family, Parentage, VisitsTo
+from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.marriage import first_union
 from firstpaper.law.words import child_words
+
+CUSTODY_FORMS = {
+    CustodySheet.FL_311: "FL-311",
+    CustodySheet.FL_312: "FL-312",
+    CustodySheet.FL_341_C: "FL-341(C)",
+    CustodySheet.FL_341_D: "FL-341(D)",
+    CustodySheet.FL_341_E: "FL-341(E)",
+}
+"""The official forms that can go behind item 6, by their choice."""
 
 NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
 

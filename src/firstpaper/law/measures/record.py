@@ -50,10 +50,13 @@ def happened(case: Case, on: date) -> Record:
     return record.model_copy(update={**left_out, "service": record.service.model_copy(update=service)})
 
 
-def is_filed(case: Case) -> bool:
-    """Whether the petition now drafted was recorded as filed. An amended one has a filing of its own."""
-    filed = case.record.amended_on if known(case.matter.amended) else case.record.filed_on
-    return known(filed) is not None
+def is_filed(case: Case, on: date | None = None) -> bool:
+    """Whether the petition now drafted was recorded as filed, by the day `on` where one is given.
+
+    An amended one has a filing of its own.
+    """
+    record = case.record if on is None else happened(case, on)
+    return known(record.amended_on if known(case.matter.amended) else record.filed_on) is not None
 
 
 def filed_on(case: Case, on: date) -> date | None:

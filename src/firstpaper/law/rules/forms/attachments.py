@@ -8,7 +8,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CustodySheet, CustodyTo, SeparateHow, VisitsTo
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Plea, asset_characters, debt_characters, plea
-from firstpaper.law.measures.children import has_minor_children, listed_children
+from firstpaper.law.measures.children import CUSTODY_FORMS, has_minor_children, listed_children
 from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
@@ -16,13 +16,6 @@ from firstpaper.locale import _
 SHEETS, PLAN, OTHER_WORDS = "custody.sheets", "custody.plan", "custody.other_words"
 SEPARATE = ("property.separate_how", "property.separate_petitioner", "property.separate_respondent")
 COMMUNITY = ("property.community_how", "property.community_items")
-FORMS = {
-    CustodySheet.FL_311: "FL-311",
-    CustodySheet.FL_312: "FL-312",
-    CustodySheet.FL_341_C: "FL-341(C)",
-    CustodySheet.FL_341_D: "FL-341(D)",
-    CustodySheet.FL_341_E: "FL-341(E)",
-}
 
 
 @rule(
@@ -136,7 +129,7 @@ def _forms(case: Case, on: date) -> Iterator[Found]:
             _("Fill it in and put it behind the petition. Without it the papers are likely to come back."),
             facts=("children.family",),
         )
-    forms = [name for sheet, name in FORMS.items() if sheet in (known(case.custody.sheets) or ())]
+    forms = [name for sheet, name in CUSTODY_FORMS.items() if sheet in (known(case.custody.sheets) or ())]
     forms += ["FL-160"] if _on_fl_160(case) else []
     if forms:
         yield Found(

@@ -9,7 +9,7 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, spaced
+from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, moved_day, spaced
 from firstpaper.locale import _
 
 SOON_DAYS, URGENT_DAYS = 60, 7
@@ -152,17 +152,12 @@ def _day(limit: Limit) -> str:
     """The last day; where the court is closed on it, also what the law makes of it."""
     if limit.last_day is None or limit.rolled is None or limit.open_before is None:
         return ""
-    if limit.rolled == limit.last_day:
-        return spell_date(limit.last_day)
-    moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
+    if limit.rolled >= limit.last_day:
+        return moved_day(limit.last_day, limit.rolled)
     kept = _(
         "{aim} (the time ends on {target}. The court is closed then, and the law does not move that day)"
     )
-    return (moved if limit.rolled > limit.last_day else kept).format(
-        target=spell_date(limit.last_day),
-        rolled=spell_date(limit.rolled),
-        aim=spell_date(limit.open_before),
-    )
+    return kept.format(target=spell_date(limit.last_day), aim=spell_date(limit.open_before))
 
 
 def _aim(limit: Limit) -> str:

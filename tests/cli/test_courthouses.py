@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from firstpaper.casefile import CaseFile
-from firstpaper.casefile.courthouses import courthouses_nearby
+from firstpaper.cli.files.courthouses import courthouses_nearby
 from firstpaper.facts import DONT_KNOW, Case
 
 DOWNTOWN = {"street": "1 Court Plaza", "city": "Lakeport", "state": "CA", "zip": "95453"}
