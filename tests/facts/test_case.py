@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import BaseModel, ValidationError
 
-from firstpaper.cli.households import households
+from firstpaper.cli.files.households import households
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.case import row_model
 from firstpaper.facts.choices import Kind, Union
