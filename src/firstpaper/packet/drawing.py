@@ -24,7 +24,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
             sheet.running,
             pictures(sheet),
             sheet.follows,
-            sheet.style == "worksheet",
+            sheet.style != "attachment",
         )
         for sheet in sheets
     ]

@@ -1,10 +1,12 @@
 """The questions still open, so that they can be answered away from the computer."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
 from firstpaper.facts import DontKnow
+from firstpaper.forms.answer import ItemAnswer
+from firstpaper.forms.open_answers import item_numbers
 from firstpaper.intake import Asked
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -34,8 +36,22 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         running=_("Questions still open"),
         purpose=_("Write the answers here, then type them in with “change”."),
         follows=True,
-        values={"topics": topics, "count": len(brief.open_questions), "items": brief.open_items},
+        values={
+            "topics": topics,
+            "count": len(brief.open_questions),
+            "items": tuple(_alike(brief.open_items)),
+        },
     )
+
+
+def _alike(items: Sequence[ItemAnswer]) -> Iterator[tuple[str, str]]:
+    """Items that wait for the same, by what they are called together, with what they wait for."""
+    by_reason: dict[str, list[ItemAnswer]] = {}
+    for item in items:
+        by_reason.setdefault(item.because, []).append(item)
+    for because, alike in by_reason.items():
+        one = alike[0]
+        yield item_numbers(alike) if len(alike) > 1 else f"{one.item} {one.label}", because
 
 
 def _open(brief: Brief, one: Asked) -> Open:

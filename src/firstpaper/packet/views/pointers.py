@@ -1,4 +1,4 @@
-"""Papers we do not draft: what the court of the county may want, an interpreter, a protective order."""
+"""Papers we do not draft: what the court may want, money while the case runs, an interpreter, protection."""
 
 from collections.abc import Iterator
 from datetime import date
@@ -11,6 +11,9 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
+ASKING_FOR_MONEY = "support.asking"
+"""The rule that says what brings money before the judgment, where somebody asks for support."""
+
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """One sheet, with a section for each paper that may concern this household; none where none does."""
@@ -19,7 +22,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     local = local_papers(county)
     protection = bool(set(known(case.safety.dangers) or ()) - {Danger.HIDE_ADDRESS})
     interpreter = Special.INTERPRETER in (known(case.people.special) or ())
-    if not (local or protection or interpreter):
+    money = next((one for one in brief.findings if one.id == ASKING_FOR_MONEY), None)
+    if not (local or protection or interpreter or money):
         return
     yield Sheet(
         template="pointers.html",
@@ -30,6 +34,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "county": county,
             "local": local,
+            "money": money,
             "checked_on": _oldest(local),
             "protection": protection,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
