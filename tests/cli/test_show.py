@@ -5,7 +5,7 @@ from pathlib import Path
 
 from firstpaper.casefile import CaseFile
 from firstpaper.intake.differing import differences
-from tests.cli.person import ON, Ran, flat, without
+from tests.cli.person import ON, Ran, flat, without, written
 from tests.packet.reading_pdf import page_words
 
 Run = Callable[..., Ran]
@@ -73,6 +73,14 @@ def test_the_pages_to_sign_hold_the_answers_and_tell_of_no_danger(
     assert "Signature" in words
     assert "Not answered yet" in words
     assert "afraid" not in words
+
+
+def test_the_answers_of_a_family_are_signed_on_the_second_page(run: Run, tmp_path: Path) -> None:
+    written(tmp_path, "two-children-moved-county")
+    assert run("show", "home.case", "--pdf", "read.pdf", "--on", ON).exit == 0
+    first, second = page_words((tmp_path / "read.pdf").read_bytes())
+    assert "Your full legal name: Marisol Quintero Vega" in flat(first)
+    assert "Signature" in second
 
 
 def test_only_what_is_open_is_printed_for_a_case(run: Run, home: Path, tmp_path: Path) -> None:

@@ -120,7 +120,7 @@ class Flow:
         half = (column.width - gap) / 2
         blocks = list(self._blocks(node, column.below("Sect", narrower=column.width - half)))
         for block in blocks:
-            if isinstance(block, Stack):
+            if isinstance(block, Stack) and block.whole_below:  # a section, not a list
                 block.before = max(block.before, 0.8 * gap)
         return Columns(Stack(blocks), half + gap, gap)
 

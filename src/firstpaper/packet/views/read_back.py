@@ -20,7 +20,7 @@ _NOT_ON_PAPER = ("safety",)
 class Line(NamedTuple):
     """One answer: what was told, and the answer in words."""
 
-    short: str
+    name: str
     answer: str
 
 
@@ -34,11 +34,12 @@ class Group(NamedTuple):
 def sheet(case: Case, on: date) -> Sheet:
     """The pages: every answer that counts, what is still open, and the line to sign."""
     questions = tuple(asked(case))
-    left = [one.head for one in questions if case.fact(one.key) is None]
+    left = [_begun(one.short) for one in questions if case.fact(one.key) is None]
     return Sheet(
         template="read-back.html",
         title=_("Answers to read through"),
         running=_("Private: answers to read through"),
+        style="reading",
         pile=Pile.PRIVATE,
         values={
             "groups": (*_groups(case, questions), *_listed(case)),
@@ -68,4 +69,9 @@ def _listed(case: Case) -> Iterator[Group]:
 
 
 def _line(case: Case, one: Asked) -> Line:
-    return Line(one.head, "; ".join(echo(one, case.fact(one.key)).splitlines()))
+    return Line(_begun(one.short), "; ".join(echo(one, case.fact(one.key)).splitlines()))
+
+
+def _begun(name: str) -> str:
+    """The name of a fact as a line begins with it."""
+    return name[:1].upper() + name[1:]
