@@ -61,6 +61,7 @@ COMMANDS: dict[str, list[str]] = {
     "why ITEM": ["why", "2a", "home.case", "--on", ON],
     "law": ["law", "--on", ON],
     "demo": ["demo", "-o", "demo.pdf", "--on", ON],
+    "uninstall": ["uninstall"],
 }
 
 FAILS: dict[str, tuple[list[str], str]] = {
@@ -88,6 +89,7 @@ FAILS: dict[str, tuple[list[str], str]] = {
     "guide": (["guide", "FL-999"], "no_such_guide"),
     "law": (["law", "--on", "soon"], "not_a_day"),
     "demo": (["demo", "nobody"], "no_such_household"),
+    "uninstall": (["uninstall", "nowhere"], "no_such_folder"),
 }
 """A way in which each command fails on what `set_out_wrong` adds to the folder, and the code of the error."""
 
@@ -96,6 +98,7 @@ WITHOUT_PASSPHRASE = {
     "blank": "opens no case file",
     "law": "opens no case file",
     "demo": "opens no case file",
+    "uninstall": "opens no case file",
 }
 
 

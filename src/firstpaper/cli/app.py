@@ -43,6 +43,7 @@ HELPS = {
     "guide": _("Draft a form explained item by item, to read beside it."),
     "law": _("List every number and rule of law, the oldest check first."),
     "demo": _("Draft the packet of an invented household."),
+    "uninstall": _("Learn how to remove the program, and what stays without it."),
 }
 """The commands, in the order a person needs them, each with its help in one line."""
 

@@ -14,7 +14,12 @@ if TYPE_CHECKING:
 
 def command(*words: object) -> str:
     """A command of this program with its arguments, quoted for the shell, to stand inside a sentence."""
-    return KEEPS_TOGETHER.join(["firstpaper", *(_quoted(str(word)) for word in words)])
+    return line_of("firstpaper", *words)
+
+
+def line_of(*words: object) -> str:
+    """A command of any program, quoted for the shell."""
+    return KEEPS_TOGETHER.join(_quoted(str(word)) for word in words)
 
 
 def to_type(words: str, *arguments: object) -> str:

@@ -16,6 +16,7 @@ from firstpaper.cli.shapes.answers import (
     Seal,
     Show,
     Undo,
+    Uninstall,
     Unseal,
 )
 from firstpaper.cli.shapes.checks import Check, Items
@@ -51,5 +52,6 @@ SHAPES: dict[str, type[BaseModel]] = {
     "demo": Packet,
     "guide": Guide,
     "why": Why,
+    "uninstall": Uninstall,
 }
 """The data of each command for one case."""

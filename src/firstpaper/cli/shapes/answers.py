@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from pydantic import RootModel
+from pydantic import Field, RootModel
 
 from firstpaper.cli.shapes.common import Change, Keys, MaybePath, Number, Shape
 
@@ -107,3 +107,13 @@ class Erase(Shape):
 
     removed: list[str]
     left: list[str]
+
+
+class Uninstall(Shape):
+    """How to remove the program, and which case files stay. `how` is folder, pipx, uv or pip."""
+
+    how: str
+    place: str
+    command: list[str] = Field(description="What removes it; empty where a folder is removed by hand.")
+    tab_key_files: list[str]
+    cases: list[str]
