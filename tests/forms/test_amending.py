@@ -16,7 +16,7 @@ from firstpaper.forms.amending import PageChange, changed_items, changed_pages
 from firstpaper.forms.attachments import attachments
 from firstpaper.intake import standing
 from firstpaper.packet import build
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.forms.petition import petition
 from tests.packet.drawn import household
 

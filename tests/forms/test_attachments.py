@@ -16,7 +16,7 @@ from firstpaper.forms.filing import filled_forms
 from firstpaper.forms.fl100 import community_property
 from firstpaper.forms.needed import Goes, forms_needed
 from firstpaper.intake import standing
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.forms.petition import petition
 
 ON = date(2026, 12, 1)

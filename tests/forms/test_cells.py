@@ -14,7 +14,7 @@ from firstpaper.forms.edition import all_editions, edition_for, slug
 from firstpaper.forms.filing import FOLDER, every_form, maker, plan
 from firstpaper.forms.placing import MisplacedError, placed
 from firstpaper.intake import standing
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.households.golden import households
 
 ON = date(2026, 12, 1)

@@ -20,7 +20,7 @@ from firstpaper.forms.fl105.form import attachment_pages
 from firstpaper.forms.fl105.form import form as declaration
 from firstpaper.intake import standing
 from firstpaper.packet import build
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.households.golden import households
 
 ON = date(2026, 12, 1)

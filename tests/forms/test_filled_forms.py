@@ -14,7 +14,7 @@ from firstpaper.forms.filing import filled_forms
 from firstpaper.forms.needed import Goes, forms_needed, table
 from firstpaper.forms.stack import apart, stack
 from firstpaper.intake import standing
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.households.golden import households
 
 ALLOWED = {
@@ -32,6 +32,7 @@ ALLOWED = {
 def test_every_item_is_answered_once_with_a_reason_and_as_what_it_is(case: Case, on: date) -> None:
     for form in filled_forms(case, on):
         assert [answer.concept for answer in form.items] == [item.concept for item in form.edition.items]
+        assert [answer.page for answer in form.items] == sorted(answer.page for answer in form.items)
         for answer in form.items:
             assert answer.because.strip(), answer
             assert answer.label.strip()
@@ -51,7 +52,7 @@ def test_copies_of_one_form_are_told_apart_and_the_petition_comes_first(case: Ca
     assert {form.form for form in forms if form.private} <= {"FW-001", "FW-003"}
 
 
-@settings(max_examples=2000, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(any_case(), filing_days())
 def test_every_ticked_sheet_exists_and_every_sheet_is_ticked(case: Case, on: date) -> None:
     """The ledger: our pages by their labels, official forms and papers of the filer's own by their names."""

@@ -20,7 +20,7 @@ from firstpaper.forms.asking import question
 from firstpaper.forms.clerk import counter, last_checks
 from firstpaper.forms.local_forms import all_local_papers, local_papers
 from firstpaper.forms.needed import Goes, forms_needed, table
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.words.reading import barred_words, grade
 
 ON = date(2026, 12, 1)

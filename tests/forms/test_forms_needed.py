@@ -13,7 +13,7 @@ from hypothesis import given, settings
 from firstpaper.facts import Case
 from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
 from firstpaper.law.authority import Certainty
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 
 ON = date(2026, 12, 1)
 PLAIN: dict[str, Any] = {

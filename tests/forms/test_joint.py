@@ -19,7 +19,7 @@ from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.packet import build
 from firstpaper.packet.brief import brief
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.packet.drawn import footed, household
 
 ON = date(2026, 11, 25)

@@ -13,10 +13,10 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
 from firstpaper.forms.answer import Action, Answer, ItemAnswer, blank
 from firstpaper.forms.attachments import attachments
-from firstpaper.forms.edition import ItemKind, edition_for
+from firstpaper.forms.edition import edition_for
 from firstpaper.forms.placing import MisplacedError, placed
 from firstpaper.intake import standing
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.forms.petition import petition
 
 ON = date(2026, 12, 1)
@@ -37,38 +37,8 @@ def marked(found: Answers, concepts: Iterable[str]) -> list[str]:
 
 @some
 @any_household
-def test_every_concept_is_answered_once_in_printed_order_with_a_reason(case: Case, on: date) -> None:
-    edition = edition_for("FL-100", on)
-    found = petition(case, on)
-
-    assert [answer.concept for answer in found] == [item.concept for item in edition.items]
-    assert [answer.page for answer in found] == sorted(answer.page for answer in found)
-    for answer in found:
-        assert answer.because.strip(), answer
-        assert bool(answer.value) == (answer.action is Action.WRITE), answer
-
-
-@some
-@any_household
-def test_each_kind_of_item_is_used_as_what_it_is(case: Case, on: date) -> None:
-    allowed = {
-        ItemKind.BOX: {Action.MARK, Action.BLANK},
-        ItemKind.TEXT: {Action.WRITE, Action.BLANK},
-        ItemKind.NUMBER: {Action.WRITE, Action.BLANK},
-        ItemKind.DATE: {Action.WRITE, Action.BLANK, Action.SIGN},
-        ItemKind.SIGNATURE: {Action.SIGN, Action.BLANK},
-        ItemKind.STATEMENT: {Action.BLANK},
-    }
-    for answer in petition(case, on):
-        assert answer.action in allowed[ItemKind(answer.kind)], answer
-
-
-@some
-@any_household
-def test_an_open_item_names_a_fact_that_exists(case: Case, on: date) -> None:
-    for answer in petition(case, on):
-        if answer.open_key:
-            case.fact(answer.open_key)
+def test_nothing_of_it_is_left_to_be_filled_in_later(case: Case, on: date) -> None:
+    assert not [answer for answer in petition(case, on) if answer.action is Action.FILL]
 
 
 EXCLUDE_EACH_OTHER = (

@@ -7,7 +7,7 @@ from random import Random
 from firstpaper.facts import Case
 from firstpaper.forms.needed import forms_needed
 from firstpaper.law.property_words import thing_words
-from tests.forms.any_case import household
+from tests.any_case import household
 from tests.forms.petition import petition
 from tests.words.reading import barred_words, grade, longest_sentence, words
 

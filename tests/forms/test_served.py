@@ -19,7 +19,7 @@ from firstpaper.forms.served import Served, served
 from firstpaper.intake import standing
 from firstpaper.packet.brief import brief
 from firstpaper.packet.views import cover
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.households.golden import households
 
 ON = date(2026, 12, 1)

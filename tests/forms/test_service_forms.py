@@ -12,7 +12,7 @@ from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.needed import forms_needed
 from firstpaper.intake import standing
 from firstpaper.law.measures.service import Serving, personally_served_on, service_complete, serving
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 
 D = Day.parse
 ON = date(2026, 12, 1)

@@ -14,8 +14,8 @@ from firstpaper.law.finding import Finding
 from firstpaper.law.measures.court import calendar_of, holidays_only
 from firstpaper.law.measures.record import judged_on
 from firstpaper.law.register import findings
+from tests.any_case import typed_case
 from tests.households.golden import Household, followed, households
-from tests.intake.any_case import SEEDS, any_case
 
 DONE_ELSEWHERE = {"support.serve_in_time", "disclosure.final"}
 """Papers are handed over, on any day; neither is moved."""
@@ -58,10 +58,10 @@ def _says_when_the_court_opens(found: Finding, case: Case) -> None:
 
 
 @pytest.mark.parametrize("on", MORE_DAYS, ids=str)
-@given(SEEDS)
+@given(typed_case())
 @settings(max_examples=12, deadline=None)
-def test_every_day_named_for_the_court_is_an_open_day_in_any_case(on: date, seed: int) -> None:
-    _all_open(standing(any_case(seed)), on)
+def test_every_day_named_for_the_court_is_an_open_day_in_any_case(on: date, told: Case) -> None:
+    _all_open(standing(told), on)
 
 
 def _check(one: Deadline, case: Case) -> None:

@@ -26,7 +26,7 @@ from firstpaper.intake.engine import (
 )
 from firstpaper.intake.loading import Bank, bank
 from firstpaper.intake.question import Question
-from tests.intake.any_case import CASES, SEEDS, all_keys, any_answer
+from tests.any_case import typed_answer, typed_case, typed_keys
 from tests.intake.small_bank import SMALL, write_bank
 
 MINORS = ("minor_together",)
@@ -219,7 +219,7 @@ def applies(question: Question, case: Case, child: int | None) -> bool:
 
 
 def every_place() -> Iterator[tuple[str, Question, int | None]]:
-    for key in all_keys():
+    for key in typed_keys():
         question = bank().question(key)
         assert question
         yield key, question, int(key.split(".")[1]) if question.each else None
@@ -229,7 +229,7 @@ PLACES = tuple(every_place())
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_predicates_look_only_at_what_was_asked_before(case: Case) -> None:
     """What makes one walk enough: no answer can switch a question that came before it."""
     earlier = Case()
@@ -244,7 +244,7 @@ def test_predicates_look_only_at_what_was_asked_before(case: Case) -> None:
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_every_fact_that_stands_has_a_question_that_applies(case: Case) -> None:
     kept = standing(case)
     for key, question, child in PLACES:
@@ -259,7 +259,7 @@ def follows(question: Question, kept: Case, told: object) -> bool:
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_every_answer_left_out_has_a_question_that_does_not_apply(case: Case) -> None:
     kept = standing(case)
     how_many = kept.children.how_many
@@ -270,7 +270,7 @@ def test_every_answer_left_out_has_a_question_that_does_not_apply(case: Case) ->
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_what_stands_goes_on_standing(case: Case) -> None:
     kept = standing(case)
     assert standing(kept) == kept
@@ -278,14 +278,18 @@ def test_what_stands_goes_on_standing(case: Case) -> None:
 
 
 @few
-@given(CASES, st.sampled_from([key for key, _question, child in PLACES if child is None]), SEEDS)
-def test_changing_an_answer_back_brings_everything_back(case: Case, key: str, seed: int) -> None:
-    other = any_answer(key, Random(seed))
+@given(
+    typed_case(),
+    st.sampled_from([key for key, _question, child in PLACES if child is None]),
+    st.randoms(use_true_random=True),
+)
+def test_changing_an_answer_back_brings_everything_back(case: Case, key: str, draw: Random) -> None:
+    other = typed_answer(key, draw)
     assert standing(put(put(case, key, other), key, case.fact(key))) == standing(case)
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_the_next_question_applies_and_is_open(case: Case) -> None:
     stop = next_question(case)
     open_stops = [each for each in asked(case) if case.fact(each.key) is None]
@@ -295,7 +299,7 @@ def test_the_next_question_applies_and_is_open(case: Case) -> None:
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_progress_never_counts_what_does_not_apply(case: Case) -> None:
     counted = progress(case)
     assert counted.applicable == len(list(asked(case)))
@@ -304,7 +308,7 @@ def test_progress_never_counts_what_does_not_apply(case: Case) -> None:
 
 
 @few
-@given(CASES, CASES)
+@given(typed_case(), typed_case())
 def test_what_is_switched_on_one_way_is_switched_off_the_other(one: Case, other: Case) -> None:
     on, off = switched(one, other)
     back_on, back_off = switched(other, one)
@@ -314,7 +318,7 @@ def test_what_is_switched_on_one_way_is_switched_off_the_other(one: Case, other:
 
 
 @few
-@given(CASES)
+@given(typed_case())
 def test_every_question_can_be_said(case: Case) -> None:
     for stop in asked(case):
         words = (

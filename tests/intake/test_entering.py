@@ -18,7 +18,7 @@ from firstpaper.intake.differing import differences
 from firstpaper.intake.engine import put
 from firstpaper.intake.entering import MOST_BYTES, Problem, facts_from
 from firstpaper.intake.kinds import places
-from tests.intake.any_case import CASES
+from tests.any_case import typed_case
 from tests.intake.small_bank import TODAY
 
 
@@ -111,7 +111,7 @@ def test_facts_are_put_on_top_of_what_was_told() -> None:
 
 
 @settings(max_examples=20, deadline=None)
-@given(CASES)
+@given(typed_case())
 def test_a_case_written_out_is_read_back_the_same(case: Case) -> None:
     data = case.model_dump(mode="json", include={key.partition(".")[0] for key in places()})
     assert entered(data) == case

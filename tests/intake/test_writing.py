@@ -9,8 +9,8 @@ from firstpaper.facts import Case
 from firstpaper.intake import facts_from
 from firstpaper.intake.differing import differences
 from firstpaper.intake.writing import facts_text
+from tests.any_case import typed_case
 from tests.cli.person import HOUSEHOLDS, entered
-from tests.intake.any_case import CASES
 
 LATER = date(2026, 11, 30)
 
@@ -22,7 +22,7 @@ def read_back(case: Case) -> Case:
 
 
 @settings(max_examples=40, deadline=None)
-@given(CASES)
+@given(typed_case())
 def test_what_is_written_reads_back_as_the_same_case(case: Case) -> None:
     left = [one for one in differences(case, read_back(case)) if not one.key.startswith("record.")]
     assert left == []

@@ -16,7 +16,7 @@ from firstpaper.intake import standing
 from firstpaper.law.changes import NEAR_DAYS, changes
 from firstpaper.law.finding import Outcome, Weight
 from firstpaper.law.register import findings
-from tests.intake.any_case import SEEDS, any_case
+from tests.any_case import typed_case
 
 DAY = timedelta(days=1)
 NEW_YEAR = date(2027, 1, 1)
@@ -160,10 +160,10 @@ def test_words_that_count_from_the_filing_are_no_change() -> None:
     assert not moved & {"disclosure.due", "waiting.earliest_end", "marriage.length", "residence.state"}
 
 
-@given(SEEDS, st.dates(date(2026, 6, 1), date(2027, 6, 1)))
+@given(typed_case(), st.dates(date(2026, 6, 1), date(2027, 6, 1)))
 @settings(max_examples=15, deadline=None)
-def test_a_change_is_what_the_rules_say_on_the_eve_and_on_the_day(seed: int, on: date) -> None:
-    case = standing(any_case(seed))
+def test_a_change_is_what_the_rules_say_on_the_eve_and_on_the_day(told: Case, on: date) -> None:
+    case = standing(told)
     for change in changes(case, on):
         assert on < change.on <= on + NEAR_DAYS * DAY
         assert change.before == findings(case, change.on - DAY, [change.rule], closed_too=True)
@@ -171,10 +171,10 @@ def test_a_change_is_what_the_rules_say_on_the_eve_and_on_the_day(seed: int, on:
         assert change.before != change.after
 
 
-@given(SEEDS, st.dates(date(2026, 6, 1), date(2027, 6, 1)))
+@given(typed_case(), st.dates(date(2026, 6, 1), date(2027, 6, 1)))
 @settings(max_examples=8, deadline=None)
-def test_no_day_is_missed_on_which_a_filing_is_stopped_or_freed(seed: int, on: date) -> None:
-    case = standing(any_case(seed))
+def test_no_day_is_missed_on_which_a_filing_is_stopped_or_freed(told: Case, on: date) -> None:
+    case = standing(told)
     told = {(change.rule, change.on) for change in changes(case, on)}
     stops = [
         {one.id for one in findings(case, on + n * DAY, closed_too=True) if one.weight is Weight.STOP}

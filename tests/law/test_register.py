@@ -2,36 +2,26 @@
 
 import subprocess
 import sys
-from collections.abc import Callable
 from datetime import date, timedelta
-from decimal import Decimal
-from enum import StrEnum
 from pathlib import Path
-from types import UnionType
-from typing import Annotated, Any, Union, get_args, get_origin
+from typing import Any, get_origin
 
 import pytest
-from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from pydantic import BaseModel
 
 import firstpaper.law.rules
-from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.facts.children import Child
-from firstpaper.facts.record import CalendarId
 from firstpaper.facts.schedule import Asset, Debt
-from firstpaper.facts.text import LastFour
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight, safety_first
 from firstpaper.law.register import Check, Rule, all_rules, findings
+from tests.any_case import any_case
 
 TODAY = date(2026, 11, 25)
 RULES = Path(firstpaper.law.rules.__file__).parent
-GENERATE_ONLY: dict[str, Any] = {  # a household is too large to be made smaller step by step
-    "deadline": None,
-    "phases": [Phase.generate],
-    "suppress_health_check": list(HealthCheck),
-}
 HEAVY = Found(Outcome.NOT_MET, Weight.STOP, "Stop.")
 LIGHT = Found(Outcome.MET, Weight.GOOD_TO_KNOW, "Good to know.", certainty=Certainty.UNCONFIRMED)
 
@@ -133,65 +123,6 @@ def test_a_rule_is_silent_the_day_before_its_law_began_and_runs_on_its_first_day
         assert Outcome.NOT_CHECKED not in {finding.outcome for finding in rule.apply(case, rule.since)}
 
 
-def _case_of(fact: Callable[[Any], st.SearchStrategy[Any]]) -> st.SearchStrategy[Case]:
-    return _facts_of(Case, fact).map(Case.model_validate)
-
-
-def _facts_of(
-    model: type[BaseModel], fact: Callable[[Any], st.SearchStrategy[Any]]
-) -> st.SearchStrategy[dict[str, Any]]:
-    """The facts of a model, each from `fact`, which is given the kind of value that is asked for."""
-    fields = {name: _field(field.annotation, fact) for name, field in model.model_fields.items()}
-    return st.fixed_dictionaries(fields)
-
-
-def _field(kind: Any, fact: Callable[[Any], st.SearchStrategy[Any]]) -> st.SearchStrategy[Any]:
-    if isinstance(kind, type) and issubclass(kind, BaseModel):
-        return _facts_of(kind, fact)
-    if get_origin(kind) is tuple:  # the children, and what is owned and owed
-        return st.lists(_field(get_args(kind)[0], fact), max_size=3)
-    kinds = [each for each in get_args(kind) if each not in (type(None), type(DONT_KNOW))]
-    return fact(kinds[0])
-
-
-def _value(kind: Any) -> st.SearchStrategy[Any]:
-    """Any value of a kind of fact."""
-    origin = get_origin(kind)
-    if kind == LastFour:
-        return st.just("4821")
-    if kind == CalendarId:
-        return st.just("abcdefghijklmnopqrst")
-    if origin is Annotated and get_args(kind)[0] is not str:
-        return _value(get_args(kind)[0])
-    if origin is Annotated or kind is str:
-        return st.sampled_from(["Fresno", "Alameda", "San Francisco"])  # fit for a person and for a county
-    if origin is tuple:
-        unique = isinstance(get_args(kind)[0], type) and issubclass(get_args(kind)[0], StrEnum)
-        return st.lists(_value(get_args(kind)[0]), max_size=3, unique_by=str if unique else None)
-    if origin in (Union, UnionType):
-        return st.one_of(*(_value(each) for each in get_args(kind) if each is not type(None)))
-    if kind is bool:
-        return st.booleans()
-    if kind in (int, Decimal):
-        return st.integers(1, 12)  # as no answer to a number is less than one
-    if kind is Day:
-        return st.builds(_day, st.dates(date(1975, 1, 1), date(2028, 1, 1)), st.integers(0, 5))
-    if issubclass(kind, StrEnum):
-        return st.sampled_from(list(kind))
-    if issubclass(kind, BaseModel):
-        fields = {name: _value(field.annotation) for name, field in kind.model_fields.items()}
-        return st.fixed_dictionaries(fields)
-    return st.from_type(kind)
-
-
-def _day(day: date, shape: int) -> str:
-    return {0: f"{day.year}", 1: f"{day:%Y-%m}", 2: f"{day}?"}.get(shape, str(day))
-
-
-def _told(kind: Any) -> st.SearchStrategy[Any]:
-    return st.one_of(_value(kind), _value(kind), st.none(), st.just(DONT_KNOW))
-
-
 def _all_unknown(model: type[BaseModel]) -> dict[str, Any]:
     """Every fact of the model asked, and not known to the person."""
     kinds = {name: field.annotation for name, field in model.model_fields.items()}
@@ -223,16 +154,16 @@ FULL = Case.model_validate(
 )
 
 
-@settings(max_examples=150, **GENERATE_ONLY)
-@given(_case_of(_told))
+@settings(max_examples=150)
+@given(any_case())
 def test_no_rule_crashes_whatever_was_told(case: Case) -> None:
     not_checked = [finding for finding in findings(case, TODAY) if finding.outcome is Outcome.NOT_CHECKED]
 
     assert not not_checked, [(finding.id, finding.do) for finding in not_checked]
 
 
-@settings(max_examples=25, **GENERATE_ONLY)
-@given(_case_of(_told), st.dates(date(2000, 1, 1), date(2030, 1, 1)))
+@settings(max_examples=25)
+@given(any_case(), st.dates(date(2000, 1, 1), date(2030, 1, 1)))
 def test_the_same_case_and_day_give_the_same_findings(case: Case, on: date) -> None:
     assert findings(case, on) == findings(case, on)
 

@@ -13,7 +13,7 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
 from firstpaper.law.agenda import Agenda, State, agenda
 from firstpaper.law.deadline_register import deadlines
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 
 ON = date(2027, 1, 6)
 BY_HAND = {"method": "personal", "served_on": "2026-12-05"}

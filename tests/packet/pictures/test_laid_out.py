@@ -1,6 +1,7 @@
 """Layout as properties: whatever the days and words are, nothing leaves its frame and no words meet."""
 
 from datetime import date
+from functools import cache
 from itertools import combinations
 
 from hypothesis import given, settings
@@ -11,7 +12,7 @@ from firstpaper.packet.paper import text_column, text_width
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span
 from firstpaper.packet.pictures.drawing import COLUMN_GAP, HIGHEST, WORDS_SHARE, drawings_of
 from firstpaper.packet.pictures.shapes import FONT_SIZE, Area, Drawing, Label, Stroke
-from tests.forms.any_case import any_case, filing_days
+from tests.any_case import any_case, filing_days
 from tests.packet.pictures.any_chart import charts, charts_of
 
 WIDTH = text_column("worksheet")
@@ -20,6 +21,7 @@ ASCENT, DESCENT = 0.74 * FONT_SIZE, 0.265 * FONT_SIZE  # of the taller typeface,
 NEARLY = 0.01
 
 
+@cache
 def measure(text: str, bold: bool) -> float:
     return text_width(text, "worksheet", bold=bold) * FONT_SIZE
 
