@@ -64,7 +64,7 @@ def test_every_command_ends_in_a_sentence_for_every_day_given(folder: Path, day:
             assert found == {"day_out_of_reach"}, words
 
 
-@pytest.mark.parametrize("day", DAYS)
+@pytest.mark.parametrize("day", ["0001-01-01", "1970-01-01", "2025-02-28", "9999-12-31"])
 def test_and_so_it_does_whatever_the_clock_says(
     folder: Path, day: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:

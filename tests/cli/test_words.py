@@ -7,10 +7,9 @@ from inspect import cleandoc
 from pathlib import Path
 from string import Formatter
 
-import pytest
-
 import firstpaper
 from firstpaper.errors import UserError
+from tests.each import for_each
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
 HARDEST_MESSAGE = 8.0
@@ -50,24 +49,24 @@ def test_no_two_errors_have_one_code() -> None:
     assert len(codes) == len(set(codes))
 
 
-@pytest.mark.parametrize("message", sorted(set(messages())))
+@for_each(sorted(set(messages())))
 def test_a_message_reads_easily(message: str) -> None:
     assert_reads_easily(message)
 
 
-@pytest.mark.parametrize("kind", ERRORS)
+@for_each(ERRORS)
 def test_an_error_reads_easily(kind: type[UserError]) -> None:
     assert_reads_easily(cleandoc(kind.__doc__ or ""))
 
 
-@pytest.mark.parametrize("kind", [kind for kind in ERRORS if not kind.__subclasses__()])
+@for_each([kind for kind in ERRORS if not kind.__subclasses__()])
 def test_an_error_says_what_happened_and_then_what_to_do(kind: type[UserError]) -> None:
     happened, *advice = cleandoc(kind.__doc__ or "").split("\n\n")
     assert happened
     assert advice
 
 
-@pytest.mark.parametrize("kind", ERRORS)
+@for_each(ERRORS)
 def test_an_error_has_only_details_that_are_never_personal(kind: type[UserError]) -> None:
     names = {name for _text, name, _spec, _conversion in Formatter().parse(kind.__doc__ or "") if name}
     assert names <= {

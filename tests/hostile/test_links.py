@@ -61,6 +61,7 @@ def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     monkeypatch.chdir(here)
     monkeypatch.setattr("firstpaper.cli.result._leave_no_memory_image", lambda: None)
     monkeypatch.setattr("firstpaper.cli.result.signal.signal", lambda *_: None)
+    monkeypatch.setattr("firstpaper.packet.Packet.pdf", lambda _packet: b"%PDF-1.7 drafted")  # only written
     monkeypatch.setattr(Cost.__init__, "__defaults__", (8 * 1024, 1, 1))
     usual = signal.getsignal(signal.SIGALRM)
     yield here

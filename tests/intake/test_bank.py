@@ -18,6 +18,7 @@ from firstpaper.intake.predicates import OF_THE_INTERVIEW
 from firstpaper.intake.question import Question, Topic, all_words
 from firstpaper.intake.reading import read_answer
 from firstpaper.law.figure import figure
+from tests.each import for_each
 from tests.intake.predicates_of import predicates_of
 
 TODAY = date(2026, 11, 25)
@@ -26,8 +27,8 @@ QUESTIONS: list[Question] = [question for topic in bank().topics for question in
 ORDER = {question.key: place for place, question in enumerate(QUESTIONS)}
 SOURCE = Path(inspect.getfile(Case)).parents[1]
 
-each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
-each_topic = pytest.mark.parametrize("topic", bank().topics, ids=lambda topic: topic.name)
+each_question = for_each(QUESTIONS, lambda question: question.key)
+each_topic = for_each(bank().topics, lambda topic: topic.name)
 
 
 def test_every_fact_has_one_question_and_every_question_a_fact() -> None:

@@ -3,7 +3,6 @@
 import re
 from datetime import date
 
-import pytest
 import yaml
 
 from firstpaper.facts import Case
@@ -15,6 +14,7 @@ from firstpaper.intake.kinds import is_key
 from firstpaper.intake.loading import listing
 from firstpaper.intake.only_if import only_if
 from firstpaper.intake.skeleton import BEGINS, EXAMPLE, skeleton
+from tests.each import for_each
 
 TODAY = date(2026, 11, 30)
 TOPICS = bank().topics
@@ -49,8 +49,8 @@ def test_a_condition_is_said_alike_wherever_it_stands() -> None:
     assert len(CONDITIONS) == len(ONLY_IF)
 
 
-@pytest.mark.parametrize("words", ONLY_IF.values(), ids=ONLY_IF)
-def test_the_words_of_a_condition_go_on_after_only_if(words: str) -> None:
+@for_each(ONLY_IF.items(), lambda one: one[0])
+def test_the_words_of_a_condition_go_on_after_only_if(_name: str, words: str) -> None:
     assert re.match(r"[a-z]", words)
     assert words[-1] not in ".,;:"
     assert "{" not in words
@@ -60,12 +60,12 @@ def test_no_two_conditions_are_said_in_the_same_words() -> None:
     assert len(set(ONLY_IF.values())) == len(ONLY_IF)
 
 
-@pytest.mark.parametrize("name", [name for name in ONLY_IF if name.startswith("claims_")])
+@for_each([name for name in ONLY_IF if name.startswith("claims_")])
 def test_a_ground_is_asked_about_only_where_a_nullity_is_asked_for(name: str) -> None:
     assert ONLY_IF[name].startswith("you ask for a nullity because ")
 
 
-@pytest.mark.parametrize("kind", Kind)
+@for_each(Kind)
 def test_the_kind_of_case_is_no_condition_where_it_is_known(kind: Kind) -> None:
     asked = {one.when: one for topic in TOPICS for one in topic.questions if one.when}
     for one in asked.values():
@@ -105,7 +105,7 @@ def test_every_example_in_it_can_be_entered_at_its_key() -> None:
     assert all(case.fact(key) is not None for key in KEYS)
 
 
-@pytest.mark.parametrize("line", EXAMPLES, ids=lambda line: line.partition(":")[0])
+@for_each(EXAMPLES, lambda line: line.partition(":")[0])
 def test_filling_in_one_line_changes_one_fact(line: str) -> None:
     key = line.partition(":")[0]
     filled = WHOLE.replace(f"\n#{key}:\n", f"\n{line}\n")

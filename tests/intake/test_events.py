@@ -31,6 +31,7 @@ from firstpaper.intake.predicates import OF_EVENTS
 from firstpaper.intake.question import Question
 from firstpaper.law.register import all_rules
 from firstpaper.packet.templates import templates_folder
+from tests.each import for_each
 from tests.intake.predicates_of import predicates_of
 
 TODAY = date(2027, 6, 1)
@@ -40,7 +41,7 @@ QUESTIONS: list[Question] = [question for topic in TOPICS for question in topic.
 PREDICATES = predicates_of(OF_EVENTS)
 LATER_FORMS = {"FL-115", "FL-117"}
 
-each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
+each_question = for_each(QUESTIONS, lambda question: question.key)
 
 
 def case_of(**told: Any) -> Case:

@@ -17,6 +17,7 @@ from firstpaper.intake.kinds import general
 from firstpaper.intake.loading import bank
 from firstpaper.intake.question import Question
 from firstpaper.law.register import Rule, all_rules
+from tests.each import for_each
 from tests.law.test_rule_cases import RULE_CASES
 
 TODAY = date(2026, 11, 25)
@@ -27,7 +28,7 @@ TEMPLATES = Path(__file__).parents[2] / "templates"
 HOUSEHOLDS = sorted(Path(__file__).parents[2].glob("demo/households/*.yaml"))
 ASKED = {question.key for question in QUESTIONS}
 
-each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
+each_question = for_each(QUESTIONS, lambda question: question.key)
 
 
 @cache
@@ -51,7 +52,7 @@ def test_a_sheet_it_feeds_is_one_of_ours_or_a_form_that_somebody_may_need(questi
     assert set(question.feeds.sheets) - ours - forms == set()
 
 
-@pytest.mark.parametrize("rule", all_rules().values(), ids=all_rules())
+@for_each(all_rules().values(), lambda rule: rule.id)
 def test_every_fact_that_a_rule_names_is_asked_for_it(rule: Rule) -> None:
     found = [one for case in RULE_CASES if case.rule == rule.id for one in rule.apply(case.case, case.on)]
     named = {general(key) for finding in found for key in finding.facts}

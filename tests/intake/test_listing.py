@@ -38,6 +38,7 @@ from firstpaper.intake.question import Question
 from firstpaper.law import measures
 from firstpaper.law.measures.character import asset_character, debt_character
 from firstpaper.law.register import all_rules
+from tests.each import for_each
 from tests.intake.predicates_of import predicates_of
 
 TODAY = date(2026, 11, 25)
@@ -51,7 +52,7 @@ OUR_LIST = "schedule"
 a_few = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
 """Each case is told fact by fact, which takes its time."""
 
-each_question = pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.key)
+each_question = for_each(QUESTIONS, lambda question: question.key)
 
 
 def told(facts: dict[str, Any], onto: Case | None = None) -> Case:

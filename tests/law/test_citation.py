@@ -9,6 +9,7 @@ import ast
 import re
 from collections.abc import Iterator
 from contextlib import suppress
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -84,8 +85,13 @@ def test_a_run_of_sections_and_a_run_of_paragraphs_take_in_what_lies_between() -
     assert [paragraph for paragraph, _words in run.quotes] == ["(b)(1)", "(b)(2)", "(b)(3)"]
 
 
-def in_code() -> Iterator[tuple[str, str]]:
+@cache
+def in_code() -> tuple[tuple[str, str], ...]:
     """Every text in the source that begins as a citation does. Docstrings are prose and left out."""
+    return tuple(_in_code())
+
+
+def _in_code() -> Iterator[tuple[str, str]]:
     for path in SOURCE.rglob("*.py"):
         tree = ast.parse(path.read_text("utf-8"))
         prose = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
@@ -106,8 +112,18 @@ def _cites(node: ast.AST) -> Iterator[ast.AST]:
 
 def in_data() -> Iterator[tuple[str, str]]:
     """The authority of every entry of every data file."""
-    for path in SOURCE.rglob("*.yaml"):
-        yield from ((path.name, text) for text in _authorities(yaml.safe_load(path.read_text("utf-8"))))
+    for name, shape in data():
+        yield from ((name, text) for text in _authorities(shape))
+
+
+@cache
+def data() -> tuple[tuple[str, Any], ...]:
+    """What every data file holds, by its name."""
+    return tuple((path.name, _read(path.read_text("utf-8"))) for path in SOURCE.rglob("*.yaml"))
+
+
+def _read(text: str) -> Any:
+    return yaml.load(text, yaml.CSafeLoader if yaml.__with_libyaml__ else yaml.SafeLoader)
 
 
 def _authorities(shape: Any) -> Iterator[str]:
@@ -185,8 +201,8 @@ def _every_citation() -> Iterator[str]:
     """All texts that cite, those of the explanations among them, which name several at once."""
     for find in (in_code, in_data, in_templates):
         yield from (text for _place, text in find())
-    for path in SOURCE.rglob("*.yaml"):
-        yield from _listed(yaml.safe_load(path.read_text("utf-8")))
+    for _name, shape in data():
+        yield from _listed(shape)
 
 
 def _listed(shape: Any) -> Iterator[str]:

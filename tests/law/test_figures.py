@@ -25,12 +25,13 @@ from firstpaper.law.figure import (
     oldest_check,
 )
 from firstpaper.law.figure_file import load_figures
+from tests.each import for_each
 
 ONE_DAY = timedelta(days=1)
 TODAY = date(2026, 11, 25)
 NEW_YEAR = date(2027, 1, 1)
 BAD_FILES = yaml.safe_load((Path(__file__).parent / "cases/bad_figure_files.yaml").read_text("utf-8"))
-every_figure = pytest.mark.parametrize("each", all_figures(), ids=lambda each: each.name)
+every_figure = for_each(all_figures(), lambda each: each.name)
 
 
 @pytest.fixture

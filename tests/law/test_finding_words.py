@@ -4,9 +4,8 @@ The grade is Flesch-Kincaid over everything a rule says in its own cases. Senten
 than in the interview where they name dates, a county and the names of children.
 """
 
-import pytest
-
 from firstpaper.law.register import Rule, all_rules
+from tests.each import for_each
 from tests.law.rule_cases import RULE_CASES
 from tests.words.reading import grade, longest_sentence, words
 
@@ -22,7 +21,7 @@ def said(rule: Rule) -> list[str]:
     return [text for finding in found for text in (finding.says, finding.do) if text]
 
 
-@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+@for_each(RULES, lambda rule: rule.id)
 def test_what_a_rule_says_is_easy_to_read(rule: Rule) -> None:
     texts = said(rule)
 
@@ -33,6 +32,6 @@ def test_what_a_rule_says_is_easy_to_read(rule: Rule) -> None:
         assert len(words(longest_sentence(text))) <= LONGEST_SENTENCE, text
 
 
-@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+@for_each(RULES, lambda rule: rule.id)
 def test_the_page_of_a_rule_is_easy_to_read(rule: Rule) -> None:
     assert grade([rule.page]) <= HARDEST_RULE

@@ -5,12 +5,12 @@ About a seventh-grade level, short sentences, terms explained.
 
 import re
 from functools import reduce
-
-import pytest
+from itertools import product
 
 from firstpaper.intake.events import events
 from firstpaper.intake.loading import bank, listing
 from firstpaper.intake.question import Question, Topic, all_words
+from tests.each import for_each
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
 HARDEST_QUESTION = 8.0
@@ -54,7 +54,6 @@ where the topic first uses the term."""
 
 TOPICS = (*bank().topics, *listing().topics, *events().topics)
 QUESTIONS = [(topic, question) for topic in TOPICS for question in topic.questions]
-KEYS = [question.key for _topic, question in QUESTIONS]
 
 
 NAMES = {"{respondent}": "Daniel", "{petitioner}": "Maria", "{child}": "Lucia", "{county}": "Fresno"}
@@ -78,7 +77,7 @@ def named(text: str) -> str:
     return reduce(lambda words, name: words.replace(*name), NAMES.items(), text)
 
 
-@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+@for_each(QUESTIONS, lambda asked: asked[1].key)
 def test_a_question_reads_easily(topic: Topic, question: Question) -> None:
     assert grade(scored(question)) <= HARDEST_QUESTION
     assert grade(map(named, question.notice)) <= HARDEST_QUESTION
@@ -90,25 +89,24 @@ def test_the_bank_reads_easily_on_average() -> None:
     assert sum(grades) / len(grades) <= HARDEST_ON_AVERAGE
 
 
-@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
+@for_each(TOPICS, lambda topic: topic.name)
 def test_an_opening_reads_easily(topic: Topic) -> None:
     assert grade([topic.title, topic.opening or ""]) <= HARDEST_QUESTION
 
 
-@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
+@for_each(TOPICS, lambda topic: topic.name)
 def test_sentences_are_short(topic: Topic) -> None:
     long = [longest_sentence(named(text)) for text in all_words(topic)]
     assert [sentence for sentence in long if len(words(sentence)) > LONGEST_SENTENCE] == []
 
 
-@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
+@for_each(TOPICS, lambda topic: topic.name)
 def test_no_barred_words(topic: Topic) -> None:
     found = {word: text for text in all_words(topic) for word in barred_words(text)}
     assert found == {}
 
 
-@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: topic.name)
-@pytest.mark.parametrize("term", MEANINGS)
+@for_each(product(TOPICS, MEANINGS), lambda one: f"{one[1]} in {one[0].name}")
 def test_a_term_is_explained_where_a_topic_first_uses_it(topic: Topic, term: str) -> None:
     """The reason for a question is shown only to those who ask for it, so it explains nothing to others."""
     opening = (topic.opening or "").lower()
@@ -128,13 +126,13 @@ def test_the_petition_is_explained_before_anything_else_is_asked() -> None:
     assert "petition, the court paper that opens a case" in " ".join(shown(first))
 
 
-@pytest.mark.parametrize("term", MEANINGS)
+@for_each(MEANINGS)
 def test_every_term_is_used_somewhere(term: str) -> None:
     everything = " ".join(named(text).lower() for topic in bank().topics for text in all_words(topic))
     assert re.search(rf"\b{term}\b", everything)
 
 
-@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+@for_each(QUESTIONS, lambda asked: asked[1].key)
 def test_a_question_asks_and_a_reason_does_not(topic: Topic, question: Question) -> None:
     assert "?" in question.ask
     assert question.why.rstrip().endswith((".", "?"))
@@ -142,7 +140,7 @@ def test_a_question_asks_and_a_reason_does_not(topic: Topic, question: Question)
     assert question.ask.count("?") <= 2
 
 
-@pytest.mark.parametrize(("topic", "question"), QUESTIONS, ids=KEYS)
+@for_each(QUESTIONS, lambda asked: asked[1].key)
 def test_choices_are_short_enough_to_take_in(topic: Topic, question: Question) -> None:
     assert [choice.words for choice in question.choices if len(words(choice.words)) > 20] == []
     assert len({choice.words for choice in question.choices}) == len(question.choices)

@@ -5,9 +5,8 @@ from collections.abc import Iterator
 from inspect import getfile
 from pathlib import Path
 
-import pytest
-
 from firstpaper.intake import Bank
+from tests.each import for_each
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
 HARDEST_MESSAGE = 8.0
@@ -30,7 +29,7 @@ def test_the_messages_are_found() -> None:
     assert len(ALL) > 60
 
 
-@pytest.mark.parametrize("message", ALL)
+@for_each(ALL)
 def test_a_message_reads_easily(message: str) -> None:
     long_enough_to_grade = len(words(message)) >= 8
     assert not long_enough_to_grade or grade([message]) <= HARDEST_MESSAGE

@@ -85,6 +85,7 @@ def parts_of(entry: Entry) -> tuple[Entry, ...]:
     return tuple(one for one in entries(entry.form) if one is not entry and _under(_plain(one.item), key))
 
 
+@cache
 def entry_of(form: str, concept: str) -> Entry | None:
     """The entry that speaks of a concept of a form."""
     return next((one for one in entries(form) if _has(one, concept)), None)

@@ -1,0 +1,32 @@
+"""One test over many like things, where each takes no time: all that fail are named, with what failed."""
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+Check = Callable[..., None]
+
+
+def for_each(
+    things: Iterable[Any], name: Callable[[Any], object] = str
+) -> Callable[[Check], Callable[[], None]]:
+    """Turn a check of one thing into a test of all; the parts of a tuple are handed over one by one."""
+    everything = list(things)
+
+    def of_all(check: Check) -> Callable[[], None]:
+        def test() -> None:
+            failed = [f"{name(thing)}: {why}" for thing in everything if (why := _failure(check, thing))]
+            assert not failed, f"{len(failed)} of {len(everything)}:\n" + "\n".join(failed)
+            assert everything
+
+        test.__name__, test.__doc__, test.__module__ = check.__name__, check.__doc__, check.__module__
+        return test
+
+    return of_all
+
+
+def _failure(check: Check, thing: Any) -> str:
+    try:
+        check(*thing) if type(thing) is tuple else check(thing)
+    except Exception as error:
+        return f"{type(error).__name__}: {error}"
+    return ""
