@@ -17,6 +17,7 @@ from firstpaper.casefile.errors import (
     CaseFileUnreadable,
     NotACaseFile,
 )
+from firstpaper.casefile.upgrades import SCHEMA
 from firstpaper.errors import UserError
 from firstpaper.facts import DONT_KNOW, Case
 
@@ -63,7 +64,7 @@ def test_asked_and_empty_unknown_and_never_asked_stay_three_different_things(pat
 def test_only_what_was_answered_is_written(path: Path) -> None:
     CaseFile(Case().with_fact("petitioner.name", SECRET)).save(path)
     assert json.loads(path.read_text(encoding="utf-8")) == {
-        "firstpaper": {"schema": 1, "saved_by": __version__},
+        "firstpaper": {"schema": SCHEMA, "saved_by": __version__},
         "facts": {"petitioner": {"name": SECRET}},
         "passed": [],
     }
@@ -175,8 +176,8 @@ def test_bytes_that_are_no_letters_and_endless_nesting_are_damage(path: Path) ->
 @pytest.mark.parametrize(
     "document",
     [
-        {"firstpaper": {"schema": 2, "saved_by": "9.0"}, "facts": {"a future": "shape"}},
-        {"firstpaper": {"schema": 1, "saved_by": "9.0"}, "facts": {}, "a future part": {}},
+        {"firstpaper": {"schema": SCHEMA + 1, "saved_by": "9.0"}, "facts": {"a future": "shape"}},
+        {"firstpaper": {"schema": SCHEMA, "saved_by": "9.0"}, "facts": {}, "a future part": {}},
     ],
 )
 def test_a_newer_file_is_refused_politely(path: Path, document: object) -> None:
