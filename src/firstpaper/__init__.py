@@ -1,3 +1,3 @@
 """Firstpaper drafts the opening papers of a California divorce, legal separation or nullity."""
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"
