@@ -58,6 +58,7 @@ def test_a_page_is_ticked_exactly_where_it_exists(case: Case, on: date) -> None:
 @settings(max_examples=100, deadline=None)
 @given(any_case(), filing_days())
 def test_the_ledger_pairs_every_sheet_with_a_page_or_a_form_to_get(case: Case, on: date) -> None:
+    case = standing(case)
     to_file = [each for each in forms_needed(case, on) if each.goes is Goes.FILE]
     names = {each.form for each in to_file} | {each.title for each in to_file if not each.form}
 

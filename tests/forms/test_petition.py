@@ -37,8 +37,10 @@ def marked(found: Answers, concepts: Iterable[str]) -> list[str]:
 
 @some
 @any_household
-def test_nothing_of_it_is_left_to_be_filled_in_later(case: Case, on: date) -> None:
-    assert not [answer for answer in petition(case, on) if answer.action is Action.FILL]
+def test_it_is_answered_page_by_page_and_nothing_is_left_to_be_filled_in_later(case: Case, on: date) -> None:
+    found = petition(case, on)
+    assert [answer.page for answer in found] == sorted(answer.page for answer in found)
+    assert not [answer for answer in found if answer.action is Action.FILL]
 
 
 EXCLUDE_EACH_OTHER = (

@@ -7,7 +7,7 @@ from random import Random
 from firstpaper.facts import Case
 from firstpaper.forms.needed import forms_needed
 from firstpaper.law.property_words import thing_words
-from tests.any_case import household
+from tests.any_case import WORDS, household
 from tests.forms.petition import petition
 from tests.words.reading import barred_words, grade, longest_sentence, words
 
@@ -29,9 +29,10 @@ def reasons() -> tuple[str, ...]:
 
 
 def things(case: Case) -> list[str]:
-    """What a person called their things: not our words."""
+    """What a person called their things, and whatever else they typed at length: not our words."""
     keys = (f"{name}.{n}" for name in ("asset", "debt") for n in range(1, len(case.fact(name)) + 1))
-    return sorted((thing_words(case, key) for key in keys), key=len, reverse=True)
+    typed = (word for word in WORDS if len(word) > 100)
+    return sorted((*typed, *(thing_words(case, key) for key in keys)), key=len, reverse=True)
 
 
 def without(names: list[str], text: str) -> str:
