@@ -49,8 +49,8 @@ def test_a_condition_is_said_alike_wherever_it_stands() -> None:
     assert len(CONDITIONS) == len(ONLY_IF)
 
 
-@for_each(ONLY_IF.items(), lambda one: one[0])
-def test_the_words_of_a_condition_go_on_after_only_if(_name: str, words: str) -> None:
+@for_each(ONLY_IF.values())
+def test_the_words_of_a_condition_go_on_after_only_if(words: str) -> None:
     assert re.match(r"[a-z]", words)
     assert words[-1] not in ".,;:"
     assert "{" not in words
