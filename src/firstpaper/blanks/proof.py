@@ -77,7 +77,8 @@ def _list(canvas: Any, told: Sequence[tuple[int, Line, str]]) -> None:
         _say(canvas, (40, 760), _("Which field takes what"), "Helvetica-Bold", 12)
         for row, (number, line, words) in enumerate(told[start : start + ROWS]):
             mark = "?" if line.sure == Sure.DOUBTFUL else "-" if not line.takes else "+"
-            text = f"{number}  {mark}  p. {line.page}   {words or _('nothing')}"
+            takes = words or _("nothing")
+            text = f"{number}  {mark}  p. {line.page}   {takes}"
             _say(canvas, (40, 742 - row * HIGH), text[:110], "Helvetica", 9)
         canvas.showPage()
 

@@ -1,6 +1,7 @@
 """What is in a case file: one JSON document, read strictly and written the same way every time."""
 
 import json
+import re
 from collections.abc import Iterable
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
@@ -25,8 +26,9 @@ MOST_VALUES = 50_000
 """How deep a case file may be, and how much may stand in one list and in all: a stranger may have made it."""
 
 _LONGEST_WORD, _MOST_SAVES = 64, 10**12
-_PARTS = frozenset({MARK, "facts", "passed", "last"})
+_PARTS = frozenset({MARK, "facts", "passed", "last", "language"})
 _LONGEST_STEP = 300
+_LANGUAGE = re.compile(r"[a-z]{2,3}")
 
 
 class Mark(NamedTuple):
@@ -53,13 +55,15 @@ class Mark(NamedTuple):
 class CaseFile:
     """The saved facts of one household, and the questions put off for later. `mark` is told in a sealed file.
 
-    `last` says in words what the save was, where that was more than one answer.
+    `last` says in words what the save was, where that was more than one answer. `language` is the one that
+    the household reads, by the name of its catalog; empty where nobody chose.
 
     Every answer is kept, also those whose question no longer applies: changing back brings them back.
     """
 
     case: Case = field(default_factory=Case.nothing)
     passed: tuple[str, ...] = ()
+    language: str = ""
     mark: Mark | None = field(default=None, compare=False)
     last: str = field(default="", compare=False)
 
@@ -78,7 +82,13 @@ class CaseFile:
         schema = _schema(path, document)
         try:
             document = upgraded(document, schema)
-            return cls(_case(document["facts"]), _passed(document), _mark(document), _last(document))
+            return cls(
+                _case(document["facts"]),
+                _passed(document),
+                _language(document),
+                _mark(document),
+                _last(document),
+            )
         except ValidationError as error:
             keys = sorted({_key(one["loc"]) for one in error.errors(include_input=False)} - {""})
             reason = _("some answers in it cannot be read ({keys})").format(keys=", ".join(keys) or "?")
@@ -98,6 +108,7 @@ class CaseFile:
             "facts": self.case.plain(),
             "passed": list(self.passed),
             **({"last": self.last} if self.last else {}),
+            **({"language": self.language} if self.language else {}),
         }
         return json.dumps(document, ensure_ascii=False, indent=1) + "\n"
 
@@ -173,6 +184,11 @@ def _passed(document: dict[str, Any]) -> tuple[str, ...]:
 def _last(document: dict[str, Any]) -> str:
     told = document.get("last", "")
     return told[:_LONGEST_STEP] if isinstance(told, str) else ""
+
+
+def _language(document: dict[str, Any]) -> str:
+    told = document.get("language", "")
+    return told if isinstance(told, str) and _LANGUAGE.fullmatch(told) else ""
 
 
 def _mark(document: dict[str, Any]) -> Mark | None:

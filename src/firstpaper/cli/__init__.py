@@ -21,6 +21,10 @@ def main() -> None:
     from firstpaper.cli.early import hide_what_is_typed
 
     hide_what_is_typed(sys.argv[1:])
+    if any(word.startswith("--language") for word in sys.argv):
+        from firstpaper.cli.language import speak_as_chosen
+
+        speak_as_chosen(sys.argv[1:])
     gc.disable()  # a command is over before collecting garbage would pay
     os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # none is to see facts, nor be looked for
     from firstpaper.cli.app import COMPLETE, app

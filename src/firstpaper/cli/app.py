@@ -9,7 +9,8 @@ import typer
 from typer.main import get_command
 
 from firstpaper import __version__
-from firstpaper.cli.long_help import NO_PAUSE, Command, Commands
+from firstpaper.cli.language import is_offered
+from firstpaper.cli.long_help import LANGUAGE, NO_PAUSE, Command, Commands
 from firstpaper.cli.tab_key import Shell
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _
@@ -157,10 +158,23 @@ ShowOption = Annotated[
 ]
 
 
+LanguageOption = Annotated[
+    str | None,
+    typer.Option(
+        LANGUAGE,
+        metavar="LANGUAGE",
+        help=_("The language to speak, such as en. A new case keeps it."),
+        callback=is_offered,
+        is_eager=True,
+    ),
+]
+
+
 @app.callback()
 def _options(
     version: VersionOption = False,
     no_pause: NoPauseOption = False,
+    language: LanguageOption = None,
     install: InstallOption = None,
     show: ShowOption = None,
 ) -> None:

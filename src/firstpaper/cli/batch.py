@@ -1,6 +1,7 @@
 """One command for many case files: each by itself, a line each, a count at the end, the worst exit status."""
 
 from collections.abc import Callable, Sequence
+from contextvars import copy_context
 from pathlib import Path
 
 from firstpaper.cli.result import Exit, Result
@@ -14,11 +15,12 @@ _WORST = (Exit.COULD_NOT_RUN, Exit.STOPS, Exit.OPEN, Exit.FINE)
 def for_each(paths: Sequence[Path], work: Callable[[Path], Result]) -> Result:
     """The result of `work` for one case file as it is; for many, a line each, and what went wrong with any.
 
-    A case that fails is left as it was, and the others are done all the same.
+    A case that fails is left as it was, and the others are done all the same. What is said inside of one is
+    said in its language, and the count of all in that of the command.
     """
     if len(paths) == 1:
         return work(paths[0])
-    return together([(path, tried(work, path)) for path in dict.fromkeys(paths)])
+    return together([(path, copy_context().run(tried, work, path)) for path in dict.fromkeys(paths)])
 
 
 def tried(work: Callable[[Path], Result], path: Path) -> Result:

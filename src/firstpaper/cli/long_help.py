@@ -9,12 +9,18 @@ from typer.core import TyperCommand, TyperGroup
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
 
 NO_PAUSE = "--no-pause"
+LANGUAGE = "--language"
 AS_JSON = "--json"
 
 
 def in_front(arguments: list[str]) -> list[str]:
-    """The arguments with the option that holds for every command first, wherever it was typed."""
-    return sorted(arguments, key=lambda one: one != NO_PAUSE)
+    """The arguments with the options that hold for every command first, wherever they were typed."""
+    first: list[str] = []
+    rest: list[str] = []
+    for before, word in zip(["", *arguments], arguments, strict=False):
+        everywhere = word in (NO_PAUSE, LANGUAGE) or before == LANGUAGE or word.startswith(f"{LANGUAGE}=")
+        (first if everywhere else rest).append(word)
+    return [*first, *rest]
 
 
 class _Read:

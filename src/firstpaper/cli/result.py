@@ -20,7 +20,7 @@ import typer
 from firstpaper.cli.clock import clock_words, today
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
 from firstpaper.errors import ProgramFault, UserError
-from firstpaper.locale import _
+from firstpaper.locale import ENGLISH, _, language, unmarked
 
 ENVELOPE = 1
 PACKAGE = Path(__file__).parents[1]
@@ -116,6 +116,8 @@ def envelope(command: str, result: Result) -> str:
         "data": result.data,
         "errors": [{"code": error.code, "message": error.message} for error in result.errors],
     }
+    if language() != ENGLISH:
+        document = json.loads(unmarked(json.dumps(document, ensure_ascii=False, default=str)))
     return json.dumps(document, indent=1, default=str) + "\n"
 
 

@@ -42,7 +42,8 @@ def explained(error: Any) -> UserError:
     if command:
         return UsageError(what=_what(error, kind), name=command)
     if kind == "UsageError":
-        return ProgramUsageError(what=f"{_('There is no such command.')} {_close_command(error)}".strip())
+        none = _("There is no such command.")
+        return ProgramUsageError(what=f"{none} {_close_command(error)}".strip())
     return ProgramUsageError(what=_what(error, kind))
 
 
@@ -60,7 +61,8 @@ def _what(error: Any, kind: str) -> str:
     if kind == "NoSuchOption":
         close = ", ".join(error.possibilities or ())
         words = _("This command has no such option.")
-        return f"{words} {_('Close to it: {names}.').format(names=close)}" if close else words
+        near = _("Close to it: {names}.").format(names=close)
+        return f"{words} {near}" if close else words
     if kind == "MissingParameter":
         return _("Something is missing: {name}.").format(name=_name(error))
     if kind == "BadOptionUsage":

@@ -19,7 +19,7 @@ from typing import Any
 
 from firstpaper.counting import short_date
 from firstpaper.data_files import Place, built, read_file
-from firstpaper.locale import _
+from firstpaper.locale import _, beside, english
 
 MONTHS = (
     "January",
@@ -85,8 +85,8 @@ class Item:
 
     @property
     def words(self) -> str:
-        """The label in the reader's language, with the number of its row."""
-        return _(self.label).format(number=self.row)
+        """The label as it is printed, with the number of its row, and what it means beside."""
+        return beside(self.label, number=self.row)
 
     def holds(self, text: str) -> bool:
         """Whether the text fits into the space the sheet gives it."""
@@ -236,7 +236,7 @@ def load_edition(path: Path) -> Edition:
 
 def as_printed(day: date) -> str:
     """An edition's date as the sheet shows it, in English whatever the reader's language."""
-    return f"{MONTHS[day.month - 1]} {day.day}, {day.year}"
+    return english(f"{MONTHS[day.month - 1]} {day.day}, {day.year}")
 
 
 def _lines(line: str, width: int) -> int:

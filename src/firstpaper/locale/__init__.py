@@ -8,6 +8,7 @@ kept for another.
 """
 
 import os
+import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
@@ -18,18 +19,29 @@ from firstpaper.locale.catalogs import ENGLISH, catalog, offered
 
 __all__ = [
     "ENGLISH",
+    "RUN_ENDS",
+    "RUN_STARTS",
     "_",
     "_c",
     "_n",
+    "beside",
     "by_paragraph",
+    "english",
     "language",
+    "noted",
     "offered",
     "paragraphs",
+    "printed_and_meaning",
     "speak",
     "speaking",
     "tag",
+    "unmarked",
+    "with_meaning",
 ]
 
+RUN_STARTS, RUN_ENDS = "\u2068", "\u2069"
+_BESIDE = re.compile(rf"{RUN_STARTS}([^{RUN_ENDS}]*){RUN_ENDS}(?: \((.*)\))?")
+_NO_MARKS = {ord(RUN_STARTS): None, ord(RUN_ENDS): None}
 _SPOKEN: ContextVar[str] = ContextVar("language")
 
 
@@ -76,6 +88,36 @@ def _c(context: str, words: str) -> str:
 def noted(words: str) -> str:
     """Words kept as they stand in the code, for a table that `_` looks up where one of them is shown."""
     return words
+
+
+def english(words: str) -> str:
+    """Words that are English in every language, marked where another one is spoken.
+
+    The marks are those that Unicode has for a run of text by itself. Sheets turn them into the language of
+    the run; wherever else words are shown, they fall away as letters that do not print.
+    """
+    return words if language() == ENGLISH or not words else f"{RUN_STARTS}{words}{RUN_ENDS}"
+
+
+def beside(words: str, **filled: object) -> str:
+    """Words that are printed in English on a form, with what they mean in the reader's language beside."""
+    return with_meaning(words.format(**filled), _(words).format(**filled))
+
+
+def with_meaning(printed: str, meaning: str) -> str:
+    """English words with their meaning in brackets, where that says more."""
+    return english(printed) if meaning in ("", printed) else f"{english(printed)} ({meaning})"
+
+
+def printed_and_meaning(words: str) -> tuple[str, str]:
+    """What `with_meaning` put together: the English words, and their meaning or nothing."""
+    found = _BESIDE.fullmatch(words)
+    return (found[1], found[2] or "") if found else (words, "")
+
+
+def unmarked(words: str) -> str:
+    """The words without the marks around what is English in them."""
+    return words.translate(_NO_MARKS)
 
 
 def by_paragraph(words: str) -> str:

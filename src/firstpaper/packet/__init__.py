@@ -17,7 +17,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from firstpaper.forms.filing import Stage
-from firstpaper.locale import _
+from firstpaper.locale import _, language, speaking
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
@@ -77,21 +77,27 @@ def build(
     stages: Collection[Stage] = tuple(Stage),
     own: Mapping[str, str] | None = None,
     filled: "Mapping[tuple[str, str], Filling] | None" = None,
+    hand_off_language: str = "",
 ) -> Packet:
     """Work out the packet of a case for a filing on the day `on`.
 
     `amends` is the case of the earlier petition that this one replaces; then a sheet shows what changes.
     `stages` are those whose sheets are wanted. `own` holds the text of sheets that a clinic brings, by the
     name of the file. `filled` says what went into copies of the court's own forms, by form and use; their
-    worksheets shrink to check sheets. Raises OwnSheetRefused.
+    worksheets shrink to check sheets. `hand_off_language` is that of whoever is given the hand-off sheet;
+    without it, the one spoken. Raises OwnSheetRefused.
     """
     from firstpaper.packet.brief import brief  # noqa: PLC0415  (a read-along needs none of it)
-    from firstpaper.packet.contents import sheets  # noqa: PLC0415
+    from firstpaper.packet.contents import Helped, sheets  # noqa: PLC0415
     from firstpaper.packet.own_sheets import own_sheet  # noqa: PLC0415
 
     worked_out = replace(brief(case, on, amends), on_blanks=filled or {})
     more = [own_sheet(name, text, worked_out) for name, text in (own or {}).items()]
-    return Packet(worked_out, tuple(sheets(worked_out, stages, more)))
+    helped = None
+    if hand_off_language not in ("", language()):
+        with speaking(hand_off_language):
+            helped = Helped(replace(brief(case, on, amends), on_blanks=filled or {}), hand_off_language)
+    return Packet(worked_out, tuple(sheets(worked_out, stages, more, helped)))
 
 
 def unprintable(case: "Case") -> tuple[str, ...]:

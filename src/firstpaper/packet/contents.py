@@ -5,11 +5,12 @@ one at a time. Within a stage the sheets stand in the order in which they are wo
 """
 
 from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from firstpaper.facts import Case
 from firstpaper.forms.filing import Stage
 from firstpaper.law.measures.record import is_filed
+from firstpaper.locale import speaking
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import (
     after,
@@ -36,10 +37,29 @@ from firstpaper.packet.views.sheet import Sheet
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Sheets of one kind, and the stage at which they are wanted."""
+    """Sheets of one kind, the stage at which they are wanted, and whether a helper reads them."""
 
     stage: Stage
     sheets: Callable[[Brief], Iterable[Sheet]]
+    helper: bool = False
+
+    def made(self, brief: Brief, helped: "Helped | None") -> Iterator[Sheet]:
+        """The sheets; those that a helper reads in the helper's language, under a title of the filer's."""
+        if helped is None or not self.helper:
+            yield from self.sheets(brief)
+            return
+        with speaking(helped.language):
+            theirs = tuple(self.sheets(helped.brief))
+        for ours, other in zip(self.sheets(brief), theirs, strict=True):
+            yield replace(other, title=ours.title, purpose=ours.purpose, group=ours.group, short=ours.short)
+
+
+@dataclass(frozen=True, slots=True)
+class Helped:
+    """What a helper who reads another language is given: the brief, worked out in that language."""
+
+    brief: Brief
+    language: str
 
 
 PARTS = (
@@ -56,13 +76,13 @@ PARTS = (
     Part(Stage.FIRST, attachment.sheets),
     Part(Stage.FIRST, joint.worksheets),
     Part(Stage.FIRST, worksheet.private_sheets),
-    Part(Stage.FIRST, handoff.before_the_filing),
+    Part(Stage.FIRST, handoff.before_the_filing, helper=True),
     Part(Stage.LATER, dates_ahead.sheets),
     Part(Stage.LATER, dates_at_a_glance.since_the_filing),
     Part(Stage.LATER, service.sheets),
     Part(Stage.LATER, disclosure.sheets),
     Part(Stage.LATER, road.sheets),
-    Part(Stage.LATER, handoff.since_the_filing),
+    Part(Stage.LATER, handoff.since_the_filing, helper=True),
 )
 
 
@@ -72,21 +92,25 @@ def stage_of(case: Case) -> Stage:
 
 
 def sheets(
-    brief: Brief, stages: Collection[Stage] = tuple(Stage), own: Sequence[Sheet] = ()
+    brief: Brief,
+    stages: Collection[Stage] = tuple(Stage),
+    own: Sequence[Sheet] = (),
+    helped: Helped | None = None,
 ) -> Iterator[Sheet]:
     """The sheets of these stages in order. A page to start from comes first in each, and names the others.
 
-    `own` are sheets that a clinic brings; they come last in the first of the stages.
+    `own` are sheets that a clinic brings; they come last in the first of the stages. `helped` is there where
+    the hand-off sheet is for somebody who reads another language.
     """
     if Stage.FIRST in stages:
-        others = (*_of(Stage.FIRST, brief), *own)
+        others = (*_of(Stage.FIRST, brief, helped), *own)
         yield cover.sheet(brief, others, with_later=Stage.LATER in stages)
         yield from others
     if Stage.LATER in stages:
-        others = (*_of(Stage.LATER, brief), *(() if Stage.FIRST in stages else own))
+        others = (*_of(Stage.LATER, brief, helped), *(() if Stage.FIRST in stages else own))
         yield after.sheet(brief, others)
         yield from others
 
 
-def _of(stage: Stage, brief: Brief) -> tuple[Sheet, ...]:
-    return tuple(sheet for part in PARTS if part.stage is stage for sheet in part.sheets(brief))
+def _of(stage: Stage, brief: Brief, helped: Helped | None) -> tuple[Sheet, ...]:
+    return tuple(sheet for part in PARTS if part.stage is stage for sheet in part.made(brief, helped))

@@ -8,7 +8,6 @@ from firstpaper.packet.pictures.drawing import drawings_of
 from firstpaper.packet.pictures.shapes import FONT_SIZE, Drawing
 from firstpaper.packet.pictures.share_bars import drawn_shares
 from firstpaper.packet.pictures.shares import Shares
-from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
 
 
@@ -19,12 +18,13 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
     sources = [
         SheetSource(
             sheet.title,
-            render(sheet.template, sheet.values),
+            sheet.markup,
             sheet.style,
             sheet.running,
             pictures(sheet),
             sheet.follows,
             sheet.style != "attachment",
+            sheet.language,
         )
         for sheet in sheets
     ]

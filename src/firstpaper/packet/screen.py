@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from html import escape
 
-from firstpaper.locale import _, tag
+from firstpaper.locale import _, language, speaking, tag
 from firstpaper.packet.drawing import pictures
 from firstpaper.packet.pictures.shapes import Drawing
 from firstpaper.packet.pictures.svg import svg
@@ -23,15 +23,15 @@ PAPER_PAGE = re.compile(r' <small>[^<]*<page sheet="[^"]*"/>[^<]*</small>')
 
 def screen(title: str, sheets: Iterable[Sheet]) -> str:
     """All sheets on one page, with a list of them at the top."""
-    shown = [
-        {
-            "id": f"sheet-{number}",
-            "title": sheet.title,
-            "html": for_screen(render(sheet.template, sheet.values), pictures(sheet)),
-        }
-        for number, sheet in enumerate(sheets, start=1)
-    ]
+    shown = [_shown(number, sheet) for number, sheet in enumerate(sheets, start=1)]
     return render("screen.html", {"title": title, "language": tag(), "sheets": shown})
+
+
+def _shown(number: int, sheet: Sheet) -> dict[str, str]:
+    other = "" if sheet.language == language() else tag(sheet.language)
+    with speaking(sheet.language):
+        html = for_screen(sheet.markup, pictures(sheet))
+    return {"id": f"sheet-{number}", "title": sheet.title, "html": html, "language": other}
 
 
 def for_screen(markup: str, pictured: Mapping[str, Sequence[Drawing]]) -> str:
@@ -58,18 +58,24 @@ def _figure(drawings: Sequence[Drawing]) -> str:
 
 def _done(found: re.Match[str]) -> str:
     """A box to tick when an item is copied. What the template put in is escaped already."""
-    return f'<input type="checkbox" aria-label="{escape(_("copied:"))} {found[1]}">'
+    return _labeled('<input type="checkbox" aria-label="{words} {item}">', _("copied:"), item=found[1])
 
 
 def _sign(found: re.Match[str]) -> str:
     tag, attributes = found[1], found[2]
     if tag == "tick" and "marked" in attributes:
-        return f'<span class="tick marked" role="img" aria-label="{escape(_("marked box"))}"></span>'
+        return _labeled('<span class="tick marked" role="img" aria-label="{words}"></span>', _("marked box"))
     if tag == "tick":
-        return f'<input type="checkbox" aria-label="{escape(_("tick when done"))}">'
+        return _labeled('<input type="checkbox" aria-label="{words}">', _("tick when done"))
     short = WIDTH.search(attributes)
     style = f' style="width: {short[1]}%"' if short else ""
-    return f'<span class="line" role="img" aria-label="{escape(_("line to write on"))}"{style}></span>'
+    blank = '<span class="line" role="img" aria-label="{words}"{style}></span>'
+    return _labeled(blank, _("line to write on"), style=style)
+
+
+def _labeled(html: str, words: str, **filled: str) -> str:
+    """Standard HTML with the words that a screen reader says in place of a sign."""
+    return html.format(words=escape(words), **filled)
 
 
 def _lower_headings(markup: str) -> str:

@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING
 from firstpaper.counting import short_date, spell_date
 from firstpaper.errors import UserError
 from firstpaper.law.words import in_a_row
-from firstpaper.locale import _, _c, _n
+from firstpaper.locale import _, _c, _n, english
+from firstpaper.packet.runs import with_runs
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -57,9 +58,10 @@ def environment() -> "Environment":
     filled.filters["day"] = spell_date
     filled.filters["short_day"] = short_date
     filled.filters["in_a_row"] = in_a_row
+    filled.filters["english"] = english
     return filled
 
 
 def render(template: str, values: Mapping[str, object]) -> str:
-    """One sheet in the subset of HTML that `packet.paper` draws."""
-    return environment().get_template(template).render(values)
+    """One sheet in the subset of HTML that `packet.paper` draws, with what is English in it told."""
+    return with_runs(environment().get_template(template).render(values))

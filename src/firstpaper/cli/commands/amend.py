@@ -1,5 +1,6 @@
 """`firstpaper amend`: begin an amended petition from the case file of the petition it replaces."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Annotated
 
@@ -63,7 +64,7 @@ def _amend(earlier: Path, new: Path, seal: bool, passphrases: Passphrases) -> Re
             if same_seal:
                 opened.seal_with(same_seal)
             lock_if_wanted(opened, passphrases, seal)
-            opened.keep(opened.file.with_case(case))
+            opened.keep(replace(opened.file.with_case(case), language=first.file.language))
         first.keep(first.file.with_case(replaced_by(first.case, new.name)))
     lines = [
         _("It is begun in {path}. All your answers are there.").format(path=new),

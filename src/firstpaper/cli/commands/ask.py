@@ -55,10 +55,12 @@ def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphras
 
 
 def _sit_down(terminal: Terminal, path: Path, day: date, begun: Begun, passphrases: Passphrases) -> Result:
+    from firstpaper.cli.language import ask_for_language, keep_chosen
     from firstpaper.cli.talk.interview import Interview
     from firstpaper.intake import next_question
 
     with passphrases.opening(path, begin=True) as opened:
+        opened.file = ask_for_language(terminal, opened.file) if opened.new else keep_chosen(opened.file)
         if opened.new and begun.defaults:
             from firstpaper.cli.files.facts import FactsFile
 

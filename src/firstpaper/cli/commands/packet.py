@@ -12,6 +12,7 @@ from firstpaper.cli.files.packet import LATER_ENDING, Only, Wanted, draft, fill_
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.files.pdf import files_for, refuse_locked_screen
 from firstpaper.cli.hints import next_line, to_type
+from firstpaper.cli.language import is_offered
 from firstpaper.cli.options import (
     HOME,
     CasesArgument,
@@ -26,7 +27,7 @@ from firstpaper.cli.options import (
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
-from firstpaper.locale import _, _n
+from firstpaper.locale import ENGLISH, _, _n
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -115,6 +116,18 @@ AgainOption = Annotated[
 ]
 
 
+HandOffLanguageOption = Annotated[
+    str,
+    typer.Option(
+        "--hand-off-language",
+        metavar="LANGUAGE",
+        help=_("The language of the sheet for a lawyer or helper, such as en. Without it: English."),
+        callback=is_offered,
+        show_default=False,
+    ),
+]
+
+
 class OwnSheetUnreadable(UserError):
     """The sheet {path} could not be opened: {reason}.
 
@@ -178,6 +191,7 @@ def packet(
     flat: FlatOption = False,
     only: OnlyOption = None,
     split: SplitOption = None,
+    hand_off_language: HandOffLanguageOption = ENGLISH,
     require_complete: RequireCompleteOption = False,
     on: OnOption = None,
     passphrase_from: PassphraseOption = None,
@@ -213,6 +227,7 @@ def packet(
                 done,
                 only,
                 split,
+                hand_off_language,
                 require_complete=require_complete,
             )
         after = [

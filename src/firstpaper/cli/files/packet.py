@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from firstpaper.cli.files.pdf import Files
 from firstpaper.cli.result import Result, exit_for, state_of
 from firstpaper.errors import UserError
-from firstpaper.locale import _, _n
+from firstpaper.locale import ENGLISH, _, _n
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -65,6 +65,7 @@ def draft(
     done: "Sequence[FilledFile]" = (),
     only: Only | None = None,
     split: Path | None = None,
+    hand_off_language: str = ENGLISH,
     *,
     require_complete: bool = False,
 ) -> Result:
@@ -81,7 +82,9 @@ def draft(
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
     filled = {(one.form, one.use): one.what for one in done}
-    drafted = build(case, day, amends, stages=stages, own=own, filled=filled)
+    drafted = build(
+        case, day, amends, stages=stages, own=own, filled=filled, hand_off_language=hand_off_language
+    )
     if only:
         drafted = drafted.only(Pile(only))
         if not drafted.sheets:

@@ -1,6 +1,7 @@
 """The packets of many case files, on every core: one that fails stops no other, and no work is done twice."""
 
 from collections.abc import Callable, Iterable, Sequence
+from contextvars import copy_context
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -9,6 +10,7 @@ from firstpaper.casefile import load
 from firstpaper.cli.batch import together, tried
 from firstpaper.cli.files.output import beside, is_pdf
 from firstpaper.cli.files.pdf import Files
+from firstpaper.cli.language import speak_for
 from firstpaper.cli.processes import over_all
 from firstpaper.cli.result import Exit, Result
 from firstpaper.intake import standing
@@ -31,12 +33,12 @@ class Drafting:
 
     def __call__(self, path: Path) -> Result:
         """Draft the packet of one case beside its case file."""
-        return tried(self._drafted, path)
+        return copy_context().run(tried, self._drafted, path)
 
     def _drafted(self, path: Path) -> Result:
         from firstpaper.cli.files.packet import LATER_ENDING, Wanted, draft, wanted_now
 
-        case = load(path, self.passphrases).case
+        case = speak_for(load(path, self.passphrases)).case
         if ended(standing(case), self.day):
             return Result(data={"kept": False, "ended": True}, line=_("ended, so nothing is drafted"))
         wanted = wanted_now(case)

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from firstpaper.cli.language import speak_for
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
@@ -136,6 +137,7 @@ class Passphrases:
         from firstpaper.casefile import OpenCase
 
         with OpenCase(path, begin=begin, passphrases=self.tries(path)) as opened:
+            opened.file = speak_for(opened.file)
             if opened.alone and not self._told_of_locks:
                 self._terminal.say(no_locks_words())
                 self._told_of_locks = True

@@ -59,11 +59,8 @@ def name_of(case: Case, row: Row) -> str:
 def taken_out(case: Case, row: Row) -> str:
     """That a thing or debt is off the list, and that others have another number now."""
     gone = _("Taken out: {name}.").format(name=line_about(case, row))
-    return (
-        f"{gone} {_('Those after it have moved up by one.')}"
-        if row.number < len(case.fact(row.group))
-        else gone
-    )
+    moved = _("Those after it have moved up by one.")
+    return f"{gone} {moved}" if row.number < len(case.fact(row.group)) else gone
 
 
 def still_open(case: Case, part: Part) -> str:

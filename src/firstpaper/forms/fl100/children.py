@@ -187,7 +187,8 @@ def _declaration(case: Case, on: date) -> Answer:
         if any(child.declaration is Declaration.SIGNED_WITH_COPY for child in signed):
             attach = _("Put a copy behind the petition.")
             return mark(concept, f"{because} {attach}", "Fam. Code 7573", continues=copy_of_declaration())
-        return mark(concept, f"{because} {_('Mark it even if you cannot find the copy.')}", "Fam. Code 7573")
+        without = _("Mark it even if you cannot find the copy.")
+        return mark(concept, f"{because} {without}", "Fam. Code 7573")
     unanswered = [child for child in listed if child.declaration is None and _may_have_one(case, child)]
     if unanswered:
         return still_open(case, concept, f"{unanswered[0].key}.declaration")

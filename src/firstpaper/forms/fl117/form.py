@@ -42,7 +42,8 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
     )
     yield from papers(case, on)
     theirs = _("Only the person who gets the papers writes here.")
-    yield sign("receiver.date", f"{theirs} {_('Service counts from this day.')}", "Code Civ. Proc. 415.30(c)")
+    counts = _("Service counts from this day.")
+    yield sign("receiver.date", f"{theirs} {counts}", "Code Civ. Proc. 415.30(c)")
     yield blank("receiver.name", theirs, LAW)
     yield sign("receiver.signature", theirs, LAW)
 

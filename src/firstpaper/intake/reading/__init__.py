@@ -95,8 +95,9 @@ def read_answer(asked: Asked, text: str, today: date, *, written: bool = False) 
 
 def _with_examples(asked: Asked, message: str) -> str:
     """What was wrong, with an answer that the question itself shows."""
-    examples = "; ".join(asked.examples)
-    return f"{message} {_('For example: {examples}').format(examples=examples)}" if examples else message
+    if not asked.examples:
+        return message
+    return " ".join([message, _("For example: {examples}").format(examples="; ".join(asked.examples))])
 
 
 def _checked(key: str, value: Any) -> Any:

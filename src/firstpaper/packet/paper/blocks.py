@@ -122,7 +122,7 @@ class Text:
             for each in line.placed:
                 what = each.what
                 if isinstance(what, Piece):
-                    words.append(Words(left + each.x, baseline, what.text, what.face, size, what.grey))
+                    words.append(Words(left + each.x, baseline, what.text, what.face, size, *what[2:]))
                     continue
                 if isinstance(what, PageNumber):
                     number = str(pen.first_pages.get(what.sheet, ELSEWHERE))

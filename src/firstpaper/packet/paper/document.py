@@ -7,6 +7,7 @@ from hashlib import sha256
 
 from reportlab.pdfbase.pdfdoc import XMP
 
+from firstpaper.locale import language, speaking, tag
 from firstpaper.packet.paper import markup
 from firstpaper.packet.paper.blocks import Stack, Text
 from firstpaper.packet.paper.flow import Flow
@@ -40,6 +41,7 @@ class SheetSource:
         follows: Whether it may start below the sheet before it, where that has the same style: it does where
             all of it fits there, or a third of a page is free.
         may_close: Whether it may be set with less room between its lines where that saves a page.
+        language: The language of its words, by the name of its catalog; the one spoken where none is given.
     """
 
     title: str
@@ -49,6 +51,7 @@ class SheetSource:
     figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
     follows: bool = False
     may_close: bool = False
+    language: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +141,11 @@ def _placed(
 def _set(
     sheet: SheetSource, look: Look, closer: Look, after: Stack | None, root: Element
 ) -> tuple[bool, Sequence[Stack]]:
-    stack = _stack(sheet, closer, Element("Sect", root))
+    element = Element("Sect", root)
+    if sheet.language not in ("", language()):
+        element.lang = tag(sheet.language)
+    with speaking(sheet.language or language()):
+        stack = _stack(sheet, closer, element)
     if after is not None and (below := _below(after, stack, look.height)):
         return True, below
     return False, list(_paginate(stack, look.height))
@@ -198,12 +205,13 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
             page.draw(pen, look.left, PAGE_HEIGHT - look.top)
             if look.style != "attachment" and number > 1:
                 draw_continued(pen, look, _heads(sheet.pages, number - 1))
-            if look.style == "attachment":
-                running = sheet.source.running or sheet.source.title
-                number_lines(pen, look)
-                draw_attachment_foot(pen, look, running, number, len(sheet.pages))
-            else:
-                draw_worksheet_foot(pen, look, sheet.running[number - 1], page_of_packet, total)
+            with speaking(sheet.source.language or language()):
+                if look.style == "attachment":
+                    running = sheet.source.running or sheet.source.title
+                    number_lines(pen, look)
+                    draw_attachment_foot(pen, look, running, number, len(sheet.pages))
+                else:
+                    draw_worksheet_foot(pen, look, sheet.running[number - 1], page_of_packet, total)
             pen.turn_page()
 
 

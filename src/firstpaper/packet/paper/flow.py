@@ -39,10 +39,12 @@ class _Tone:
     bold: bool = False
     italic: bool = False
     small: bool = False
+    lang: str = ""
 
-    def inside(self, tag: str) -> "_Tone":
+    def inside(self, tag: str, lang: str) -> "_Tone":
         return replace(
             self,
+            lang=lang or self.lang,
             bold=self.bold or tag == "strong",
             italic=self.italic or tag == "em",
             small=self.small or tag == "small",
@@ -145,7 +147,7 @@ class Flow:
         for kid in kids:
             if isinstance(kid, str):
                 for typeface, text in runs(clean(kid), self.look.style, bold=tone.bold, italic=tone.italic):
-                    yield Piece(text, typeface, grey)
+                    yield Piece(text, typeface, grey, tone.lang)
             elif kid.tag == "br":
                 yield LineBreak()
             elif kid.tag == "tick":
@@ -162,7 +164,7 @@ class Flow:
                 share = int(kid.attributes.get("width", "0")) / 100
                 yield Blank(share, Element.drawing(up, _("blank line to write on")))
             else:
-                yield from self._inline(kid.kids, up, tone.inside(kid.tag))
+                yield from self._inline(kid.kids, up, tone.inside(kid.tag, kid.attributes.get("lang", "")))
 
     def _list(self, node: Node, column: _Column) -> Stack:
         numbered = node.tag == "ol"

@@ -13,11 +13,16 @@ LEAST_BLANK = 90.0  # points; the shortest line to write on
 
 
 class Piece(NamedTuple):
-    """Text in one typeface and shade."""
+    """Text in one typeface and shade; `lang` is its language where that is not the sheet's."""
 
     text: str
     face: Face
     grey: float = 0
+    lang: str = ""
+
+    def alike(self, other: "Piece") -> bool:
+        """Whether the two can be drawn at once."""
+        return self.face is other.face and self[2:] == other[2:]
 
 
 class Tick(NamedTuple):
@@ -109,7 +114,7 @@ def _words(items: Iterable[Inline], size: float, width: float) -> Iterator[_Word
                     yield word
                     word = _Word([], 0)
                 if text:
-                    word.add(Piece(text, item.face, item.grey), item.face.width(text) * size)
+                    word.add(item._replace(text=text), item.face.width(text) * size)
         elif isinstance(item, Tick):
             word.add(item, TICK_EMS * size)
         elif isinstance(item, PageNumber):
@@ -130,7 +135,7 @@ def _words(items: Iterable[Inline], size: float, width: float) -> Iterator[_Word
 class _Setter:
     """Fills line after line, as many words to a line as go in.
 
-    Neighbours in the same typeface and shade are gathered, with the spaces between them, into one
+    Neighbours in the same typeface, shade and language are gathered, with the spaces between them, into one
     piece, the open one, so that they are drawn at once.
     """
 
@@ -180,7 +185,7 @@ class _Setter:
         return not self.parts and not self._texts
 
     def _add_text(self, piece: Piece, wide: float) -> None:
-        if not self._texts or piece.face is not self._open.face or piece.grey != self._open.grey:
+        if not self._texts or not piece.alike(self._open):
             self._close_piece()
             self._open, self._open_at = piece, self.used
         self._texts.append(piece.text)
@@ -192,7 +197,7 @@ class _Setter:
             step = piece.face.width(char) * self.size
             if self.used + step > self.width and not self.at_start:
                 self.end_line()
-            self._add_text(Piece(char, piece.face, piece.grey), step)
+            self._add_text(piece._replace(text=char), step)
 
     def _add_mark(self, mark: Mark, wide: float) -> None:
         self._close_piece()
@@ -215,6 +220,6 @@ class _Setter:
 
     def _close_piece(self) -> None:
         if self._texts:
-            piece = Piece("".join(self._texts), self._open.face, self._open.grey)
+            piece = self._open._replace(text="".join(self._texts))
             self.parts.append(Placed(self._open_at, self.used - self._open_at, piece))
             self._texts = []

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from html import unescape
 
 ROOT = "sheet"
-INLINE = frozenset({"strong", "em", "small", "br", "tick", "done", "line", "page"})
+INLINE = frozenset({"strong", "em", "small", "span", "br", "tick", "done", "line", "page"})
 VOID = frozenset({"br", "hr", "pagebreak", "tick", "done", "line", "page", "figure"})
 HEADINGS = ("h1", "h2", "h3")
 LISTS = frozenset({"ul", "ol"})
@@ -45,6 +45,9 @@ GRAMMAR: Mapping[str, Allowed] = {
     "strong": _WORDS,
     "em": _WORDS,
     "small": _WORDS,
+    "span": Allowed(
+        INLINE, text=True, attributes={"lang": r"[a-z]{2,3}(-[A-Z]{2})?"}, required=frozenset({"lang"})
+    ),
     "ul": Allowed(frozenset({"li"})),
     "ol": Allowed(frozenset({"li"})),
     "li": Allowed(INLINE | LISTS | {"p"}, text=True),

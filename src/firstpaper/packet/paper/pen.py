@@ -15,7 +15,7 @@ from firstpaper.packet.paper.tags import Element, page_id
 
 
 class Words(NamedTuple):
-    """A piece of text to draw, at its baseline; `grey` is 0 for black."""
+    """A piece of text to draw, at its baseline; `grey` is 0 for black, `lang` a language of its own."""
 
     x: float
     y: float
@@ -23,6 +23,7 @@ class Words(NamedTuple):
     face: Face
     size: float
     grey: float = 0
+    lang: str = ""
 
 
 class _Canvas(Canvas):
@@ -106,10 +107,19 @@ class Pen:
                 grey = piece.grey
                 text.setFillGray(grey)
             text.setTextOrigin(piece.x, piece.y)
-            text.textOut(piece.text)
+            self._spoken(text, piece)
         if grey:
             text.setFillGray(0)
         self.canvas.drawText(text)
+
+    def _spoken(self, text: Any, piece: Words) -> None:
+        """Write one piece, as a span of its own where it is in another language (ISO 32000-1, 14.9.2)."""
+        if not piece.lang:
+            text.textOut(piece.text)
+            return
+        text._code.append(f"/Span <</Lang ({piece.lang})>> BDC")
+        text.textOut(piece.text)
+        text._code.append("EMC")
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
         """Draw a level line."""

@@ -13,13 +13,14 @@ class Element(PDFObject):
     """
 
     __RefOnly__ = 1
-    __slots__ = ("alt", "attributes", "kids", "number", "parent", "role")
+    __slots__ = ("alt", "attributes", "kids", "lang", "number", "parent", "role")
 
     def __init__(self, role: str, parent: "Element | None", attributes: str = "") -> None:
         self.role = role
         self.parent = parent
         self.attributes = attributes
         self.alt = ""
+        self.lang = ""
         self.kids: list[Element | tuple[int, int]] = []
         self.number = 0
         if parent is not None:
@@ -57,6 +58,8 @@ class Element(PDFObject):
             words += f"/Pg {_number(document, page_id(home))} 0 R"
         if self.attributes:
             words += f"/A<<{self.attributes}>>"
+        if self.lang:
+            words += f"/Lang({self.lang})"
         alt = b"/Alt" + bytes(PDFString(self.alt).format(document)) if self.alt else b""
         return words.encode("ascii") + alt + b">>"
 

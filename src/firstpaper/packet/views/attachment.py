@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from firstpaper.facts import known
-from firstpaper.locale import _
+from firstpaper.locale import _, english
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views.sheet import Sheet
@@ -19,7 +19,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             style="attachment",
             pile=Pile.FILE,
             purpose=_("File this page behind {form}. It continues {part}.").format(
-                form=one.form, part=one.continues
+                form=one.form, part=english(one.continues)
             ),
             values={"attachment": one, "case_number": known(brief.case.matter.case_number)},
         )

@@ -7,7 +7,7 @@ from itertools import groupby
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, shared_columns
-from firstpaper.locale import _
+from firstpaper.locale import _, beside
 
 CHILD_ROW = re.compile(r"(?P<row>children\.\d+)\.(?P<column>name|born_on|age)")
 """The line of a child on the petition, which the edition holds as an item for each of its columns."""
@@ -109,15 +109,18 @@ def _grid(answers: tuple[ItemAnswer, ...], edition: Edition) -> Grid:
         place for place, cells in enumerate(zip(*(row.pieces for row in rows), strict=True)) if any(cells)
     ]
     return Grid(
-        columns=tuple(_capital(_(labels[names[place]])) for place in full),
+        columns=tuple(_head(labels[names[place]]) for place in full),
         widths=_shares([names[place] for place in full], placed=any(row.place for row in rows)),
         rows=tuple(GridRow(row.place, tuple(row.pieces[place] for place in full)) for row in rows),
         reasons=tuple(dict.fromkeys(map(_reason, answers))),
     )
 
 
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
+def _head(label: str) -> str:
+    """The head of a column: what it is called on the form, and what that means."""
+    words = beside(label)
+    first = words.find(label)
+    return words[:first] + words[first : first + 1].upper() + words[first + 1 :]
 
 
 def _child_rows(answers: Iterable[ItemAnswer]) -> Iterator[GridRow]:

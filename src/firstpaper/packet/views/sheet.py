@@ -4,9 +4,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
+from firstpaper.locale import ENGLISH, language, speaking
 from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.shares import Shares
 from firstpaper.packet.piles import Pile
+from firstpaper.packet.templates import render
 
 Style = Literal["worksheet", "attachment", "reading"]
 
@@ -20,7 +22,8 @@ class Sheet:
     "reading" is set closely, with nothing to fill in. Neighbours of one `group` stand on one line of the
     checklist, under that name. `pictures` are what a `<figure>` of the template can name. One that `follows`
     may start on the page where the one before ends. `short` is what it is called where the group is named
-    already; `way` is the way it serves, where that is not the ordinary petition.
+    already; `way` is the way it serves, where that is not the ordinary petition. `language` is the one in
+    which it was made and is filled in; what is filed with the court is English.
     """
 
     template: str
@@ -35,3 +38,14 @@ class Sheet:
     pile: Pile = Pile.READ
     short: str = ""
     way: str = ""
+    language: str = field(default_factory=language)
+
+    def __post_init__(self) -> None:
+        if self.style == "attachment":
+            object.__setattr__(self, "language", ENGLISH)
+
+    @property
+    def markup(self) -> str:
+        """The sheet filled in, in the sheet markup."""
+        with speaking(self.language):
+            return render(self.template, self.values)

@@ -12,7 +12,7 @@ from firstpaper.forms.edition import Edition
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.law.finding import Weight
-from firstpaper.locale import _
+from firstpaper.locale import _, english, printed_and_meaning, with_meaning
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
@@ -315,7 +315,7 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
         place=_places(group),
         labels=tuple(answer.label for answer in (group[:1] if boxes else group)),
         boxes=boxes,
-        lines=tuple(first.value.splitlines()),
+        lines=_to_copy(first),
         because=" ".join(reasons),
         authority="; ".join(dict.fromkeys(filter(None, map(_law, group)))),
         continues=next((answer.continues for answer in group if answer.continues), ""),
@@ -323,9 +323,17 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
     )
 
 
+def _to_copy(answer: ItemAnswer) -> tuple[str, ...]:
+    """The words to copy, which are English; those about the caption are ours."""
+    lines = answer.value.splitlines()
+    return tuple(lines if _is_same_caption(answer) else map(english, lines))
+
+
 def _box(answer: ItemAnswer, first: ItemAnswer) -> str:
     """A further box of an item by the words that are its own."""
-    return answer.label.removeprefix(f"{first.label.partition(': ')[0]}: ")
+    own, shared = printed_and_meaning(answer.label), printed_and_meaning(first.label)
+    heads = (f"{head.partition(': ')[0]}: " for head in shared)
+    return with_meaning(*(words.removeprefix(head) for words, head in zip(own, heads, strict=True)))
 
 
 def _law(answer: ItemAnswer) -> str:
