@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from firstpaper.locale import _
+
 Cells = tuple[tuple[str, ...], ...]
 
 
@@ -67,6 +69,11 @@ class ItemAnswer:
     confirmed: bool = False
     columns: tuple[str, ...] = ()
     cells: Cells = ()
+
+    @property
+    def place(self) -> str:
+        """Where it stands, for a person: its number, or in words a part of the sheet that has none."""
+        return self.item if any(map(str.isdigit, self.item)) else _(self.item)
 
     @property
     def rows(self) -> tuple[dict[str, str], ...]:

@@ -143,7 +143,8 @@ class Edition:
     @property
     def words(self) -> tuple[str, ...]:
         """Everything in the file that a person sees, for translators."""
-        around = (self.title, self.where, self.caution, self.watch.why if self.watch else "")
+        places = (item.item for item in self.items if item.item and not any(map(str.isdigit, item.item)))
+        around = (*places, self.title, self.where, self.caution, self.watch.why if self.watch else "")
         of_items = (
             text for item in self.items for text in (item.part, item.label, item.note, *item.columns.values())
         )

@@ -28,7 +28,7 @@ def open_items(items: Iterable[ItemAnswer], asked_still: Collection[str] = ()) -
 
 def item_numbers(items: Iterable[ItemAnswer]) -> str:
     """The items in a row, as in "3a(1), 3a(2)"; those without a number by their labels."""
-    return ", ".join(dict.fromkeys(one.item or one.label for one in items))
+    return ", ".join(dict.fromkeys(one.place or one.label for one in items))
 
 
 def _mark_if_sure(case: Case, key: str) -> str:

@@ -67,7 +67,7 @@ def _parts(items: tuple[Changed, ...]) -> Iterator[Part]:
 
 
 def _line(one: Changed) -> Line:
-    return Line(one.now.item or "", one.now.label, _said(one.before), _said(one.now))
+    return Line(one.now.place, one.now.label, _said(one.before), _said(one.now))
 
 
 def _said(answer: ItemAnswer) -> str:

@@ -51,7 +51,7 @@ def _alike(items: Sequence[ItemAnswer]) -> Iterator[tuple[str, str]]:
         by_reason.setdefault(item.because, []).append(item)
     for because, alike in by_reason.items():
         one = alike[0]
-        yield item_numbers(alike) if len(alike) > 1 else f"{one.item} {one.label}", because
+        yield item_numbers(alike) if len(alike) > 1 else f"{one.place} {one.label}", because
 
 
 def _open(brief: Brief, one: Asked) -> Open:
