@@ -179,3 +179,11 @@ def test_what_was_told_is_written_as_the_models_would_write_it(path: Path) -> No
     assert case is not None
     models = case.model_dump(mode="json", exclude_unset=True)
     assert json.dumps(case.plain()) == json.dumps(models)
+
+
+@pytest.mark.parametrize(("key", "value"), SAMPLES)
+def test_a_value_of_ours_is_put_where_a_checked_one_would_be(key: str, value: Any) -> None:
+    case = Case().with_fact("petitioner.name", "Dana Okafor")
+    supposed, told = case.supposing(key, value), case.with_fact(key, value)
+    assert supposed == told
+    assert supposed.plain() == told.plain()

@@ -4,7 +4,7 @@ A key is the path of a fact: ``petitioner.name``, or ``child.2.name`` for the se
 question bank, fact files and findings all use the same keys.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from functools import cache
 from typing import Annotated, Any, Self, cast, get_args, get_origin
 
@@ -89,7 +89,17 @@ class Case(Facts):
 
         Raises pydantic.ValidationError where the value does not fit, KeyError for an unknown key.
         """
-        replaced = _replaced(self, key.split("."), value, key)
+        return self._with(key, value, _checked)
+
+    def supposing(self, key: str, value: Any) -> Self:
+        """The same for a value of ours, which fits: no model is built to check it."""
+        return self._with(key, value, _unchecked)
+
+    def _with(self, key: str, value: Any, put: "_Put") -> Self:
+        try:
+            replaced = _replaced(self, key.split("."), value, put)
+        except KeyError:
+            raise KeyError(key) from None
         assert isinstance(replaced, type(self))
         return replaced
 
@@ -100,16 +110,21 @@ def _fields(model: type[BaseModel]) -> frozenset[str]:
     return frozenset(model.model_fields)
 
 
-def _replaced(here: Any, path: list[str], value: Any, key: str) -> Any:
+_Put = Callable[[BaseModel, str, Any], BaseModel]
+"""Puts a value into the facts that it belongs to."""
+
+
+def _replaced(here: Any, path: list[str], value: Any, put: _Put) -> Any:
     part, rest = path[0], path[1:]
     if not isinstance(here, BaseModel) or part not in type(here).model_fields:
-        raise KeyError(key)
+        raise KeyError(part)
     if not rest:
-        return _checked(here, part, value)
+        return put(here, part, value)
     row = row_model(type(here), part)
     told = getattr(here, part)
-    inner = _with_row(told, row, rest, value, key) if row else _replaced(told, rest, value, key)
-    return _checked(here, part, inner) if row else here.model_copy(update={part: inner})
+    if not row:
+        return _unchecked(here, part, _replaced(told, rest, value, put))
+    return put(here, part, _with_row(told, row, rest, value, put))
 
 
 def _checked(here: BaseModel, part: str, value: Any) -> BaseModel:
@@ -118,11 +133,15 @@ def _checked(here: BaseModel, part: str, value: Any) -> BaseModel:
     return type(here).model_validate({**shallow, part: value})
 
 
-def _with_row(rows: tuple[Facts, ...], row: type[Facts], path: list[str], value: Any, key: str) -> Any:
+def _unchecked(here: BaseModel, part: str, value: Any) -> BaseModel:
+    return here.model_copy(update={part: value})
+
+
+def _with_row(rows: tuple[Facts, ...], row: type[Facts], path: list[str], value: Any, put: _Put) -> Any:
     """The rows with one of them replaced, and empty rows before it where they did not exist yet."""
     index, rest = _index(path[0]), path[1:]
     padded = [*rows, *(row() for _ in range(index + 1 - len(rows)))]
-    padded[index] = _replaced(padded[index], rest, value, key) if rest else value
+    padded[index] = _replaced(padded[index], rest, value, put) if rest else value
     return tuple(padded)
 
 

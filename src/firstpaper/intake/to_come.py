@@ -82,7 +82,7 @@ def usual(kind: Kind, *, children: bool) -> Usual:
 def _supposed(answers: Mapping[str, Any]) -> Case:
     case = Case.nothing()
     for key, answer in answers.items():
-        case = case.with_fact(key, answer)
+        case = case.supposing(key, answer)
     return case
 
 
@@ -107,7 +107,7 @@ def _left(case: Case, answers: Mapping[str, Any]) -> int:
     """How many have no answer, where those in `answers` are answered like that once they are reached."""
     supposed = case
     for key in _unanswered(case, answers):
-        supposed = supposed.with_fact(key, answers[key])
+        supposed = supposed.supposing(key, answers[key])
     return sum(case.fact(one.key) is None for one in asked(supposed))
 
 

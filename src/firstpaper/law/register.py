@@ -74,15 +74,18 @@ class Rule:
         return self.since <= on and (self.until is None or on <= self.until)
 
     def apply(self, case: Case, on: date) -> tuple[Finding, ...]:
-        """Its findings on a case for a filing on the day `on`. A crash is a finding, never silence."""
+        """Its findings on a case for a filing on the day `on`."""
+        return tuple(self._stamped(one) for one in self.says(case, on))
+
+    def says(self, case: Case, on: date) -> tuple[Found, ...]:
+        """What it finds, without what it rests on. A crash is a finding, never silence."""
         if not self.in_force(on):
             return ()
         try:
             found = self.check(case, on)
-            many = () if found is None else (found,) if isinstance(found, Found) else tuple(found)
+            return () if found is None else (found,) if isinstance(found, Found) else tuple(found)
         except Exception as error:  # a rule that cannot run must be seen, whatever broke
-            many = (_not_checked(self, error),)
-        return tuple(self._stamped(one) for one in many)
+            return (_not_checked(self, error),)
 
     def _stamped(self, one: Found) -> Finding:
         return Finding(
@@ -182,6 +185,18 @@ def findings(
     chosen = all_rules().values() if ids is None else _called(ids)
     judged = on if closed_too else judged_on(case, on)
     return tuple(sorted(_each(chosen, case, on, judged), key=_heaviest_first))
+
+
+def stops(case: Case, on: date, ids: Sequence[str]) -> Iterator[tuple[str, Found]]:
+    """What these rules find that stops a filing on the day `on`, each with the id of its rule.
+
+    The law it rests on is not looked up: after every answer a person waits for this.
+    """
+    judged = judged_on(case, on)
+    for one in _called(ids):
+        for found in one.says(case, on if one.as_planned else judged):
+            if found.weight is Weight.STOP and found.outcome is not Outcome.NEED_TO_KNOW:
+                yield one.id, found
 
 
 def is_rule(identity: str) -> bool:

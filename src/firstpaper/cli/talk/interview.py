@@ -272,18 +272,17 @@ def _topics(case: Case) -> list[str]:
 def _new_stops(rules: Sequence[str], before: Case, after: Case, on: date) -> list[str]:
     if not rules:
         return []
-    from firstpaper.law.finding import Outcome, Weight
-    from firstpaper.law.register import findings
+    from firstpaper.law.register import stops
 
-    def stopping(case: Case) -> dict[str, str]:
+    def stopping(case: Case) -> dict[tuple[str, str], str]:
         return {
-            f"{one.id}: {one.says}": "\n".join(part for part in (one.says, one.do) if part)
-            for one in findings(standing(case), on, rules)
-            if one.weight is Weight.STOP and one.outcome is not Outcome.NEED_TO_KNOW
+            (rule, one.says): "\n".join(part for part in (one.says, one.do) if part)
+            for rule, one in stops(standing(case), on, rules)
         }
 
-    old = stopping(before)
-    return [words for name, words in stopping(after).items() if name not in old]
+    new = stopping(after)
+    old = stopping(before) if new else {}
+    return [words for name, words in new.items() if name not in old]
 
 
 def _not_safe_words(today: date) -> list[str]:
