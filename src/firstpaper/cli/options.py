@@ -76,6 +76,14 @@ OnOption = Annotated[
         ),
     ),
 ]
+TodayOption = Annotated[
+    str | None,
+    typer.Option("--on", metavar="DATE", help=_("Take this day for today, as 2026-11-30.")),
+]
+TopicOption = Annotated[
+    list[str] | None,
+    typer.Option("--topic", metavar="NAME", help=_("Only this topic, such as court. May be given again.")),
+]
 JsonOption = Annotated[bool, typer.Option("--json", help=_("Give the result as JSON, for other programs."))]
 DefaultsOption = Annotated[
     Path | None,

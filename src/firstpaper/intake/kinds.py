@@ -53,6 +53,20 @@ class AnswerKind(StrEnum):
     CONTRIBUTIONS = "contributions"
 
 
+ONE_A_LINE = frozenset(
+    {
+        AnswerKind.LINES,
+        AnswerKind.PERIODS,
+        AnswerKind.HOMES,
+        AnswerKind.PEOPLE,
+        AnswerKind.ATTEMPTS,
+        AnswerKind.CLOSURES,
+        AnswerKind.CONTRIBUTIONS,
+    }
+)
+"""The kinds whose answers are several, each told on a line of its own."""
+
+
 class Place(NamedTuple):
     """Where a fact lives: the model and the field that check it, and what kind of answer it takes."""
 

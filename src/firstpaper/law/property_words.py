@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import AssetKind, DebtKind
+from firstpaper.facts.choices import AssetKind, CommunityKind, DebtKind
 from firstpaper.law.measures.character import Code
 from firstpaper.locale import _
 
@@ -49,6 +49,16 @@ def code_words(code: Code, *, debt: bool = False) -> str:
 def kind_words(kind: AssetKind | DebtKind) -> str:
     """A kind of thing or debt."""
     return _asset_words()[kind] if isinstance(kind, AssetKind) else _debt_words()[kind]
+
+
+def large_kinds() -> Mapping[CommunityKind, str]:
+    """What is mostly worth a lawyer's look, by its kind in the petition, to stand in a row of things."""
+    return {
+        CommunityKind.HOME: _("a home or land"),
+        CommunityKind.RETIREMENT: _("a pension or retirement plan"),
+        CommunityKind.ACCOUNTS: _("stock or options"),
+        CommunityKind.BUSINESS: _("a business"),
+    }
 
 
 def _asset_words() -> Mapping[AssetKind | None, str]:

@@ -9,7 +9,7 @@ import typer
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import to_type
-from firstpaper.cli.options import HOME, JsonOption, case_to_read, filing_day, pdf_option
+from firstpaper.cli.options import HOME, JsonOption, TopicOption, case_to_read, filing_day, pdf_option
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
@@ -40,10 +40,6 @@ CaseArgument = Annotated[
 ]
 OutputOption = Annotated[
     Path | None, pdf_option(_("Where to put the sheets. Without it: question-sheets.pdf in this folder."))
-]
-TopicOption = Annotated[
-    list[str] | None,
-    typer.Option("--topic", metavar="NAME", help=_("Only this topic, such as court. May be given again.")),
 ]
 ChildrenOption = Annotated[
     int, typer.Option("--children", metavar="NUMBER", help=_("For how many children to leave room."))

@@ -8,7 +8,7 @@ import typer
 
 from firstpaper.cli import tab_key
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
-from firstpaper.cli.options import JsonOption, case_first, filing_day
+from firstpaper.cli.options import JsonOption, TodayOption, case_first, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import UserError
@@ -34,10 +34,6 @@ WordsArgument = Annotated[
 ListOption = Annotated[bool, typer.Option("--list", help=_("Show what is recorded, and change nothing."))]
 UndoOption = Annotated[
     str | None, typer.Option("--undo", metavar="EVENT", help=_("Take an event out of the record."))
-]
-TodayOption = Annotated[
-    str | None,
-    typer.Option("--on", metavar="DATE", help=_("Take this day for today, as 2026-11-30.")),
 ]
 
 

@@ -10,7 +10,7 @@ import typer
 from firstpaper.cli import tab_key
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line, to_type
-from firstpaper.cli.options import JsonOption, case_first, filing_day
+from firstpaper.cli.options import JsonOption, TodayOption, case_first, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import InputEnded, Terminal
 from firstpaper.errors import UserError
@@ -48,10 +48,6 @@ DebtsOption = Annotated[
     typer.Option(
         "--csv-debts", metavar="FILE", help=_("Write what you owe as a table: debts.csv or debts.xlsx.")
     ),
-]
-TodayOption = Annotated[
-    str | None,
-    typer.Option("--on", metavar="DATE", help=_("Take this day for today, as 2026-11-30.")),
 ]
 
 

@@ -11,7 +11,7 @@ import typer
 from firstpaper.cli.files.case import case_at
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases
 from firstpaper.cli.hints import next_line
-from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, filing_day
+from firstpaper.cli.options import HOME, HomeArgument, JsonOption, OnOption, TopicOption, filing_day
 from firstpaper.cli.result import Result, deliver
 from firstpaper.cli.terminal import Terminal
 from firstpaper.locale import _, _n
@@ -19,10 +19,6 @@ from firstpaper.locale import _, _n
 if TYPE_CHECKING:
     from firstpaper.facts import Case
 
-TopicOption = Annotated[
-    list[str] | None,
-    typer.Option("--topic", metavar="NAME", help=_("Only this topic, such as court. May be given again.")),
-]
 YamlOption = Annotated[
     Path | None,
     typer.Option(

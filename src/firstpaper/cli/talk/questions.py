@@ -6,20 +6,10 @@ from typing import Any
 
 from firstpaper.cli.terminal import Terminal
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
+from firstpaper.intake.kinds import ONE_A_LINE
 from firstpaper.intake.reading.choices import is_no, is_yes
 from firstpaper.locale import _
 
-ONE_A_LINE = frozenset(
-    {
-        AnswerKind.LINES,
-        AnswerKind.PERIODS,
-        AnswerKind.HOMES,
-        AnswerKind.PEOPLE,
-        AnswerKind.ATTEMPTS,
-        AnswerKind.CLOSURES,
-        AnswerKind.CONTRIBUTIONS,
-    }
-)
 SEVERAL_LINES = ONE_A_LINE | {AnswerKind.PARAGRAPH, AnswerKind.ADDRESS}
 Read = Callable[[str], Any]
 

@@ -12,6 +12,7 @@ from firstpaper.facts.choices.children import (
 from firstpaper.facts.choices.matter import AWAY, HERE, IN_CALIFORNIA, Kind, Lives, OtherCase, ToldTo, Union
 from firstpaper.facts.choices.people import Danger, SafeHere, Special, Typist, Who
 from firstpaper.facts.choices.record import (
+    BY_ORDER,
     FeeState,
     FinalDisclosure,
     LaterService,
@@ -49,6 +50,7 @@ from firstpaper.facts.choices.uccjea import CustodyCase, OrderedBy
 
 __all__ = [
     "AWAY",
+    "BY_ORDER",
     "HERE",
     "IN_CALIFORNIA",
     "Acquired",

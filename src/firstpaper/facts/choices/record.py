@@ -40,6 +40,17 @@ class ServiceMethod(StrEnum):
     ABROAD = "abroad"
 
 
+BY_ORDER = frozenset(
+    {
+        ServiceMethod.PUBLICATION,
+        ServiceMethod.POSTING,
+        ServiceMethod.COURT_DIRECTED,
+        ServiceMethod.ABROAD,
+    }
+)
+"""Methods whose end a court's order, or a treaty, can set."""
+
+
 class FinalDisclosure(StrEnum):
     """How the final declarations of disclosure stand (Fam. Code 2105)."""
 

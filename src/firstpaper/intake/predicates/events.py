@@ -1,16 +1,10 @@
 """When a detail of an event is asked for. Like the predicates of the questions: no law and no clock."""
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import FeeState, LaterService, ServedBy, ServiceMethod
+from firstpaper.facts.choices import BY_ORDER, FeeState, LaterService, ServedBy, ServiceMethod
 
 MAILED = (ServiceMethod.SUBSTITUTED, ServiceMethod.ACKNOWLEDGMENT, ServiceMethod.OUT_OF_STATE_MAIL)
 IN_PERSON = (ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED)
-BY_ORDER = (
-    ServiceMethod.PUBLICATION,
-    ServiceMethod.POSTING,
-    ServiceMethod.COURT_DIRECTED,
-    ServiceMethod.ABROAD,
-)
 
 
 def asked_for_a_waiver(case: Case) -> bool:

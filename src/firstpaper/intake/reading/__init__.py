@@ -9,7 +9,7 @@ from pydantic import ValidationError
 from firstpaper.facts import DONT_KNOW
 from firstpaper.intake.commands import LITERAL, Command, command_of
 from firstpaper.intake.engine import Asked
-from firstpaper.intake.kinds import AnswerKind, place_of
+from firstpaper.intake.kinds import ONE_A_LINE, AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
 from firstpaper.intake.reading.attempts import read_attempts
@@ -37,17 +37,7 @@ LONGEST_ANSWER = 20_000
 LONGEST_SHORT_ANSWER = 500
 MOST_LINES = 200
 
-_ANY_LENGTH = {
-    AnswerKind.TEXT,
-    AnswerKind.PARAGRAPH,
-    AnswerKind.LINES,
-    AnswerKind.PERIODS,
-    AnswerKind.HOMES,
-    AnswerKind.PEOPLE,
-    AnswerKind.ATTEMPTS,
-    AnswerKind.CLOSURES,
-    AnswerKind.CONTRIBUTIONS,
-}
+_ANY_LENGTH = ONE_A_LINE | {AnswerKind.TEXT, AnswerKind.PARAGRAPH}
 _NOTHING = {
     AnswerKind.TEXT: "",
     AnswerKind.PARAGRAPH: "",

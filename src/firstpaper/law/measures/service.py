@@ -13,23 +13,13 @@ from itertools import combinations
 
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import ServedBy, ServiceMethod, Special
+from firstpaper.facts.choices import BY_ORDER, ServedBy, ServiceMethod, Special
 from firstpaper.facts.record import Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due_elsewhere
 from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part
 from firstpaper.locale import _
-
-BY_ORDER = frozenset(
-    {
-        ServiceMethod.PUBLICATION,
-        ServiceMethod.POSTING,
-        ServiceMethod.COURT_DIRECTED,
-        ServiceMethod.ABROAD,
-    }
-)
-"""Methods whose end a court's order, or a treaty, can set."""
 
 BY_HAND = frozenset({ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED})
 """Methods whose proof carries photographs from 2027 (Code Civ. Proc. 417.10(a)(1))."""

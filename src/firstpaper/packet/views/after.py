@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 
 from firstpaper.facts import known
+from firstpaper.facts.choices import BY_ORDER
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.needed import Goes
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint
 from firstpaper.law.measures.service import (
-    BY_ORDER,
     Serving,
     method,
     proof_needed,

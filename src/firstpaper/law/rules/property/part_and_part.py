@@ -1,12 +1,12 @@
 """A thing that may be part separate and part community."""
 
-from collections.abc import Mapping
 from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityKind, SeparateHow
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.named_things import kinds_named
+from firstpaper.law.property_words import large_kinds
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first, in_a_row
 from firstpaper.locale import _
@@ -59,7 +59,7 @@ def part_and_part(case: Case, on: date) -> Found | None:
 
 
 def _says(mixed: tuple[CommunityKind, ...], both: bool) -> str:
-    things = in_a_row([words for kind, words in _words().items() if kind in mixed])
+    things = in_a_row([words for kind, words in large_kinds().items() if kind in mixed])
     if both:
         return _(
             "You named {things} as separate, and the same kind of thing as owned together. If it is one "
@@ -77,12 +77,3 @@ def _lines(case: Case, keys: tuple[str, ...]) -> tuple[str, ...]:
 
 def _named_as_community(case: Case) -> set[CommunityKind]:
     return {*(known(case.property.community_kinds) or ()), *kinds_named(_lines(case, (ITEMS,)))}
-
-
-def _words() -> Mapping[CommunityKind, str]:
-    return {
-        CommunityKind.HOME: _("a home or land"),
-        CommunityKind.RETIREMENT: _("a pension or retirement plan"),
-        CommunityKind.ACCOUNTS: _("stock or options"),
-        CommunityKind.BUSINESS: _("a business"),
-    }

@@ -1,16 +1,17 @@
 """A home, a pension or a business."""
 
-from collections.abc import Mapping
 from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityKind
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.property_words import large_kinds
 from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 
 KINDS = "property.community_kinds"
+HEAVY = {CommunityKind.HOME, CommunityKind.RETIREMENT, CommunityKind.BUSINESS}
 
 
 @rule(
@@ -39,8 +40,8 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
 
     What to do. List these things. Then ask a lawyer or the self-help center about each of them.
     """
-    told = set(known(case.property.community_kinds) or ())
-    heavy = [words for kind, words in _words().items() if kind in told]
+    told = HEAVY & set(known(case.property.community_kinds) or ())
+    heavy = [words for kind, words in large_kinds().items() if kind in told]
     if not heavy:
         return None
     return Found(
@@ -57,11 +58,3 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
         ),
         facts=(KINDS,),
     )
-
-
-def _words() -> Mapping[CommunityKind, str]:
-    return {
-        CommunityKind.HOME: _("a home or land"),
-        CommunityKind.RETIREMENT: _("a pension or retirement plan"),
-        CommunityKind.BUSINESS: _("a business"),
-    }

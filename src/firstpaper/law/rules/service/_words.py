@@ -4,10 +4,9 @@ from datetime import date
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts.choices import BY_ORDER, ServiceMethod
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.service import (
-    BY_ORDER,
     certainty,
     method,
     proof_needed,
