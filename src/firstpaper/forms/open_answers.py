@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.forms.answer import Action, Answer, ItemAnswer, blank
-from firstpaper.intake.naming import named
+from firstpaper.intake.fact_names import named
 from firstpaper.locale import _
 
 

@@ -34,7 +34,7 @@ from firstpaper.intake.listing import (
     with_told,
     without_row,
 )
-from firstpaper.intake.named import named_not_listed, with_named
+from firstpaper.intake.not_listed import named_not_listed, with_named
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _, _n
 

@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import ServiceMethod
-from firstpaper.intake.naming import named
+from firstpaper.intake.fact_names import named
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.court import COUNTS_FROM
 from firstpaper.law.measures.record import day, joint, joint_allowed, recorded_days

@@ -3,7 +3,7 @@
 from datetime import date
 
 from firstpaper.facts import Case
-from firstpaper.intake.naming import named
+from firstpaper.intake.fact_names import named
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.property_words import thing_words

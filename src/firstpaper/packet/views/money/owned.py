@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from firstpaper.facts import known
 from firstpaper.facts.schedule import Asset, Debt
-from firstpaper.intake.naming import named
+from firstpaper.intake.fact_names import named
 from firstpaper.law.measures.character import Character, Code, Reason
 from firstpaper.law.property_words import code_words
 from firstpaper.locale import _

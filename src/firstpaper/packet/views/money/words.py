@@ -7,7 +7,7 @@ from fractions import Fraction
 from firstpaper.facts import Case
 from firstpaper.facts.choices import DebtPurpose, LivedIn, MoneySource, TitleForm, Who
 from firstpaper.facts.money import in_dollars
-from firstpaper.intake.naming import named
+from firstpaper.intake.fact_names import named
 from firstpaper.law.measures.character import Alternative, Code, Confidence
 from firstpaper.law.measures.character.times import Earned, Time
 from firstpaper.law.property_words import code_words, thing_words

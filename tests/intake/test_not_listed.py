@@ -3,7 +3,7 @@
 from firstpaper.facts import Case
 from firstpaper.intake.kinds import Row
 from firstpaper.intake.listing import with_told
-from firstpaper.intake.named import named_not_listed, with_named
+from firstpaper.intake.not_listed import named_not_listed, with_named
 
 TOLD = (
     Case()

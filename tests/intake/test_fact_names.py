@@ -7,8 +7,8 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.intake import bank
 from firstpaper.intake.events import events
+from firstpaper.intake.fact_names import named
 from firstpaper.intake.loading import listing
-from firstpaper.intake.naming import named
 from firstpaper.intake.question import Question
 
 QUESTIONS = [
