@@ -16,6 +16,9 @@ from firstpaper.locale import _
 Room = Mapping[str, int]
 """How many rows of each group to leave room for, such as ``{"child": 2}``. None for a group not named."""
 
+OF_LATER_ROWS = frozenset({"may_have_the_same_homes"})
+"""Conditions that compare a row with one before it, so that the first never meets them."""
+
 
 class Group(NamedTuple):
     """Questions in a row that are asked of the same people, about one row of facts or about none.
@@ -40,6 +43,8 @@ def groups(topic: Topic, room: Room, usual: Usual | None = None) -> Iterator[Gro
         numbers: Iterable[int | None] = range(1, room.get(each, 0) + 1) if each else (None,)
         for number in numbers:
             for group_questions in same:
+                if number == 1 and group_questions[0].when in OF_LATER_ROWS:
+                    continue
                 yield Group(
                     Row(each, number) if each and number else None,
                     only_if(group_questions[0], usual.kind if usual else None),

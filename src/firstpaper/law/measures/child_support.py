@@ -274,11 +274,12 @@ class _Formula:
         yield _("Both net incomes together: {amount} a month.").format(
             amount=in_dollars(self.incomes.together)
         )
-        yield _("The part of it for children, by its band: {how} = {part}.").format(
-            how=self._band_words(), part=f"{self.fraction:.6f}"
-        )
+        how, part = self._band_words(), _exactly(self.fraction)
+        band = _("The part of it for children, by its band: {how}.")
+        worked_out = _("The part of it for children, by its band: {how} = {part}.")
+        yield (band if how == part else worked_out).format(how=how, part=part)
         yield _("Times {factor}, for {percent}% of the time with the higher earner: {k}.").format(
-            factor=factor, percent=percent, k=f"{self.k:.6f}"
+            factor=factor, percent=percent, k=_exactly(self.k)
         )
         yield _("The higher income less {percent}% of both: {high} - {part} = {rest}.").format(
             percent=percent,
@@ -300,7 +301,12 @@ class _Formula:
             return f"{fixed} + {amount} / {self.band['income_over']:,}"
         if "over_income" in self.band:
             return f"{fixed} + {self.band['over_income']:,} / {amount}"
-        return str(fixed)
+        return _exactly(Decimal(fixed))
+
+
+def _exactly(factor: Decimal) -> str:
+    """A factor to six places, enough to work the sum out again, without zeros that say nothing."""
+    return f"{factor:.6f}".rstrip("0").rstrip(".")
 
 
 def _signed(amount: Decimal) -> str:
