@@ -20,8 +20,6 @@ from firstpaper.law.finding import Finding
 from firstpaper.law.register import Rule, all_rules
 from firstpaper.locale import _
 
-_OTHER_PAGE = re.compile(r"\b(?:([Tt])he page |rule )?([a-z]\w*\.[a-z]\w*)")
-
 
 def question_page(asked: Asked, on: date) -> str:
     """Why a question is asked, and what it feeds: rules by title, form items by number and label."""
@@ -58,8 +56,14 @@ def question_data(asked: Asked, on: date) -> dict[str, object]:
 
 def rule_page(rule: Rule) -> str:
     """A rule explained in plain words, with what it leaves out and the words of the law it rests on."""
-    page = _OTHER_PAGE.sub(_by_title, rule.page)
+    page = _other_page().sub(_by_title, rule.page)
     return "\n\n".join([_(rule.title), page, "\n".join(_about(rule)), *law_words(rule.authority)])
+
+
+def _other_page() -> re.Pattern[str]:
+    """Where a page names another one, with the words before the name in the reader's language."""
+    before = "|".join(map(re.escape, (_("The page"), _("the page"), _("rule"))))
+    return re.compile(rf"\b(?:({before}) )?([a-z]\w*\.[a-z]\w*)")
 
 
 def _by_title(found: re.Match[str]) -> str:
@@ -67,7 +71,11 @@ def _by_title(found: re.Match[str]) -> str:
     other = all_rules().get(found[2])
     if other is None:
         return found[0]
-    words = _("The page “{title}” ({command})") if found[1] == "T" else _("the page “{title}” ({command})")
+    words = (
+        _("The page “{title}” ({command})")
+        if found[1] == _("The page")
+        else _("the page “{title}” ({command})")
+    )
     return words.format(title=_(other.title), command=command("why", other.id))
 
 
@@ -125,7 +133,7 @@ def _about(rule: Rule) -> Iterator[str]:
         yield _("In force since {since} or earlier").format(since=short_date(rule.since))
     yield _("Last checked on {day}").format(day=short_date(rule.checked_on))
     if rule.not_modelled:
-        words = _OTHER_PAGE.sub(_by_title, _(rule.not_modelled))
+        words = _other_page().sub(_by_title, _(rule.not_modelled))
         yield _("What we do not check: {words}").format(words=words)
 
 
