@@ -1,4 +1,7 @@
-"""Puts into the wheel what its data files hold, taken apart, so that no command has to read YAML."""
+"""Puts into the wheel what its data files hold, taken apart, and its message catalogs, compiled.
+
+So no command has to read YAML, or the files of translators. A catalog that has a hole stays out.
+"""
 
 import sys
 from pathlib import Path
@@ -12,7 +15,7 @@ AS_WRITTEN = "intake"
 
 
 class Prebuilt(BuildHookInterface[Any]):
-    """Adds a prebuilt file beside each data file. A checkout that is installed to be worked on gets none."""
+    """Adds the prebuilt files. A checkout that is installed to be worked on gets none."""
 
     PLUGIN_NAME = "custom"
 
@@ -24,8 +27,21 @@ class Prebuilt(BuildHookInterface[Any]):
         sys.path.insert(0, str(source))
         from firstpaper.prebuilt import SUFFIX, prebuild  # noqa: PLC0415
 
-        for number, path in enumerate(sorted(source.rglob("*.yaml"))):
+        for path in sorted(source.rglob("*.yaml")):
             place = path.relative_to(source).with_suffix(SUFFIX)
-            made = self._aside / str(number)
-            made.write_bytes(prebuild(path.read_bytes(), AS_WRITTEN in place.parts))
-            build_data["force_include"][str(made)] = str(place)
+            self._add(build_data, place, prebuild(path.read_bytes(), AS_WRITTEN in place.parts))
+        self._add_catalogs(build_data)
+
+    def _add_catalogs(self, build_data: dict[str, Any]) -> None:
+        from firstpaper.locale.catalogs import COMPILED, catalog_parts, offered  # noqa: PLC0415
+        from firstpaper.locale.po import compiled, messages  # noqa: PLC0415
+
+        for language in offered():
+            if parts := catalog_parts(language):
+                place = Path("firstpaper/locale", language, COMPILED)
+                self._add(build_data, place, compiled(messages(parts)))
+
+    def _add(self, build_data: dict[str, Any], place: Path, content: bytes) -> None:
+        made = self._aside / str(len(build_data["force_include"]))
+        made.write_bytes(content)
+        build_data["force_include"][str(made)] = str(place)

@@ -13,13 +13,13 @@ from firstpaper.locale.po import compiled, is_whole, messages
 
 ENGLISH = "en"
 FOLDER = Path(__file__).parent
-_COMPILED = "firstpaper.mo"
+COMPILED = "firstpaper.mo"
 
 
 @cache
 def catalog(language: str) -> NullTranslations:
     """The messages of a language. Without a catalog the English words in the code are spoken."""
-    whole = FOLDER / language / _COMPILED
+    whole = FOLDER / language / COMPILED
     if language.isalpha() and whole.is_file():
         return GNUTranslations(BytesIO(whole.read_bytes()))
     parts = catalog_parts(language)
@@ -38,7 +38,7 @@ def offered() -> tuple[str, ...]:
 
 
 def _is_whole(folder: Path) -> bool:
-    if (folder / _COMPILED).is_file():
+    if (folder / COMPILED).is_file():
         return True
     parts = catalog_parts(folder.name)
-    return bool(parts) and is_whole(messages(parts))
+    return bool(parts) and is_whole(parts)

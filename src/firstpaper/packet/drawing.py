@@ -20,7 +20,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
             sheet.title,
             sheet.markup,
             sheet.style,
-            sheet.running,
+            sheet.foot,
             pictures(sheet),
             sheet.follows,
             sheet.style != "attachment",

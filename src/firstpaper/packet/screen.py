@@ -30,7 +30,8 @@ def screen(title: str, sheets: Iterable[Sheet]) -> str:
 def _shown(number: int, sheet: Sheet) -> dict[str, str]:
     other = "" if sheet.language == language() else tag(sheet.language)
     with speaking(sheet.language):
-        html = for_screen(sheet.markup, pictures(sheet))
+        worth = f"<p><small>{escape(sheet.worth)}</small></p>" if sheet.worth else ""
+        html = for_screen(sheet.markup, pictures(sheet)) + worth
     return {"id": f"sheet-{number}", "title": sheet.title, "html": html, "language": other}
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
-from firstpaper.locale import ENGLISH, language, speaking
+from firstpaper.locale import ENGLISH, _, language, speaking
 from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.shares import Shares
 from firstpaper.packet.piles import Pile
@@ -43,6 +43,22 @@ class Sheet:
     def __post_init__(self) -> None:
         if self.style == "attachment":
             object.__setattr__(self, "language", ENGLISH)
+
+    @property
+    def foot(self) -> str:
+        """What stands at the foot of its pages; in another language than English also what it is worth."""
+        running = f"{self.running}. " if self.running and self.worth else self.running
+        return running + self.worth
+
+    @property
+    def worth(self) -> str:
+        """That a translated sheet is an aid to reading; nothing on one in English."""
+        if self.language == ENGLISH:
+            return ""
+        with speaking(self.language):
+            return _(
+                "An aid to reading: the form in English counts. Translated by this project, not certified."
+            )
 
     @property
     def markup(self) -> str:
