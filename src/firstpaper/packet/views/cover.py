@@ -43,7 +43,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "advice": tuple(
                 one.title for one in headed(one for one in brief.advice if one not in brief.safety)
             ),
-            "before": before.TITLE,
+            "before": _(before.TITLE),
             "first_forms": tuple(_blanks(brief, [form for form in to_get if not form.later])),
             "with_later": with_later,
             "edition_days": {one.form: as_printed(one.edition_on) for one in to_get if one.edition_on},
