@@ -258,5 +258,5 @@ def test_the_orders_in_the_summons_are_told_as_the_law_has_them() -> None:
 
 
 FIRST = ("in writing and given first", "agrees in writing first")
-WRITTEN = ("written yes", "agrees in writing or")
+WRITTEN = ("written yes", "only if your spouse agrees in writing")
 NONE = ("does not help: ask the judge first", "no exception for written consent")
