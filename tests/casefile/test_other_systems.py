@@ -2,6 +2,8 @@
 
 import errno
 import os
+import socket
+from hashlib import sha256
 from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
@@ -10,8 +12,12 @@ import pytest
 
 from firstpaper.casefile import CaseFile, Lock, OpenCase, bring_back, load, lock
 from firstpaper.casefile.belongings import belongings, finish_removing, remove_all
+from firstpaper.casefile.beside import held_against_its_copies
 from firstpaper.casefile.copies import Copies
+from firstpaper.casefile.document import mark_of
+from firstpaper.casefile.erasing import wiping_what_is_replaced
 from firstpaper.casefile.errors import (
+    CaseFileDamaged,
     CaseFileInUse,
     CaseFileUnreadable,
     DiskFull,
@@ -21,6 +27,9 @@ from firstpaper.casefile.errors import (
 from firstpaper.casefile.folder import Folder, StrangeFile
 from firstpaper.casefile.reading import read_case_file
 from firstpaper.casefile.saving import rests, save
+from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.casefile.upgrades import _moved
+from firstpaper.errors import UserError
 from firstpaper.facts import Case
 
 ANA, BEA = (CaseFile(Case().with_fact("petitioner.name", name)) for name in ("Ana", "Bea"))
@@ -241,3 +250,101 @@ def test_an_empty_file_is_no_case_file(path: Path) -> None:
     save(path, b"")
     with pytest.raises(NotACaseFile):
         read_case_file(path)
+
+
+def test_a_note_of_a_removal_that_cannot_be_read_goes_and_takes_nothing_along(path: Path) -> None:
+    ANA.save(path)
+    path.with_name(f"{path.name}.erasing").write_bytes(b"home.case")
+    assert finish_removing(path)
+    assert [one.name for one in path.parent.iterdir()] == ["home.case"]
+
+
+def test_a_system_that_does_not_tell_when_a_process_began_is_not_asked_again(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def refused(_file: Path, **_more: Any) -> str:
+        raise FileNotFoundError
+
+    monkeypatch.setattr("firstpaper.casefile.lock.Path.read_text", refused)
+    assert lock._start_of(1) == ""
+
+
+def test_a_name_that_leads_round_in_a_circle_is_no_case_file(path: Path) -> None:
+    path.symlink_to(path.name)
+    with pytest.raises(UserError):
+        read_case_file(path)
+
+
+@pytest.mark.parametrize(
+    "document",
+    [
+        '{"firstpaper": {"schema": 1}, "facts": {"petitioner": {"other_names": ['
+        + ",".join(['"x"'] * 2001)
+        + "]}}}",
+        '{"firstpaper": {"schema": 1}, "facts": ' + '{"x": ' * 14 + "1" + "}" * 15,
+    ],
+    ids=["longer", "deeper"],
+)
+def test_a_document_longer_or_deeper_than_any_of_ours_is_not_taken_apart(path: Path, document: str) -> None:
+    path.write_text(document, "utf-8")
+    with pytest.raises(CaseFileDamaged, match="not built like a case file"):
+        load(path)
+
+
+def test_a_document_that_is_none_says_nothing_of_itself() -> None:
+    assert mark_of(b"[]") is None
+    assert mark_of(b"{") is None
+
+
+def test_what_was_replaced_keeps_its_bytes_where_they_still_have_a_name(path: Path) -> None:
+    ANA.save(path)
+    other = path.with_name("mine")
+    before = path.read_bytes()
+    with wiping_what_is_replaced(path):
+        os.link(path, other)
+        BEA.save(path)
+    assert other.read_bytes() == before
+    with wiping_what_is_replaced(path.with_name("gone")):
+        pass
+    assert load(path) == BEA
+
+
+def test_a_socket_is_no_case_file(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(path.parent)  # the name of a socket may not be long
+    with socket.socket(socket.AF_UNIX) as opened:
+        opened.bind(path.name)
+        with pytest.raises(NotACaseFile):
+            read_case_file(path)
+
+
+def test_a_file_damaged_from_its_first_byte_is_erased_with_its_copies(path: Path) -> None:
+    with OpenCase(path, begin=True) as opened:
+        opened.keep(ANA)
+        opened.keep(BEA)
+    path.write_bytes(bytes(300))
+    assert path in belongings(path)
+
+
+def test_a_name_of_before_that_nobody_told_moves_nothing() -> None:
+    facts = {"petitioner": {"name": "Ana"}, "court": "Fresno"}
+    assert not _moved(facts, ["petitioner", "telephone"], ["petitioner", "phone"])
+    assert not _moved(facts, ["court", "seat"], ["court", "branch"])
+    assert facts == {"petitioner": {"name": "Ana"}, "court": "Fresno"}
+
+
+def test_a_copy_that_was_changed_tells_nothing_of_a_locked_file(path: Path) -> None:
+    seal = Seal.new("marble otter seven violins", Cost(memory_kib=8 * 1024, passes=1, lanes=1))
+    with OpenCase(path, begin=True) as opened:
+        opened.keep(ANA)
+        opened.seal_with(seal)
+        opened.keep(BEA)
+        mine = opened.file
+        assert held_against_its_copies(path, ANA, seal) is None  # it says nothing of itself
+        (copy, *_others) = Copies(path).newest_first()
+        changed = bytearray(copy.read_bytes())
+        changed[-40] ^= 1
+        copy.write_bytes(changed[:-32] + sha256(changed[:-32]).digest())
+        assert held_against_its_copies(path, mine, seal) is None
+        for one in Copies(path).newest_first():
+            one.unlink()
+        assert held_against_its_copies(path, mine, seal) is None
