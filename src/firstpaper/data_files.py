@@ -29,7 +29,8 @@ def read_file(path: Path, *, file: str = "", as_written: bool = False) -> dict[s
     no day. `file` names the file in messages, where its own name is not enough.
     """
     content = path.read_bytes()
-    if (shape := prebuilt(path, content, as_written)) is not None:
+    shape: dict[str, Any] | None = prebuilt(path, content, as_written)
+    if shape is not None:
         return shape
     return read_text(file or path.name, content.decode(), as_written=as_written)
 

@@ -103,7 +103,7 @@ class Listing(Matter):
 
     def _words(self) -> dict[str, str]:
         words = super()._words() | {Command.REVIEW: _("review: read what you told about this one")}
-        last = {name: words.pop(name) for name in (Command.HELP, Command.LEAVE)}
+        last: dict[str, str] = {name: words.pop(name) for name in (Command.HELP, Command.LEAVE)}
         return {**words, "done": _("done: enough about this one; go back to the list"), **last}
 
 
