@@ -14,8 +14,8 @@ PATH = re.compile(r"`([\w./-]+(?:/|\.py|\.yaml|\.md))`")
 
 
 def named(page: Path) -> list[str]:
-    """The files and folders of a page; NN stands for a number."""
-    return [place for place in PATH.findall(page.read_text("utf-8")) if "NN-" not in place]
+    """The files and folders of a page, without those that stand for any."""
+    return [place for place in PATH.findall(page.read_text("utf-8")) if not re.search("NN-|NAME", place)]
 
 
 @pytest.mark.parametrize("place", dict.fromkeys(named(PAGE)))
