@@ -19,7 +19,7 @@ HINT = re.compile(
 )
 """A command with its options, its files and keys, and at the end of a line also a word, as an event."""
 
-NEEDS_A_PERSON = {"action_needed", "answer_needed", "not_told", "passphrase_needed"}
+NEEDS_A_PERSON = {"action_needed", "answer_needed", "not_confirmed", "not_told", "passphrase_needed"}
 """What a command says that asks, where nobody is there to be asked."""
 
 INTERRUPTED = 130
