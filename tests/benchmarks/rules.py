@@ -24,6 +24,7 @@ def main(runs: int) -> None:
 
 
 def _milliseconds(case: Case) -> float:
+    case = case.model_copy()  # a case not seen before, of which nothing is remembered
     start = process_time()
     findings(case, ON)
     return (process_time() - start) * 1000

@@ -11,6 +11,7 @@ from icalendar import Calendar
 
 from firstpaper.casefile import CaseFile
 from firstpaper.casefile.sealing import Cost, Seal
+from firstpaper.casefile.upgrades import SCHEMA
 from firstpaper.cli import processes
 from firstpaper.cli.files import shelf as shelves
 from firstpaper.cli.files.shelf import Stage, shelf
@@ -273,7 +274,7 @@ def test_names_of_files_and_people_cannot_reach_the_terminal(run: Run, plain: Ca
 def test_files_that_cannot_be_read_are_listed_with_what_to_do(run: Run, plain: Case, tmp_path: Path) -> None:
     whole = put(tmp_path, "whole.case", plain).read_text("utf-8")
     (tmp_path / "broken.case").write_text(whole[:400], "utf-8")
-    (tmp_path / "newer.case").write_text(whole.replace('"schema": 1', '"schema": 99'), "utf-8")
+    (tmp_path / "newer.case").write_text(whole.replace(f'"schema": {SCHEMA}', '"schema": 99'), "utf-8")
     (tmp_path / "empty.case").touch()
     quick = Cost(memory_kib=8 * 1024, passes=1, lanes=1)
     sealed = Seal.new("otter lamp seven", quick).close(whole.encode())
@@ -329,14 +330,14 @@ def test_a_fault_in_one_case_does_not_hide_the_others(
 ) -> None:
     put(tmp_path, "1.case", plain)
     put(tmp_path, "2.case", told(plain, petitioner__name="Somebody Else"))
-    whole = shelves.findings
+    whole = shelves.stops
 
     def broken(case: Case, on: date) -> Any:
         if case.petitioner.name == "Somebody Else":
             raise ValueError(case.petitioner.name)
         return whole(case, on)
 
-    monkeypatch.setattr(shelves, "findings", broken)
+    monkeypatch.setattr(shelves, "stops", broken)
     (case,), (fault,) = shelf(tmp_path, ON)
     assert (case.file, fault.file) == ("1.case", "2.case")
     assert "ValueError" in fault.error.message

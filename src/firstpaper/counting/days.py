@@ -65,11 +65,9 @@ def leaving_out(start: date, end: date, spans: Iterable[tuple[date, date]]) -> C
     later spans come into it.
     """
     out = {first + number * ONE_DAY for first, last in spans for number in range((last - first).days + 1)}
-    length, reached = (end - start).days, start
-    while length:
-        reached += ONE_DAY
-        length -= reached not in out
-    more = (reached - end).days
+    more, reached = -1, end
+    while more != (more := sum(start < day <= reached for day in out)):
+        reached = end + more * ONE_DAY
     later = _n("{date}: {count} day is left out", "{date}: {count} days are left out", more)
     return Counted(reached, (later.format(date=short_date(reached), count=more),) if more else ())
 

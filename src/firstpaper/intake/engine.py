@@ -138,7 +138,7 @@ class _Walk:
                     if not self._spared(question, key):
                         yield Asked(question, key, topic, number, self.case)
                 elif self.case.fact(key) is not None:
-                    self.case = self.case.with_fact(key, None)
+                    self.case = self.case.supposing(key, None)
 
     def _spared(self, question: Question, key: str) -> bool:
         """Whether nobody is asked, because other answers are enough; an answer that was told is kept.
@@ -172,7 +172,7 @@ class _Walk:
         rows = self.case.fact(group)
         count = _ROWS_TOLD[group](self.case) if group in _ROWS_TOLD else len(rows)
         if len(rows) > count:
-            self.case = self.case.with_fact(group, rows[:count])
+            self.case = self.case.supposing(group, rows[:count])
         return count
 
 
@@ -274,7 +274,7 @@ def standing_and_open(case: Case) -> tuple[Case, tuple[str, ...]]:
     kept = walk.case
     for key in bank().unasked:
         if kept.fact(key) is not None:
-            kept = kept.with_fact(key, None)
+            kept = kept.supposing(key, None)
     return kept, still_open
 
 

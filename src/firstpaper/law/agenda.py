@@ -16,6 +16,7 @@ from firstpaper.law.deadline import Deadline, DeadlineKind, Event, Meaning
 from firstpaper.law.deadline_register import all_deadlines, deadlines
 from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures import fees, service
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.law.measures.record import begins_on, filed_on, happened, joint, took_part
 from firstpaper.locale import _
 
@@ -86,6 +87,7 @@ class Agenda:
         return tuple(one for one in self.entries if not one.open)
 
 
+@once_a_case
 def agenda(case: Case, on: date) -> Agenda:
     """The dates of a case as they stand on the day `on`."""
     filed, begins = filed_on(case, on), begins_on(case, on)

@@ -20,4 +20,7 @@ class Certainty(StrEnum):
 
 def weakest(certainties: Iterable[Certainty]) -> Certainty:
     """The least sure of several."""
-    return max(certainties, key=list(Certainty).index)
+    return max(certainties, key=_FROM_SUREST.__getitem__)
+
+
+_FROM_SUREST = {each: place for place, each in enumerate(Certainty)}

@@ -13,6 +13,7 @@ from pathlib import Path
 from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty
 from firstpaper.law.deadline import Actor, Chart, Count, Deadline, DeadlineKind, Event, Meaning
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.law.register import is_rule
 
 _ROOT = Path(__file__).parent / "deadlines"
@@ -98,6 +99,7 @@ def all_deadlines() -> dict[str, DeadlineKind]:
     return dict(sorted(_DECLARED.items()))
 
 
+@once_a_case
 def deadlines(case: Case, on: date) -> tuple[Deadline, ...]:
     """The dates still open on the day `on`, in their order.
 

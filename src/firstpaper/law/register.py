@@ -52,7 +52,7 @@ class Rule:
     @property
     def certainty(self) -> Certainty:
         """As sure as the least sure of its sources."""
-        return weakest((self.narrowed, *_certainties(self.sources)))
+        return _as_sure_as(self.narrowed, self.authority)
 
     @property
     def checked_on(self) -> date:
@@ -107,16 +107,17 @@ class Rule:
 
     def _certainty_of(self, one: Found) -> Certainty:
         """A finding may be less sure than its rule, never surer."""
-        return weakest((self.certainty, one.certainty or self.certainty, *_certainties(_sources(one.cite))))
+        return weakest((self.certainty, _as_sure_as(one.certainty or self.certainty, one.cite)))
+
+
+@lru_cache(maxsize=2048)
+def _as_sure_as(narrowed: Certainty, cites: tuple[str, ...]) -> Certainty:
+    return weakest((narrowed, *(one.source.certainty for one in _sources(cites))))
 
 
 @lru_cache(maxsize=2048)
 def _sources(cites: tuple[str, ...]) -> tuple[Cited, ...]:
     return tuple(one for each in cites for one in cited(each))
-
-
-def _certainties(sources: Iterable[Cited]) -> Iterator[Certainty]:
-    return (one.source.certainty for one in sources)
 
 
 def rule(
@@ -187,15 +188,15 @@ def findings(
     return tuple(sorted(_each(chosen, case, on, judged), key=_heaviest_first))
 
 
-def stops(case: Case, on: date, ids: Sequence[str]) -> Iterator[tuple[str, Found]]:
-    """What these rules find that stops a filing on the day `on`, each with the id of its rule.
+def stops(case: Case, on: date, ids: Sequence[str] | None = None) -> Iterator[tuple[str, Found]]:
+    """What the rules find that stops a filing on the day `on`, each with the id of its rule.
 
-    The law it rests on is not looked up: after every answer a person waits for this.
+    The law it rests on is not looked up: this is wanted after every answer, and of every case on a shelf.
     """
     judged = judged_on(case, on)
-    for one in _called(ids):
+    for one in all_rules().values() if ids is None else _called(ids):
         for found in one.says(case, on if one.as_planned else judged):
-            if found.weight is Weight.STOP and found.outcome is not Outcome.NEED_TO_KNOW:
+            if found.weight is Weight.STOP:
                 yield one.id, found
 
 

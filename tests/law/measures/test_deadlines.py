@@ -362,6 +362,6 @@ def test_a_number_that_no_known_law_sets_costs_only_its_own_dates(monkeypatch: p
 
     without = replace(all_deadlines()["disclosure.petitioner"], count=without_a_number)
     monkeypatch.setitem(all_deadlines(), "disclosure.petitioner", without)
-    left = {each.key for each in deadlines(case, on)}
+    left = {each.key for each in deadlines(Case.model_validate(facts), on)}
     assert left == everything - {"disclosure.petitioner"}
     assert left < everything

@@ -19,7 +19,6 @@ from firstpaper.casefile.errors import (
 from firstpaper.cli.files.output import beside, is_pdf
 from firstpaper.cli.processes import over_all
 from firstpaper.cli.talk.lock_offer import risky
-from firstpaper.cli.words.findings import stops
 from firstpaper.errors import ProgramFault, UserError
 from firstpaper.facts import Case, known
 from firstpaper.intake.engine import standing_and_open
@@ -29,7 +28,7 @@ from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures.ending import Ended, ended
 from firstpaper.law.measures.record import case_number, happened, is_filed, took_part
 from firstpaper.law.measures.service import service_complete
-from firstpaper.law.register import findings
+from firstpaper.law.register import stops
 
 ENDING = ".case"
 SET_ASIDE = ".damaged"
@@ -247,7 +246,7 @@ def _with_replaced(cases: Sequence[Shelved]) -> list[Shelved]:
 def _shelved(path: Path, name: str, told: Case, on: date, calendar: Calendar | None) -> Shelved:
     case, still_open = standing_and_open(told)
     filed, over = is_filed(case, on), ended(case, on)
-    count = None if filed or over else len(stops(findings(case, on)))
+    count = None if filed or over else sum(1 for _stop in stops(case, on))
     left = len(still_open)
     stage = _later_stage(case, on) if filed else _early_stage(path, left, count or 0)
     return Shelved(

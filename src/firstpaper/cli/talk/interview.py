@@ -272,12 +272,14 @@ def _topics(case: Case) -> list[str]:
 def _new_stops(rules: Sequence[str], before: Case, after: Case, on: date) -> list[str]:
     if not rules:
         return []
+    from firstpaper.law.finding import Outcome
     from firstpaper.law.register import stops
 
     def stopping(case: Case) -> dict[tuple[str, str], str]:
         return {
             (rule, one.says): "\n".join(part for part in (one.says, one.do) if part)
             for rule, one in stops(standing(case), on, rules)
+            if one.outcome is not Outcome.NEED_TO_KNOW
         }
 
     new = stopping(after)

@@ -13,6 +13,7 @@ from firstpaper.facts.children import Child
 from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.marriage import first_union
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.law.words import child_words
 
 CUSTODY_FORMS = {
@@ -55,6 +56,7 @@ class ListedChild:
         return f"child.{self.number}"
 
 
+@once_a_case
 def listed_children(case: Case, on: date) -> tuple[ListedChild, ...]:
     """The minor children of both on the day `on`, oldest first; a child without a birth date is last."""
     listed = [_listed(number, child, on) for number, child in described(case) if _belongs(child, on)]

@@ -15,6 +15,7 @@ from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union, Who
 from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.matter import Residence
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.once import once_a_case
 
 SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
 
@@ -102,6 +103,7 @@ def residence_key(who: Who, fact: str) -> str:
     return f"residence.{who}.{fact}"
 
 
+@once_a_case
 def spouse_residence(case: Case, who: Who, on: date) -> SpouseResidence:
     """One spouse's residence at the day that counts, for a petition filed on the day `on`."""
     told = residence_of(case, who)

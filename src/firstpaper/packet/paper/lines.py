@@ -114,7 +114,7 @@ def _words(items: Iterable[Inline], size: float, width: float) -> Iterator[_Word
                     yield word
                     word = _Word([], 0)
                 if text:
-                    word.add(item._replace(text=text), item.face.width(text) * size)
+                    word.add(Piece(text, item.face, item.grey, item.lang), item.face.width(text) * size)
         elif isinstance(item, Tick):
             word.add(item, TICK_EMS * size)
         elif isinstance(item, PageNumber):

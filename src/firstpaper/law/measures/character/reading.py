@@ -37,15 +37,18 @@ from firstpaper.law.measures.character.supposing import (
     readings,
 )
 from firstpaper.law.measures.character.times import Time, marriage, possible_times, span_of
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.locale import _
 
 
+@once_a_case
 def asset_characters(case: Case, on: date) -> tuple[Character, ...]:
     """The character of every thing about which anything was told, in the order listed."""
     listed = (number for number, asset in enumerate(case.asset, 1) if asset != Asset())
     return tuple(asset_character(case, number, on) for number in listed)
 
 
+@once_a_case
 def debt_characters(case: Case, on: date) -> tuple[Character, ...]:
     """The character of every debt about which anything was told, in the order listed."""
     listed = (number for number, debt in enumerate(case.debt, 1) if debt != Debt())
