@@ -41,6 +41,57 @@ def test_a_heading_stays_with_whatever_follows(count, block):
         assert ("Section" in drawn.text(number)) == ("Row" in drawn.text(number))
 
 
+@pytest.mark.parametrize("count", range(18, 30))
+def test_a_lead_stays_with_whatever_follows(count):
+    drawn = worksheet(f'<h1>T</h1>{filled(count)}<p class="lead">Lead</p>{"<ul><li>Row</li></ul>"}')
+    for number in range(len(drawn.pages)):
+        assert ("Lead" in drawn.text(number)) == ("Row" in drawn.text(number))
+
+
+def test_a_page_that_begins_in_the_middle_names_its_heading_and_one_with_a_heading_of_its_own_does_not():
+    kept = '<section class="keep"><h2>Own</h2><p>Row</p></section>'
+    assert "First (continued)" in worksheet(f"<h1>T</h1><h2>First</h2>{filled(60)}").text(1)
+    drawn = [worksheet(f"<h1>T</h1><h2>First</h2>{filled(count)}{kept}") for count in range(22, 29)]
+    begun = [rows for each in drawn if len(each.pages) > 1 for rows in [lines(each, 1)] if "Own" in rows[:2]]
+    assert begun
+    assert all(rows[0] == "Own" for rows in begun)
+
+
+def columns(count: int, each: int = 3) -> str:
+    """Blocks that stay whole, in two columns."""
+    blocks = "".join(
+        f'<section class="keep">{"".join(f"<p>block {n} of it</p>" for _ in range(each))}</section>'
+        for n in range(count)
+    )
+    return f'<section class="columns">{blocks}</section>'
+
+
+def test_two_columns_are_about_as_high_and_read_down_the_left_one_first():
+    drawn = worksheet(f"<h1>T</h1>{columns(6)}")
+    words = [word for word in drawn.pages[0].extract_words() if word["text"].isdigit()][:-2]
+    left = [word["text"] for word in words if word["x0"] < 200]
+    right = [word["text"] for word in words if word["x0"] > 200]
+    assert left == sorted("012" * 3)
+    assert right == sorted("345" * 3)
+    assert [word for word in drawn.spoken.split() if word.isdigit()][:18] == sorted("012345" * 3)
+
+
+@pytest.mark.parametrize("count", [1, 2, 9, 40])
+@pytest.mark.parametrize("before", [0, 14, 27])
+def test_columns_lose_nothing_and_split_no_kept_block_whatever_the_page(count, before):
+    drawn = worksheet(f"<h1>T</h1>{filled(before)}{columns(count)}")
+    assert drawn.whole_text.count("of it") == 3 * count
+    for number in range(len(drawn.pages)):
+        text = drawn.text(number)
+        assert all(text.count(f"block {n} of it") in (0, 3) for n in range(count))
+
+
+def test_columns_longer_than_a_page_are_split_rather_than_lost():
+    drawn = worksheet(f"<h1>T</h1>{columns(1, each=90)}")
+    assert drawn.whole_text.count("of it") == 90
+    assert drawn.report.is_compliant
+
+
 @pytest.mark.parametrize("count", range(22, 32))
 def test_no_single_line_of_a_paragraph_stands_alone(count):
     drawn = worksheet(f"<h1>T</h1>{filled(count)}<p>{'words of it ' * 36}</p>")

@@ -217,7 +217,7 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
 
 def _heads(pages: Sequence[Stack], index: int) -> str:
     """The heading under which the page begins; nothing where it begins with one of its own."""
-    first = pages[index].blocks[0] if pages[index].blocks else None
+    first = next(iter(pages[index].flat()), None)
     if isinstance(first, Text) and first.heads:
         return ""
     before = (block for page in reversed(pages[:index]) for block in reversed(page.flat()))
