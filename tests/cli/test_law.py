@@ -53,6 +53,15 @@ def _matters(each: Any) -> bool:
     return any(value.until is None or value.until >= ON for value in each.values)
 
 
+def test_a_word_finds_what_is_about_it_by_name_by_words_and_by_section(run: Run) -> None:
+    for word in ("residence.county_months", "just before filing", "fam. code 2320"):
+        found = run("law", word, "--on", ON.isoformat(), "--json").envelope["data"]["law"]
+        assert "residence.county_months" in [one["name"] for one in found]
+        assert len(found) < 40
+    nothing = run("law", "zzzz", "--json")
+    assert (nothing.exit, nothing.envelope["errors"][0]["code"]) == (2, "no_such_law")
+
+
 def test_the_oldest_check_comes_first() -> None:
     law = checked_law(ON)
     assert all(one.checked_on <= other.checked_on for one, other in pairwise(law))

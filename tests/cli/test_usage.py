@@ -68,6 +68,23 @@ def test_the_tab_key_completes_commands_options_names_and_choices(run: Run, home
     assert offered(run, "shelf", "--stage", "ser") == ["served"]
 
 
+def test_the_tab_key_shows_short_lists_before_a_letter_is_typed(run: Run) -> None:
+    assert "served" in offered(run, "shelf", "--stage", "")
+    assert offered(run, "shelf", "--stage", "ser") == ["served"]
+
+
+def test_help_names_what_to_type_and_no_type_of_python(run: Run) -> None:
+    for name, usage in (
+        ("check", "[OPTIONS] [CASE]..."),
+        ("enter", "[OPTIONS] [CASE]... FACTS"),
+        ("amend", "[OPTIONS] EARLIER NEW"),
+        ("show", "[OPTIONS] [CASE]"),
+    ):
+        shown = run(name, "--help").out
+        assert f"Usage: firstpaper {name} {usage}\n" in shown
+        assert "<" not in shown
+
+
 @pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
 def test_the_lines_for_a_shell_are_shown_or_put_in_place(run: Run, tmp_path: Path, shell: str) -> None:
     assert "_FIRSTPAPER_COMPLETE" in run("--show-completion", shell).out

@@ -4,7 +4,7 @@ from contextlib import suppress
 from typing import Any
 
 import typer
-from typer.core import TyperCommand, TyperGroup
+from typer.core import TyperArgument, TyperCommand, TyperGroup
 
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
 
@@ -37,8 +37,25 @@ class _Read:
         return ""
 
 
+class _Argument(TyperArgument):
+    """An argument shown by the words that we gave it, and not by its type in Python."""
+
+    def _usage_display_name(self) -> str:
+        words = self.metavar or ""
+        return words if self.required or words.startswith("[") else f"[{words}]"
+
+    def display_type_rich(self, ctx: Any) -> None:
+        """Nothing: the words say what it takes."""
+
+
 class Command(_Read, TyperCommand):
     """One command."""
+
+    def __init__(self, *arguments: Any, **named: Any) -> None:
+        super().__init__(*arguments, **named)
+        for one in self.params:
+            if isinstance(one, TyperArgument):
+                one.__class__ = _Argument
 
 
 class Commands(_Read, TyperGroup):

@@ -70,14 +70,14 @@ def topics(incomplete: str) -> list[str]:
     """The names of the topics."""
     from firstpaper.intake import bank
 
-    return _beginning((topic.name for topic in bank().topics), incomplete)
+    return [topic.name for topic in bank().topics if topic.name.startswith(incomplete.lower())]
 
 
 def stages(incomplete: str) -> list[str]:
     """The stages of a case."""
     from firstpaper.cli.files.shelf import Stage
 
-    return _beginning(Stage, incomplete)
+    return [stage for stage in Stage if stage.startswith(incomplete.lower())]
 
 
 def _keys(topic: str) -> Iterator[str]:

@@ -7,8 +7,17 @@ import typer
 
 from firstpaper.cli.options import JsonOption, filing_day
 from firstpaper.cli.result import Exit, Result, deliver
+from firstpaper.errors import UserError
 from firstpaper.locale import _, _n
 
+AboutArgument = Annotated[
+    str | None,
+    typer.Argument(
+        metavar="WORD",
+        help=_("Only what has this word in its name or its words, such as residence or 2320."),
+        show_default=False,
+    ),
+]
 LawDayOption = Annotated[
     str | None,
     typer.Option("--on", metavar="DATE", help=_("The day to look at, as 2026-11-30. Without it: today.")),
@@ -24,15 +33,31 @@ StaleOption = Annotated[
 ]
 
 
-def law(on: LawDayOption = None, stale: StaleOption = None, as_json: JsonOption = False) -> None:
+class NoSuchLaw(UserError):
+    """No number, rule or source of law here has the word {what} in its name or its words.
+
+    Try a shorter word, or one from a finding, such as residence. To see everything, leave the word out.
+    """
+
+    code = "no_such_law"
+
+
+def law(
+    about: AboutArgument = None,
+    on: LawDayOption = None,
+    stale: StaleOption = None,
+    as_json: JsonOption = False,
+) -> None:
     """List the law, the oldest check first."""
-    deliver("law", as_json, lambda _terminal: _law(filing_day(on), stale))
+    deliver("law", as_json, lambda _terminal: _law(about, filing_day(on), stale))
 
 
-def _law(day: date, stale: int | None) -> Result:
+def _law(about: str | None, day: date, stale: int | None) -> Result:
     from firstpaper.cli.words.law_list import checked_law, law_data, law_text, to_check_again
 
-    found = checked_law(day)
+    found = [one for one in checked_law(day) if about is None or one.is_about(about)]
+    if not found:
+        raise NoSuchLaw(what=about)
     shown = found if stale is None else to_check_again(found, stale)
     head = _listed(len(shown), day) if stale is None else _stale(len(shown), stale, day)
     return Result(

@@ -208,7 +208,10 @@ def _left_over(topic: Topic, case: Case, name: str) -> UserError:
 
 
 def _can_tell(topic: Topic, case: Case) -> str:
-    return ", ".join(detail_names(one.key, topic)[0] for one in asked_of(topic, case))
+    return ", ".join(
+        THE_DAY if _is_the_day(one, case) else detail_names(one.key, topic)[0]
+        for one in asked_of(topic, case)
+    )
 
 
 def check_fits(case: Case, topic: Topic) -> None:

@@ -38,6 +38,11 @@ class Checked:
         """Whether the last check is more than so many days old."""
         return self.age_days > days
 
+    def is_about(self, word: str) -> bool:
+        """Whether the word stands in its name, in its words, or in what it rests on. Case does not matter."""
+        words = (self.name, self.what, *self.authority)
+        return any(word.strip().casefold() in each.casefold() for each in words)
+
 
 def checked_law(on: date) -> tuple[Checked, ...]:
     """What is in force on the day or begins later, the oldest check first. Law of the past is left out."""
