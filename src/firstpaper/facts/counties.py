@@ -1,6 +1,7 @@
 """The 58 counties of California, each with one superior court (Cal. Const., art. VI, sec. 4)."""
 
 import re
+import unicodedata
 from typing import Annotated
 
 from pydantic import AfterValidator, BeforeValidator
@@ -69,7 +70,9 @@ COUNTIES = (
 )
 """Their names as a form writes them after "County of"; San Francisco is a city and a county."""
 
-_AROUND = re.compile(r"^(?:the )?(?:city and )?county of | county$|,? (?:ca|calif|california)$")
+_AROUND = re.compile(
+    r"^(?:the |el )?(?:city and |ciudad y )?(?:county of|condado de) | county$|,? (?:ca|calif|california)$"
+)
 _BY_NAME = {name.casefold(): name for name in COUNTIES}
 _IN_SHORT = {"la": "Los Angeles", "sf": "San Francisco", "oc": "Orange", "slo": "San Luis Obispo"}
 """Short names that are asked about and never taken: a spouse's Oregon town may share them."""
@@ -80,12 +83,18 @@ def county_named(text: str) -> str:
 
     Raises ValueError ``unknown_county:`` with the nearest name, if one is near, after the colon.
     """
-    name = " ".join(text.casefold().replace(".", "").split())
+    name = " ".join(_plain(text).replace(".", "").split())
     while (shorter := _AROUND.sub("", name)) != name:
         name = shorter
     if name not in _BY_NAME:
         raise ValueError(f"unknown_county:{_nearest(name)}")
     return _BY_NAME[name]
+
+
+def _plain(text: str) -> str:
+    """Small letters without accents: the names came from Spanish, and are written so by many."""
+    apart = unicodedata.normalize("NFD", text.casefold())
+    return "".join(letter for letter in apart if not unicodedata.combining(letter))
 
 
 def _nearest(name: str) -> str:

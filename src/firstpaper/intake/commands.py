@@ -7,6 +7,7 @@ for word.
 
 from enum import StrEnum
 
+from firstpaper.intake.habits import command_named
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
@@ -56,7 +57,10 @@ _ENGLISH = {
 def command_of(text: str) -> Command | None:
     """The command that this whole line is, or None where it is an answer."""
     word = fold(text)
-    return Command.HELP if set(word) == {"?"} else _words().get(word.rstrip(" .!?"))
+    if set(word) <= set("?¿") and word:
+        return Command.HELP
+    here = command_named(word)
+    return Command(here) if here else _words().get(word.rstrip(" .!?"))
 
 
 def _words() -> dict[str, Command]:

@@ -3,6 +3,7 @@
 from firstpaper.cli.terminal import Terminal
 from firstpaper.counting import spell_date
 from firstpaper.intake import Asked
+from firstpaper.intake.habits import day_comes_first
 from firstpaper.intake.reading.day_order import DATED, DayOrder, order_shown, two_readings, with_month_first
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.locale import _
@@ -23,9 +24,15 @@ class DayHabit:
         if asked.kind not in DATED:
             return text
         self._learn(order_shown(text))
+        if day_comes_first():
+            return with_month_first(text, self._each_time(text))
         if two_readings(text) and self._order is None:
             self._order = self._ask(text)
         return with_month_first(text, self._order)
+
+    def _each_time(self, text: str) -> DayOrder | None:
+        """Where the day comes first, both orders are common in one family: each doubt is asked about."""
+        return self._ask(text) if two_readings(text) else order_shown(text)
 
     def _learn(self, shown: DayOrder | None) -> None:
         """A day above 12 in the second place shows the habit; one in the first place puts it in doubt."""

@@ -13,7 +13,6 @@ from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import SafeHere
-from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 
@@ -53,7 +52,9 @@ def offer_to_lock_draft(terminal: Terminal, case: Case) -> bool:
     )
     typed = terminal.read(_("Lock it with a passphrase? Type no, or just Enter for yes: "))
     terminal.line()
-    return fold(typed).rstrip(" .!") not in ("n", "no", fold(_("no")))
+    from firstpaper.intake.reading.choices import is_no
+
+    return not is_no(typed)
 
 
 def after_printing(case: Case, path: Path, pdf: Path) -> list[str]:

@@ -6,8 +6,7 @@ from typing import TypeVar
 from firstpaper.cli.talk.questions import small_number
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.intake import Command, command_of
-from firstpaper.intake.typed import fold
-from firstpaper.locale import _
+from firstpaper.intake.reading.choices import is_yes
 
 T = TypeVar("T")
 
@@ -23,7 +22,7 @@ def read(terminal: Terminal, prompt: str) -> str:
 
 def yes(terminal: Terminal, prompt: str) -> bool:
     """Whether a question is answered with yes. Raises Left."""
-    return fold(read(terminal, prompt)).rstrip(" .!") in ("y", "yes", "si", "sí", fold(_("yes")))
+    return is_yes(read(terminal, prompt))
 
 
 def show(terminal: Terminal, lines: Sequence[str]) -> None:

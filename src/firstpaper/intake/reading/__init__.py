@@ -9,6 +9,7 @@ from pydantic import ValidationError
 from firstpaper.facts import DONT_KNOW
 from firstpaper.intake.commands import LITERAL, Command, command_of
 from firstpaper.intake.engine import Asked
+from firstpaper.intake.habits import means
 from firstpaper.intake.kinds import ONE_A_LINE, AnswerKind, place_of
 from firstpaper.intake.reading.addresses import read_address
 from firstpaper.intake.reading.amounts import read_amount
@@ -148,7 +149,9 @@ def _text(key: str, text: str) -> str:
 
 def _says_nothing(asked: Asked, text: str) -> bool:
     word = fold(text).rstrip(" .!")
-    return asked.kind in _NOTHING and (word in _NONE or word == fold(asked.none or "").rstrip(" .!"))
+    return asked.kind in _NOTHING and (
+        word in _NONE or word == fold(asked.none or "").rstrip(" .!") or means("nothing", word)
+    )
 
 
 def _nothing_typed(asked: Asked) -> str:

@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 
 from firstpaper.facts.people import Address
+from firstpaper.intake.habits import country
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold, tidy
 from firstpaper.locale import _
@@ -93,6 +94,7 @@ def read_address(text: str) -> Address:
     if not parts:
         raise AnswerRefused(_street_missing())
     last, zip_code = _without_zip(parts[-1])
+    last = country(last)
     if _plain(last) in _countries() and _plain(last) not in _codes():
         return _abroad(parts[:-1], last, zip_code or "")
     return _at_home(parts)
@@ -105,6 +107,7 @@ def is_state(code: str) -> bool:
 
 def state_or_country(text: str) -> tuple[str, str]:
     """The words before a state, with the state's code; or a country as typed; an empty state for neither."""
+    text = country(text)
     before, code = _state_at_end(text)
     if not code and _plain(text) in _countries():
         return "", text

@@ -3,6 +3,7 @@
 import re
 from decimal import Decimal
 
+from firstpaper.intake.habits import plainly, thousands, with_a_point
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
@@ -18,7 +19,7 @@ _AMOUNT = re.compile(r"\$? ?(\d{1,3}(?:,\d{3})+|\d+)(\.\d{1,2})?")
 
 def read_amount(text: str) -> Decimal:
     """The amount typed. Raises AnswerRefused where it is not plain dollars, or dollars and cents."""
-    typed = _BEFORE.sub("", fold(text).rstrip(" .!"), count=1)
+    typed = _BEFORE.sub("", plainly("amount", fold(text).rstrip(" .!")), count=1)
     while shorter := _AFTER.sub("", typed, count=1):
         if shorter == typed:
             break
@@ -27,7 +28,7 @@ def read_amount(text: str) -> Decimal:
         return Decimal(0)
     if _OTHER_TIME.search(typed):
         raise AnswerRefused(_("Please work it out for one month, and type only the dollars, like 2450."))
-    amount = _AMOUNT.fullmatch(typed)
+    amount = _AMOUNT.fullmatch(with_a_point(thousands(typed)))
     if amount is None:
         raise AnswerRefused(_("Please type an amount in dollars, like 2450 or 2,450.75. If none, type 0."))
     dollars = amount[1].replace(",", "")

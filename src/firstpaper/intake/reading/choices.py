@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 
+from firstpaper.intake.habits import means
 from firstpaper.intake.question import Choice
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
@@ -32,13 +33,13 @@ def read_yes_no(text: str) -> bool:
 def is_yes(text: str) -> bool:
     """Whether the whole text is one of the words for yes."""
     word = fold(text).rstrip(" .!")
-    return word in _YES or word == fold(_("yes"))
+    return word in _YES or word == fold(_("yes")) or means("yes", word)
 
 
 def is_no(text: str) -> bool:
     """Whether the whole text is one of the words for no."""
     word = fold(text).rstrip(" .!")
-    return word in _NO or word == fold(_("no"))
+    return word in _NO or word == fold(_("no")) or means("no", word)
 
 
 def read_choice(choices: Sequence[Choice], text: str) -> str:

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from firstpaper.counting.dates import month_name, spell_date
 from firstpaper.facts import Day
 from firstpaper.facts.day import LAST_YEAR
+from firstpaper.intake.habits import plainly
 from firstpaper.intake.reading.ago import days_ago
 from firstpaper.intake.refusals import AnswerRefused, Unreadable
 from firstpaper.intake.typed import fold
@@ -63,12 +64,13 @@ _DOUBT_AFTER = re.compile(r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not s
 _LEAD = re.compile(r"^(?:on|in|since|el|en|desde) (?:the year )?")
 _WEEKDAY = re.compile(rf"({'|'.join(_WEEKDAY_NUMBER)})\b[.,]? +")
 
+_WITH_A_SLASH = re.compile(r"^(\d{1,2})?/?([^\W\d_]{3,})\.?/(\d{4})$")
 _SEP = r" ?[-/. ] ?"
 _WORD = r"([^\W\d_]+)\.?"
 _DAY = r"(\d{1,2})(?:st|nd|rd|th)?"
 _YEAR_FIRST = re.compile(rf"(\d{{4}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,2}})")
 _MONTH_FIRST = re.compile(rf"(\d{{1,2}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,4}})")
-_WORD_FIRST = re.compile(rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of )?('?\d{{1,4}})")
+_WORD_FIRST = re.compile(rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of |de |del )?('?\d{{1,4}})")
 _DAY_FIRST = re.compile(
     rf"(?:the )?{_DAY}[ -]?(?:of |de )?{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?('?\d{{1,4}})"
 )
@@ -83,7 +85,8 @@ def read_day(text: str, today: date, *, not_after_today: bool = False) -> Day:
     """The day, month or year typed. Raises AnswerRefused with what to type instead."""
     if len(text) > LONGEST_DATE:
         raise Unreadable(_unreadable())
-    typed, unsure = _without_doubt(_LEAD.sub("", fold(text).rstrip(" .,;:"), count=1))
+    read = plainly("date", _WITH_A_SLASH.sub(r"\1 \2 \3", fold(text)))
+    typed, unsure = _without_doubt(_LEAD.sub("", read.rstrip(" .,;:"), count=1))
     day = days_ago(typed, today) or _written(typed, _Years(today, not_after_today))
     _check_range(day, today)
     if not_after_today and day.earliest > today:

@@ -4,6 +4,7 @@ import re
 from decimal import Decimal
 
 from firstpaper.facts.count import MOST_COUNTED
+from firstpaper.intake.habits import plainly
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
@@ -36,7 +37,7 @@ _PLAIN_SHARES = {"half": Decimal(50), "all": WHOLE, "none": Decimal(0), "la mita
 
 def read_number(text: str) -> int:
     """The number typed, from 1 to the most that a case can hold. Raises AnswerRefused otherwise."""
-    word = fold(text).rstrip(" .!")
+    word = plainly("number", fold(text).rstrip(" .!"))
     number = int(word) if re.fullmatch(r"\d{1,4}", word) else NUMBER_OF.get(word)
     if number is None:
         raise AnswerRefused(_("Please type a number, like 2."))
@@ -53,7 +54,7 @@ def read_number(text: str) -> int:
 
 def read_quantity(text: str) -> int:
     """How many of something, nothing included. Raises AnswerRefused where it is no plain whole number."""
-    word = _UNIT.sub("", fold(text).rstrip(" .!"))
+    word = _UNIT.sub("", plainly("number", fold(text).rstrip(" .!")))
     if word in _NONE_OF_IT:
         return 0
     if _WHOLE.fullmatch(word):
@@ -65,7 +66,7 @@ def read_quantity(text: str) -> int:
 
 def read_percent(text: str) -> Decimal:
     """A share in percent. Raises AnswerRefused where it is none, or is more than the whole."""
-    word = _PERCENT_SIGN.sub("", fold(text).rstrip(" .!"))
+    word = plainly("share", _PERCENT_SIGN.sub("", fold(text).rstrip(" .!")))
     share = Decimal(word) if _SHARE.fullmatch(word) else _PLAIN_SHARES.get(word)
     if share is None or share > WHOLE:
         raise AnswerRefused(
