@@ -85,7 +85,7 @@ def test_no_has_many_words(typed: str) -> None:
 
 @pytest.mark.parametrize("typed", ["ninguno", "ninguna", "nada", "nadie", "no hay", "no tengo", "none"])
 def test_none_has_many_words(typed: str) -> None:
-    assert read("petitioner.other_names", typed) == ""
+    assert read("petitioner.other_names", typed) == ()
 
 
 FIFTH = Day(2019, 3, 5)
@@ -187,6 +187,6 @@ def test_english_is_read_as_before_where_english_is_spoken() -> None:
     with speaking("en"):
         assert language() == "en"
         assert command_of("pasar") is None
-        assert read("petitioner.other_names", "Nadie Flores") == "Nadie Flores"
+        assert read("petitioner.other_names", "Nadie Flores") == ("Nadie Flores",)
         with pytest.raises(AnswerRefused):
             read("waiver.income", "2.450,75")
