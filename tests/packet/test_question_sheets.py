@@ -153,7 +153,7 @@ def test_the_page_on_how_to_use_them_is_one_page_and_comes_with_any_topic() -> N
 
 
 def test_every_child_begins_a_page_of_its_own() -> None:
-    pages = [printed(3).text(number) for number in range(len(printed(3).pages))]
+    pages = [printed(3).text(number) for number in range(len(printed(3).leaves))]
     starts = [text for text in pages if text.startswith("Child ")]
     with_children = sum(any(one.each for one in topic.questions) for topic in TOPICS)
     assert [text[:7] for text in starts] == ["Child 1", "Child 2", "Child 3"] * with_children
@@ -167,7 +167,7 @@ def test_one_child_is_not_called_the_first() -> None:
 
 
 def test_no_question_is_split_between_two_pages() -> None:
-    pages = [squeezed(printed().text(number)) for number in range(len(printed().pages))]
+    pages = [squeezed(printed().text(number)) for number in range(len(printed().leaves))]
     split = [
         one.key
         for _group, one in asked()
@@ -182,7 +182,7 @@ def of_a_plain_divorce() -> Printed:
 
 
 def test_a_plain_divorce_without_children_takes_twelve_pages() -> None:
-    assert len(of_a_plain_divorce().pages) <= 12
+    assert len(of_a_plain_divorce().leaves) <= 12
     assert of_a_plain_divorce().report.is_compliant
 
 
