@@ -83,8 +83,8 @@ def test_a_check_of_a_plain_household_opens_and_closes_with_the_verdict(run: Run
     assert flat(said).count("Checked for a filing on Monday, November 30, 2026. Nothing here stops") == 2
     assert "firstpaper check home.case --all" in said
     assert said.rstrip().endswith("firstpaper packet home.case")
-    assert "How it is counted:" not in said
-    assert "How it is counted:" in run("check", "home.case", "--steps", "--on", ON).out
+    assert "In detail:" not in said
+    assert "In detail:" in run("check", "home.case", "--steps", "--on", ON).out
 
 
 def test_check_says_what_is_still_open(run: Run, home: Path) -> None:

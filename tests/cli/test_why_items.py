@@ -90,7 +90,7 @@ def test_an_item_shows_how_it_stands_in_a_case(run: Run, home: Path) -> None:
     text = flat(run("why", "2a", "home.case", "--on", ON).out)
     assert "Since what day have you lived in California? 2009" in text
     assert "MARK this box." in text
-    assert "How it is counted: 1. You told us 2009." in text
+    assert "In detail: 1. You told us 2009." in text
     assert "firstpaper change home.case residence.petitioner.lives" in text
 
 

@@ -67,7 +67,7 @@ def _lines(one: Finding, parts: Sequence[Finding], steps: bool) -> Iterator[str]
         if steps:
             yield from (f"      {number}. {step}" for number, step in enumerate(part.steps, 1))
     if one.steps and steps:
-        yield "  " + _("How it is counted:")
+        yield "  " + _("In detail:")  # most count; some list, as the orders of a summons
         yield from (f"    {number}. {step}" for number, step in enumerate(one.steps, 1))
     if not one.certainty.confirmed:
         yield "  " + _("We have not confirmed this in the law itself. Ask the self-help center.")
