@@ -25,9 +25,6 @@ if TYPE_CHECKING:
     from firstpaper.facts import Case
     from firstpaper.intake.differing import Difference
 
-MOST_SHOWN = 20
-"""New answers that are named one by one where all are; what is replaced is always named."""
-
 FilesArgument = Annotated[
     list[Path],
     typer.Argument(
@@ -170,13 +167,16 @@ class Entry:
         if self.wanted.dry_run:
             return self._shown(path)
 
+        from firstpaper.cli.words.entered import entered_data
+        from firstpaper.intake.differing import differences
+
         with self.passphrases.opening(path, begin=self.begins) as opened:
             read, case = self._after(opened.case, new=opened.new)
-            found = _differences(opened.case, case)
+            found = differences(opened.case, case)
             if opened.new and not found:
                 raise NothingTold(path=self.facts.path)
             if not self._may_replace(path, found):
-                return Result(data=_data(case, read, found), text=_("Nothing was saved."))
+                return Result(data=entered_data(case, read, found), text=_("Nothing was saved."))
             lock_if_wanted(opened, self.passphrases, self.wanted.seal)
             if found or opened.new:
                 step = _("entered from {name}").format(name=self.facts.name)
@@ -212,34 +212,40 @@ class Entry:
         """What would change, with nothing saved, and no file begun."""
         from firstpaper.casefile import load
         from firstpaper.cli.words.differences import difference_lines
+        from firstpaper.cli.words.entered import entered_data, would_change
         from firstpaper.facts import Case
+        from firstpaper.intake.differing import differences
 
         there = path.exists()
         before = load(path, self.passphrases.tries(path)).case if there else Case.nothing()
         read, case = self._after(before, new=not there)
-        found = _differences(before, case)
-        head = _would_change(len(found))
+        found = differences(before, case)
+        head = would_change(len(found))
         return Result(
-            data=_data(case, read, found), text="\n".join([head, *difference_lines(found)]), line=head
+            data=entered_data(case, read, found), text="\n".join([head, *difference_lines(found)]), line=head
         )
 
     def _saved(self, opened: "OpenCase", read: "Case", found: "Sequence[Difference]") -> Result:
+        from firstpaper.cli.words.entered import entered_changes, entered_data, entered_head, entered_line
         from firstpaper.cli.words.listed import left_out, left_out_text
 
         case, path = opened.case, opened.path
         parts = (
-            " ".join(_head(case, path)),
-            "\n".join(_changes(found)),
+            " ".join(entered_head(case, path)),
+            "\n".join(entered_changes(found)),
             " ".join(self._more(opened)),
             left_out_text(left_out(read, case), read),
             next_line(case, path, self.day),
         )
         return Result(
-            data=_data(case, read, found), text="\n\n".join(part for part in parts if part), line=_line(found)
+            data=entered_data(case, read, found),
+            text="\n\n".join(part for part in parts if part),
+            line=entered_line(found),
         )
 
     def _more(self, opened: "OpenCase") -> Iterator[str]:
         from firstpaper.cli.talk.lock_offer import risky
+        from firstpaper.cli.words.entered import set_aside_words
         from firstpaper.intake import set_aside
         from firstpaper.intake.listing import listed
 
@@ -250,7 +256,7 @@ class Entry:
         if opened.sealed and self.alone and (stays := offer_to_erase(self.terminal, self._on_disk())):
             yield not_locked(stays)
         if aside := set_aside(case):
-            yield _aside(case, aside)
+            yield set_aside_words(case, aside)
         if things := len(listed(case)):
             yield _n(
                 "{count} fact is listed about what you own, owe and earn.",
@@ -264,78 +270,3 @@ class Entry:
 
 def _left_open() -> str:
     return _("The files of facts are not locked. Remove them when nobody needs them any more.")
-
-
-def _differences(before: "Case", after: "Case") -> "tuple[Difference, ...]":
-    from firstpaper.intake.differing import differences
-
-    return differences(before, after)
-
-
-def _head(case: "Case", path: Path) -> Iterator[str]:
-    from firstpaper.cli.talk.review import answered, still_open
-
-    taken, left = len(answered(case)), len(still_open(case))
-    yield _("The facts are saved in {path}.").format(path=path)
-    yield _n("{count} question is answered.", "{count} questions are answered.", taken).format(count=taken)
-    yield _n("{count} is still open.", "{count} are still open.", left).format(count=left)
-
-
-def _changes(found: "Sequence[Difference]") -> Iterator[str]:
-    """What was replaced, line by line, and what is new: named too, where it is not much."""
-    from firstpaper.cli.words.differences import difference_lines
-
-    new = [one for one in found if one.before is None]
-    shown = [one for one in found if one.before is not None or len(new) <= MOST_SHOWN]
-    if not found:
-        yield _("Nothing changed: the case held all of this already.")
-    if shown:
-        yield _("What changed:")
-        yield from difference_lines(shown)
-    if more := len(found) - len(shown):
-        yield _n("{count} answer is new.", "{count} answers are new.", more).format(count=more)
-
-
-def _aside(case: "Case", keys: Sequence[str]) -> str:
-    """Answers that do not count now: for the kind of case that was told, or until a kind is told."""
-    names = ", ".join(keys)
-    if case.matter.kind is None:
-        return _("These answers count as soon as the kind of case is told: {keys}").format(keys=names)
-    return _("These answers do not fit this kind of case and are set aside: {keys}").format(keys=names)
-
-
-def _line(found: "Sequence[Difference]") -> str:
-    replaced = [one.key for one in found if one.before is not None]
-    new = len(found) - len(replaced)
-    parts = [
-        *([_("changed: {keys}").format(keys=", ".join(replaced))] if replaced else []),
-        *([_n("{count} new answer", "{count} new answers", new).format(count=new)] if new else []),
-    ]
-    return "; ".join(parts) or _("nothing changed")
-
-
-def _would_change(count: int) -> str:
-    if not count:
-        return _("Nothing would change, and nothing was saved.")
-    return _n(
-        "{count} answer would change. Nothing was saved.",
-        "{count} answers would change. Nothing was saved.",
-        count,
-    ).format(count=count)
-
-
-def _data(case: "Case", read: "Case", found: "Sequence[Difference]") -> dict[str, object]:
-    from firstpaper.cli.talk.review import answered, still_open
-    from firstpaper.cli.words.differences import difference_data
-    from firstpaper.cli.words.listed import left_out
-    from firstpaper.intake import set_aside
-    from firstpaper.intake.listing import listed
-
-    return {
-        "changed": [difference_data(one) for one in found],
-        "answered": len(answered(case)),
-        "listed": len(listed(case)),
-        "left_out": [one.key for one in left_out(read, case)],
-        "open_questions": [one.key for one in still_open(case)],
-        "set_aside": list(set_aside(case)),
-    }
