@@ -44,6 +44,7 @@ MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
     "firstpaper why ID": ([*FIRSTPAPER, "why", "residence.state"], b""),
     "firstpaper why ITEM": ([*FIRSTPAPER, "why", "2a"], b""),
     "firstpaper guide": ([*FIRSTPAPER, "guide"], b""),
+    "firstpaper demo: one packet": ([*FIRSTPAPER, "demo", "plain-childless-divorce"], b""),
     "first question": ([*FIRSTPAPER, "ask", "new.case"], b""),
     "next question: open, answer, save, ask the next": ([*FIRSTPAPER, "ask", "home.case"], b"Ana Soto\n"),
     "the same, with a date that is checked": ([*FIRSTPAPER, "ask", "dates.case"], b"6/14/2012\n"),
@@ -70,12 +71,12 @@ def cold(folder: Path, runs: int) -> dict[str, float]:
 
 def _milliseconds(command: Sequence[str], typed: bytes, folder: Path, environment: dict[str, str]) -> float:
     _case_files(folder)
-    before = _processor_seconds()
+    before = processor_seconds()
     subprocess.run(command, input=typed, capture_output=True, cwd=folder, env=environment, check=True)
-    return (_processor_seconds() - before) * 1000
+    return (processor_seconds() - before) * 1000
 
 
-def _processor_seconds() -> float:
+def processor_seconds() -> float:
     """What the processes that have ended so far took of the processor, for themselves and in the system."""
     used = getrusage(RUSAGE_CHILDREN)
     return used.ru_utime + used.ru_stime

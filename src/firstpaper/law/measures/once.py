@@ -21,7 +21,7 @@ def once_a_case(measure: Callable[Concatenate[Case, P], T]) -> Callable[Concaten
     latest: list[Case] = []
 
     @wraps(measure)
-    def remembered(case: Case, *args: P.args, **named: P.kwargs) -> T:
+    def remembered(case: Case, /, *args: P.args, **named: P.kwargs) -> T:
         if not latest or latest[0] is not case:
             latest[:] = [case]
             found.clear()
