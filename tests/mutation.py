@@ -13,6 +13,7 @@ its folder. A change that never comes to an end is noticed. One that nobody noti
 
 import argparse
 import ast
+import gc
 import importlib
 import importlib.machinery
 import importlib.util
@@ -265,9 +266,16 @@ def _survivors(paths: Sequence[Path], part: int, parts: int, tell: Callable[[Mut
 
 
 def _load() -> None:
-    """Load once what every change to a rule is tried with."""
-    importlib.import_module("tests.law.test_rule_cases")
+    """Load once what every change to a rule is tried with, and what a rule reads when it first runs."""
+    from tests.law.rule_cases import CASE_FILES  # noqa: PLC0415
+    from tests.law.test_rule_cases import (  # noqa: PLC0415
+        test_the_rule_says_what_the_case_expects,
+    )
+
+    for each in CASE_FILES:
+        test_the_rule_says_what_the_case_expects(each.cases[0])
     _import_graph()
+    gc.freeze()
 
 
 def main() -> int:
