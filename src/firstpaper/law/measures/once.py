@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from functools import wraps
-from typing import Any, Concatenate, ParamSpec, TypeVar
+from typing import Any, Concatenate, ParamSpec, TypeVar, cast
 
 from firstpaper.facts import Case
 from firstpaper.locale import language
@@ -30,4 +30,4 @@ def once_a_case(measure: Callable[Concatenate[Case, P], T]) -> Callable[Concaten
             found[asked] = measure(case, *args, **named)
         return found[asked]
 
-    return remembered
+    return cast("Callable[Concatenate[Case, P], T]", remembered)
