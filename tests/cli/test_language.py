@@ -1,7 +1,10 @@
 """The language of a command and of a case: chosen, asked for at the very beginning, and kept."""
 
+import os
+import sys
 from pathlib import Path
 
+import pexpect
 import pytest
 
 from firstpaper.casefile import CaseFile
@@ -94,3 +97,20 @@ def test_the_option_may_stand_anywhere() -> None:
         "ask",
         "a.case",
     ]
+
+
+def test_a_case_begun_in_spanish_goes_on_in_spanish(tmp_path: Path) -> None:
+    environment = {name: value for name, value in os.environ.items() if name != "FIRSTPAPER_LANG"}
+    program = "import sys; from firstpaper.cli import main; sys.argv[0] = 'firstpaper'; main()"
+    words = ["-c", program, "ask", "home.case", "--no-pause"]
+    sitting = pexpect.spawn(
+        sys.executable, words, encoding="utf-8", cwd=str(tmp_path), env=environment, timeout=120
+    )
+    sitting.expect("> ")
+    sitting.sendline("2")
+    sitting.expect("Su respuesta: ")
+    sitting.sendline("claro que sí")
+    sitting.expect("Su respuesta: ")
+    sitting.sendline("salir")
+    sitting.expect(pexpect.EOF)
+    assert CaseFile.load(tmp_path / "home.case").language == "es"

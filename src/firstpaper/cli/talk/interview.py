@@ -9,7 +9,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
-from firstpaper.casefile import CaseFile, OpenCase
+from firstpaper.casefile import OpenCase
 from firstpaper.cli.talk.conversation import Conversation
 from firstpaper.cli.talk.lock_offer import offer_to_seal
 from firstpaper.cli.talk.menu import show, yes
@@ -134,7 +134,7 @@ class Interview(Conversation):
         offer_to_seal(self._terminal, self._opened, after)
         self._put_off.discard(one.key)
         passed = tuple(key for key in self._opened.file.passed if key != one.key)
-        self._opened.keep(CaseFile(after, passed))
+        self._opened.keep(replace(self._opened.file.with_case(after), passed=passed))
         self._remember(one.key)
         self._say_back(one, value)
         self._say_what_changed(before, after)
