@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import TypeAdapter, ValidationError
 
+from firstpaper.facts.people import Address
 from firstpaper.facts.text import (
     LONGEST_LINE,
     LONGEST_NAME,
@@ -59,6 +60,18 @@ def test_cleaning(typed: str, kept: str) -> None:
 @pytest.mark.parametrize("mark", ["\u2018", "\u2019", "\u02bc", "\u00b4", "`", "'"])
 def test_a_name_has_one_kind_of_apostrophe(mark: str) -> None:
     assert name.validate_python(f"Sean O{mark}Neil") == "Sean O'Neil"
+
+
+def test_a_paragraph_has_one_kind_of_space_and_of_line_end() -> None:
+    assert paragraph.validate_python("a\xa0b\u3000c\u2028d\u2029e") == "a b c\nd\ne"
+
+
+@pytest.mark.parametrize("nothing", ["", " ", "\u200b"])
+def test_an_address_has_a_street_and_a_city(nothing: str) -> None:
+    with pytest.raises(ValidationError):
+        Address(street=nothing, city="Fresno")
+    with pytest.raises(ValidationError):
+        Address(street="1 A St", city=nothing)
 
 
 def test_a_paragraph_keeps_its_lines() -> None:

@@ -29,10 +29,11 @@ def reasons() -> tuple[str, ...]:
 
 
 def things(case: Case) -> list[str]:
-    """What a person called their things, and whatever else they typed at length: not our words."""
+    """What a person called things and children, and whatever else they typed at length: not our words."""
     keys = (f"{name}.{n}" for name in ("asset", "debt") for n in range(1, len(case.fact(name)) + 1))
     typed = (word for word in WORDS if len(word) > 100)
-    return sorted((*typed, *(thing_words(case, key) for key in keys)), key=len, reverse=True)
+    children = (str(child.name) for child in case.child if child.name)
+    return sorted((*typed, *children, *(thing_words(case, key) for key in keys)), key=len, reverse=True)
 
 
 def without(names: list[str], text: str) -> str:

@@ -2,7 +2,7 @@
 
 from firstpaper.facts.choices import Danger, SafeHere, Special, Typist
 from firstpaper.facts.model import Facts
-from firstpaper.facts.text import AddressLine, Line, Name, Number
+from firstpaper.facts.text import AddressLine, AddressPart, Line, Name, Number
 from firstpaper.facts.told import Told
 
 
@@ -19,8 +19,8 @@ class Safety(Facts):
 class Address(Facts):
     """A mailing address in the United States, or abroad with the country in `state`."""
 
-    street: AddressLine
-    city: AddressLine
+    street: AddressPart
+    city: AddressPart
     state: AddressLine = "CA"
     zip: AddressLine = ""
 

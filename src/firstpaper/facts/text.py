@@ -42,9 +42,11 @@ def clean(value: object) -> object:
 def _printable(text: str) -> str:
     text = _TERMINAL_ESCAPE.sub("", text.replace("\r\n", "\n").replace("\r", "\n"))
     kept = (c for c in text if c in "\n\t" or c in _JOINERS or unicodedata.category(c) not in _NEVER)
-    return "".join(kept).replace("\t", " ")
+    return "".join(_SPACES.get(unicodedata.category(c), c) for c in kept).replace("\t", " ")
 
 
+_SPACES = {"Zs": " ", "Zl": "\n", "Zp": "\n"}
+"""One space for all that look like one, and one end of a line."""
 _NEVER = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
 
 
@@ -144,6 +146,9 @@ Paragraph = Annotated[str, _CLEAN, _no_longer_than(LONGEST_PARAGRAPH), _NO_SOCIA
 
 AddressLine = Annotated[str, _CLEAN, _LINE, _no_longer_than(200), _NO_SOCIAL_SECURITY]
 """One line of an address: long box and ZIP numbers are expected."""
+
+AddressPart = Annotated[AddressLine, _NOT_EMPTY]
+"""A line without which an address is none: the street or box, and the city."""
 
 Number = Annotated[str, _CLEAN, _LINE, _no_longer_than(100), _NO_SOCIAL_SECURITY]
 """A telephone number, a case number or an e-mail address: text in which digits are expected."""
