@@ -218,6 +218,7 @@ class Terminal:
         while self._pauses and self._rows + len(lines) > self._page:
             if cut := _good_cut(lines, self._page - self._rows):
                 yield "\n".join(lines[:cut])
+                self._rows += cut
                 lines = lines[cut:]
             if not any(lines):
                 return
