@@ -5,6 +5,8 @@ python docs/generate.py --check    exit 1 and name the stale pages
 """
 
 import json
+import os
+import subprocess
 import sys
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
@@ -35,6 +37,7 @@ from firstpaper.law.figure import NoValue, all_figures
 from firstpaper.law.finding import Outcome, Weight
 from firstpaper.law.register import Rule, all_rules
 from firstpaper.law.source import Source, all_codes, all_sources
+from firstpaper.locale import ENGLISH, language, offered
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
@@ -430,24 +433,42 @@ def _schema(title: str, shape: type[BaseModel]) -> Lines:
     yield "```"
 
 
-MAN = Path(__file__).parent / "man"
+MAN_WORDS: Mapping[str, tuple[str, str, str, Mapping[Exit, str]]] = {
+    ENGLISH: ("NAME", "DESCRIPTION", "EXIT STATUS", EXIT_MEANS),
+    "es": (
+        "NOMBRE",
+        "DESCRIPCIÓN",
+        "CÓDIGO DE SALIDA",
+        {
+            Exit.FINE: "todo bien",
+            Exit.STOPS: "se ejecutó, y encontró algo que impide presentar",
+            Exit.OPEN: "se ejecutó, y hay preguntas sin contestar (solo con `--require-complete`)",
+            Exit.COULD_NOT_RUN: "no se pudo ejecutar; el mensaje dice qué hacer",
+            Exit.INTERRUPTED: "la persona oprimió Ctrl-C",
+        },
+    ),
+}
+"""The words of a manual page that are not those of the program, by language."""
+MAN = Path(__file__).parent / ("man" if language() == ENGLISH else f"man-{language()}")
+"""Where manual pages lie: those of another language than English in a folder of their own."""
 
 
 def man_page(name: str) -> str:
     """The manual page of one command, from the same help as the page on commands."""
     command = get_command(app).commands[name]  # type: ignore[attr-defined]
     lines = [_roff(line) for line in help_lines(name, command)]
+    named, described, ended, means = MAN_WORDS[language()]
     return "\n".join(
         [
             f'.TH FIRSTPAPER-{name.upper()} 1 "" "firstpaper {__version__}" "Firstpaper"',
-            ".SH NAME",
+            f".SH {named}",
             f"firstpaper-{name} \\- {_roff(command.help or '').rstrip('.')}",
-            ".SH DESCRIPTION",
+            f".SH {described}",
             ".nf",
             *lines,
             ".fi",
-            ".SH EXIT STATUS",
-            *(f".TP\n{code.value}\n{_roff(EXIT_MEANS[code])}" for code in Exit),
+            f".SH {ended}",
+            *(f".TP\n{code.value}\n{_roff(means[code])}" for code in Exit),
             "",
         ]
     )
@@ -477,7 +498,7 @@ PAGES: dict[str, Callable[[], Lines]] = {
 def main() -> int:
     """Write the pages, or say which are stale."""
     stale = []
-    for name, page in PAGES.items():
+    for name, page in PAGES.items() if language() == ENGLISH else ():
         text = GENERATED + "\n\n" + "\n".join(page()) + "\n"
         path = REFERENCE / name
         if "--check" in sys.argv:
@@ -488,13 +509,24 @@ def main() -> int:
     for name in get_command(app).commands:  # type: ignore[attr-defined]
         path, text = MAN / f"firstpaper-{name}.1", man_page(name)
         if "--check" not in sys.argv:
-            MAN.mkdir(exist_ok=True)
+            MAN.mkdir(parents=True, exist_ok=True)
             path.write_text(text, "utf-8")
         elif not path.exists() or path.read_text("utf-8") != text:
-            stale.append(f"../man/{path.name}")
+            stale.append(f"../{MAN.name}/{path.name}")
     for name in stale:
         print(f"docs/reference/{name} is stale: run python docs/generate.py", file=sys.stderr)
-    return 1 if stale else 0
+    return 1 if stale or not all(map(_in_language, _others())) else 0
+
+
+def _others() -> Iterator[str]:
+    """The languages that each have manual pages of their own. What help says is settled when it is loaded."""
+    return (one for one in offered() if one in MAN_WORDS and ENGLISH == language() != one)
+
+
+def _in_language(one: str) -> bool:
+    itself = [sys.executable, *sys.argv]
+    done = subprocess.run(itself, env={**os.environ, "FIRSTPAPER_LANG": one}, check=False)  # noqa: S603
+    return done.returncode == 0
 
 
 if __name__ == "__main__":

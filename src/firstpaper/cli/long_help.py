@@ -1,5 +1,6 @@
 """Help that waits when the screen is full, as every other long text does."""
 
+import re
 from contextlib import suppress
 from typing import Any
 
@@ -7,6 +8,7 @@ import typer
 from typer.core import TyperArgument, TyperCommand, TyperGroup
 
 from firstpaper.cli.terminal import InputEnded, Left, Terminal
+from firstpaper.locale import _, noted
 
 NO_PAUSE = "--no-pause"
 LANGUAGE = "--language"
@@ -23,12 +25,23 @@ def in_front(arguments: list[str]) -> list[str]:
     return [*first, *rest]
 
 
+_HEADS = (noted("Usage:"), noted("Arguments:"), noted("Options:"), noted("Commands:"))
+_ASKS_FOR_HELP = noted("Show this message and exit.")
+"""What the library for command lines says in English only."""
+
+
+def _in_our_words(text: str) -> str:
+    for head in _HEADS:
+        text = re.sub(rf"^{head}", _(head), text, flags=re.MULTILINE)
+    return text.replace(_ASKS_FOR_HELP, _(_ASKS_FOR_HELP))
+
+
 class _Read:
     """Shows help a screen at a time. A subclass of what typer calls a command."""
 
     def get_help(self, ctx: Any) -> str:
         """The help; empty where it was shown already, page by page."""
-        text: str = super().get_help(ctx)  # type: ignore[misc]
+        text = _in_our_words(super().get_help(ctx))  # type: ignore[misc]
         terminal = Terminal()
         if not terminal.pauses_at(text):
             return text
