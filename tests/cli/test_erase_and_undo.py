@@ -226,6 +226,18 @@ def test_the_command_takes_back_what_a_file_of_facts_changed(run: Run, home: Pat
     assert stat.S_IMODE(home.stat().st_mode) == 0o600
 
 
+def test_the_command_names_the_event_it_takes_back(run: Run, home: Path) -> None:
+    run("record", "home.case", "filed", "day=2026-11-30", "number=26FL00123", "--on", ON)
+    run("record", "home.case", "--undo", "filed", "--on", ON)
+    ran = run("undo", "home.case")
+    assert "Taken back: what was taken out of the record (The petition was filed)." in flat(ran.out)
+    assert "- What case number did the court give you?" in flat(ran.out)
+    assert CaseFile.load(home).case.record.case_number == "26FL00123"
+    again = run("undo", "home.case")
+    assert "Taken back: what was recorded (The petition was filed)." in flat(again.out)
+    assert CaseFile.load(home).case.record.case_number is None
+
+
 # --- damage -----------------------------------------------------------------------------------------
 
 

@@ -5,7 +5,8 @@ from itertools import groupby
 from typing import Any, NamedTuple
 
 from firstpaper.facts import Case, DontKnow, known
-from firstpaper.intake.engine import Asked, asking
+from firstpaper.intake.engine import Asked
+from firstpaper.intake.events import asking_anything
 from firstpaper.intake.kinds import in_row, recorded_places, told_places
 from firstpaper.intake.typed import fold
 
@@ -62,7 +63,7 @@ def _is_told(value: Any) -> bool:
 
 
 def _asking(key: str, before: Case, after: Case) -> Asked | None:
-    return asking(key, after if after.fact(key) is not None else before)
+    return asking_anything(key, after if after.fact(key) is not None else before)
 
 
 def told_keys(*cases: Case) -> Iterator[str]:

@@ -13,7 +13,7 @@ from typing import Any
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.record import Closure
 from firstpaper.former_names import Named, called_now
-from firstpaper.intake.engine import Asked, with_value
+from firstpaper.intake.engine import Asked, asking, with_value
 from firstpaper.intake.kinds import AnswerKind, recorded_places
 from firstpaper.intake.loading import Bank
 from firstpaper.intake.predicates import OF_EVENTS
@@ -50,6 +50,12 @@ _IN_BRACKETS = (AnswerKind.CHOICE, AnswerKind.CLOSURES)
 def events() -> Bank:
     """The events that come with the program, in the order they usually happen."""
     return Bank(FOLDER, OF_EVENTS, recorded_places)
+
+
+def asking_anything(key: str, case: Case) -> Asked | None:
+    """The question behind the fact at `key`, told or recorded; None where nothing asks it."""
+    found = events().find(key)
+    return Asked(found[1], key, found[0], None, case) if found else asking(key, case)
 
 
 def event(name: str) -> Topic | None:

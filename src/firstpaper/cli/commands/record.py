@@ -97,7 +97,8 @@ def _take_out(path: Path, name: str, on: date, passphrases: Passphrases) -> Resu
         if not happened_already(topic, before):
             raise NotRecorded(name=topic.name)
         after = without_event(before, topic)
-        opened.keep(opened.file.with_case(after))
+        step = _("taken out of the record ({event})").format(event=_(topic.title))
+        opened.keep(opened.file.with_case(after).after(step))
     data = recorded_data(before, after, topic, on)
     return Result(data=data, text=taken_out_text(before, after, topic, on, path))
 
@@ -119,7 +120,8 @@ def _record(
         except (Left, InputEnded):
             terminal.clear()
             return Result(data=recorded_data(before, before, topic, on), text=_("Nothing was recorded."))
-        opened.keep(opened.file.with_case(after))
+        step = _("recorded ({event})").format(event=_(topic.title))
+        opened.keep(opened.file.with_case(after).after(step))
     data = recorded_data(before, after, topic, on)
     return Result(data=data, text=recorded_text(before, after, topic, on, path))
 

@@ -114,12 +114,11 @@ def _put_pages(case: "Case", path: Path, day: date) -> str:
 def _data(case: "Case", names: list[str], yaml: Path | None, pdf: Path | None) -> dict[str, object]:
     from firstpaper.cli.talk.review import answered, still_open
     from firstpaper.intake import echo
-    from firstpaper.intake.engine import asking
-    from firstpaper.intake.events import recorded
+    from firstpaper.intake.events import asking_anything, recorded
     from firstpaper.intake.listing import listed
 
     told = {one.key: one for one in answered(case)}
-    told |= {key: one for key in (*listed(case), *recorded(case)) if (one := asking(key, case))}
+    told |= {key: one for key in (*listed(case), *recorded(case)) if (one := asking_anything(key, case))}
     return {
         "answers": [
             {"key": key, "topic": one.topic.name, "short": one.head, "answer": echo(one, case.fact(key))}

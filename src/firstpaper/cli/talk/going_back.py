@@ -94,10 +94,7 @@ def _questions(case: "Case", keys: Sequence[str]) -> Iterator[str]:
 
 
 def _question(key: str, case: "Case") -> str:
-    from firstpaper.intake import asking
-    from firstpaper.intake.events import events
+    from firstpaper.intake.events import asking_anything
 
-    if one := asking(key, case):
-        return one.ask
-    found = events().find(key)
-    return f"{_(found[0].title)}: {_(found[1].ask)}" if found else ""
+    one = asking_anything(key, case)
+    return one.ask if one else ""

@@ -13,8 +13,8 @@ from firstpaper.facts import Case
 from firstpaper.former_names import Named, formerly
 from firstpaper.forms.edition import Edition, Item, NoEditionError, edition_for
 from firstpaper.forms.explained_names import entries_fed_by
-from firstpaper.intake import Asked, asking, echo
-from firstpaper.intake.events import events
+from firstpaper.intake import Asked, echo
+from firstpaper.intake.events import asking_anything
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Finding
 from firstpaper.law.register import Rule, all_rules
@@ -111,16 +111,11 @@ def in_this_case(case: Case, found: Sequence[Finding], on: date) -> str:
 
 
 def _rests_on(case: Case, one: Finding) -> Iterator[str]:
-    told = [(asked, case.fact(key)) for key in dict.fromkeys(one.facts) if (asked := _asking(key, case))]
+    behind = [(key, asking_anything(key, case)) for key in dict.fromkeys(one.facts)]
+    told = [(asked, case.fact(key)) for key, asked in behind if asked]
     if told:
         yield "    " + _("It rests on these answers:")
     yield from (f"      - {asked.ask} {echo(asked, value)}" for asked, value in told)
-
-
-def _asking(key: str, case: Case) -> Asked | None:
-    """The question behind a fact, told or recorded."""
-    recorded = events().find(key)
-    return Asked(recorded[1], key, recorded[0], None, case) if recorded else asking(key, case)
 
 
 def _about(rule: Rule) -> Iterator[str]:
