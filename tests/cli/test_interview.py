@@ -320,6 +320,30 @@ def test_a_name_of_many_alphabets_arrives_whole(sit: Begin, home: Path, computer
     assert sitting.file.case.respondent.name == "Nguyễn Łukasz O'Neill-日本"
 
 
+def test_what_is_typed_instead_of_a_slip_is_the_answer(sit: Begin, home: Path) -> None:
+    without(home, "respondent.name")
+    sitting = sit()
+    sitting.wait()
+    asked_again = "type the answer again: "
+    sitting.type("lewis tran", then=asked_again)
+    sitting.type("lewis", then=asked_again)
+    sitting.type("no")
+    sitting.type("lewis tran", then=asked_again)
+    sitting.child.sendline("Lewis Tran")
+    assert sitting.end() == 0
+    assert sitting.file.case.respondent.name == "Lewis Tran"
+
+
+def test_the_same_words_once_more_are_meant(sit: Begin, home: Path) -> None:
+    without(home, "respondent.name")
+    sitting = sit()
+    sitting.wait()
+    sitting.type("Cher", then="type the answer again: ")
+    sitting.child.sendline("Cher")
+    assert sitting.end() == 0
+    assert sitting.file.case.respondent.name == "Cher"
+
+
 def test_a_full_disk_leaves_the_person_at_the_question_until_there_is_room(sit: Begin, home: Path) -> None:
     without(home, "respondent.name")
     before = home.read_bytes()

@@ -18,6 +18,7 @@ SLIPS = {
     ),
     "respondent.name": ("my wife", "My husband", "unknown", "him"),
     "requests.former_name": ("dana",),
+    "respondent.other_names": ("september 3 2011", "Dana Soto\nmy ex"),
     "child.1.name": ("my son", "lucia soto"),
     "child.1.address": ("PO Box 118, Fresno, CA 93701",),
     "petitioner.phone": ("jose@", "no phone"),
@@ -38,6 +39,7 @@ MEANT = {
     "residence.petitioner.state_since": ("2009",),
     "support.other": ("Two years of support", "no", "none"),
     "respondent.name": ("don't know",),
+    "respondent.other_names": ("Soto", "Dana Soto\nDana Reyes", "none"),
 }
 
 

@@ -14,6 +14,7 @@ from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
 NAMES = frozenset({"petitioner.name", "respondent.name", "requests.former_name", "child.*.name"})
+OTHER_NAMES = frozenset({"petitioner.other_names", "respondent.other_names"})
 WHERE_SOMEBODY_SLEEPS = frozenset({"petitioner.mailing", "child.*.address"})
 SWORN_DAYS = frozenset({"dates.married_on", "dates.registered_on", "child.*.born_on"})
 HOMES = frozenset({"child.*.address"})
@@ -45,6 +46,25 @@ def doubt(one: Asked, typed: str, value: Any) -> str | None:
 
 def _name(_one: Asked, value: Any) -> str | None:
     name = str(value)
+    if odd := _no_name(name):
+        return odd
+    if " " not in name.strip():
+        return _("That is one word only. The forms need the full name: first and last.")
+    if in_one_case(name):
+        return _(
+            "It is printed just as you typed it: {name}. Most names begin with a capital letter and go on "
+            "in small ones."
+        ).format(name=name)
+    return None
+
+
+def _other_names(_one: Asked, value: Any) -> str | None:
+    """The first of several names that is none. A former name may well be one word."""
+    return next(filter(None, map(_no_name, value)), None)
+
+
+def _no_name(name: str) -> str | None:
+    """What stands there instead of a name that the court can read."""
     if _RELATION.fullmatch(fold(name)):
         return _("The court needs the name itself, as it stands on an ID: {name}.").format(name=name)
     if any(character.isdigit() for character in name):
@@ -52,13 +72,6 @@ def _name(_one: Asked, value: Any) -> str | None:
     if not in_latin_letters(name):
         return _(
             "The court reads names in Latin letters. Type it as in a passport or on an ID card: {name}."
-        ).format(name=name)
-    if " " not in name.strip():
-        return _("That is one word only. The forms need the full name: first and last.")
-    if in_one_case(name):
-        return _(
-            "It is printed just as you typed it: {name}. Most names begin with a capital letter and go on "
-            "in small ones."
         ).format(name=name)
     return None
 
@@ -121,6 +134,7 @@ def _is_box(street: str) -> bool:
 
 _LOOKS = {
     **dict.fromkeys(NAMES, _name),
+    **dict.fromkeys(OTHER_NAMES, _other_names),
     **dict.fromkeys(PLACES, _place),
     **dict.fromkeys(SWORN_DAYS, _part_of_a_day),
     **dict.fromkeys(WHERE_SOMEBODY_SLEEPS, _address),

@@ -9,11 +9,12 @@ from typing import Any
 
 from firstpaper.casefile.errors import NotSaved
 from firstpaper.cli.talk.day_habit import DayHabit
-from firstpaper.cli.talk.menu import yes
+from firstpaper.cli.talk.menu import read as read_aside
 from firstpaper.cli.talk.questions import Offers, Read, Typed, gather, put_question
 from firstpaper.cli.terminal import Left, Terminal
 from firstpaper.facts import DONT_KNOW, Case
-from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, echo, read_answer
+from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo, read_answer
+from firstpaper.intake.reading.choices import is_no, is_yes
 from firstpaper.intake.second_look import doubt
 from firstpaper.locale import _
 
@@ -145,8 +146,8 @@ class Conversation:
         """Whether an answer could be taken; if not, it was said why."""
         try:
             value = read(self._habit.in_order(one, text))
-            if not self._meant(one, text, value):
-                return False
+            if (instead := self._instead(one, text, value)) is not None:
+                return instead != "" and self._answered(one, instead, read)
             self._take(one, value)
         except AnswerRefused as refused:
             self._terminal.say(refused.message)
@@ -158,13 +159,20 @@ class Conversation:
             return False
         return True
 
-    def _meant(self, one: Asked, text: str, value: Any) -> bool:
-        """Whether an answer that looks like a slip is meant so. It is asked about once, and never refused."""
+    def _instead(self, one: Asked, text: str, value: Any) -> str | None:
+        """What is typed instead of an answer that looks like a slip; None where it is meant so.
+
+        It is asked about once, and never refused: the same words once more are meant. Empty where nothing
+        was typed that is an answer.
+        """
         words = doubt(one, text, value) if self._terminal.interactive else None
         if words is None:
-            return True
+            return None
         self._terminal.say(words)
-        return yes(self._terminal, _("Keep it? Type yes, or just Enter to answer again: "))
+        typed = read_aside(self._terminal, _("Keep it? Type yes, or else type the answer again: ")).strip()
+        if typed == text.strip() or is_yes(typed):
+            return None
+        return "" if is_no(typed) or command_of(typed) else typed
 
     def _say_back(self, one: Asked, value: Any) -> None:
         if value is DONT_KNOW:
