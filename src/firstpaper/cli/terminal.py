@@ -216,7 +216,7 @@ class Terminal:
         """The text in parts that fit on the screen below what stands there unread, with a pause between."""
         lines = text.split("\n")
         while self._pauses and self._rows + len(lines) > self._page:
-            if cut := _good_cut(lines, self._page - self._rows):
+            if cut := _good_cut(lines, self._page - self._rows, self._page):
                 yield "\n".join(lines[:cut])
                 self._rows += cut
                 lines = lines[cut:]
@@ -243,9 +243,14 @@ class Terminal:
         return min(WIDEST, shutil.get_terminal_size((WIDEST, 24)).columns)
 
 
-def _good_cut(lines: list[str], room: int) -> int:
-    """How many of the lines to show first: up to an empty one, where the lower half of the room has one."""
-    return next((at for at in range(room, room // 2, -1) if not lines[at - 1].strip()), max(room, 0))
+def _good_cut(lines: list[str], room: int, screen: int) -> int:
+    """How many of the lines to show first, so that as little as can be is torn apart.
+
+    Up to an empty line, where the lower half of the room has one; else none, where all of them fit on a
+    fresh screen; else as many as there is room for.
+    """
+    anyhow = 0 if len(lines) <= screen else max(room, 0)
+    return next((at for at in range(room, room // 2, -1) if not lines[at - 1].strip()), anyhow)
 
 
 def _bounded_line() -> str:

@@ -22,7 +22,7 @@ PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
 WORDS_OF_THE_PETITION = frozenset({AnswerKind.PARAGRAPH, AnswerKind.LINES, "custody.other_words"})
 """Kinds of answer, and one key, whose words go on the forms as they are typed."""
 A_SCRAP = 3  # letters, as in "1", "y" and "yes"
-"""What is no longer than this says nothing to a judge."""
+"""What is no longer than this says nothing to a judge, and names no place."""
 
 _RELATION = re.compile(
     r"(?:my|the|our|mi) .*"
@@ -100,6 +100,10 @@ def _email(_one: Asked, value: Any) -> str | None:
 
 
 def _place(_one: Asked, value: Any) -> str | None:
+    if len(fold(str(value)).strip(" .")) <= A_SCRAP:
+        return _("That is short for a place: {place}. Type the city, and the state or country.").format(
+            place=value
+        )
     if not begins_like_a_day(fold(str(value)).removeprefix("the ")):
         return None
     return _("That looks like a date. The question is about a place.")
