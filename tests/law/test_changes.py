@@ -182,3 +182,16 @@ def test_no_day_is_missed_on_which_a_filing_is_stopped_or_freed(told: Case, on: 
     ]
     turned = {(rule, on + n * DAY) for n in range(1, NEAR_DAYS + 1) for rule in stops[n - 1] ^ stops[n]}
     assert turned <= told
+
+
+def test_what_changes_before_the_clerk_opens_is_no_change() -> None:
+    """Three months in the county from August 28, 2026 are safe on a Sunday, after a Friday of court holiday.
+
+    Code Civ. Proc. 135 and Gov. Code 6700, by way of the published list of court holidays of 2026.
+    """
+    here = PLAIN["residence"]["petitioner"] | {"county_since": "2026-08-28"}
+    case = standing(Case.model_validate(PLAIN | {"residence": PLAIN["residence"] | {"petitioner": here}}))
+    friday, saturday = date(2026, 11, 27), date(2026, 11, 28)
+    assert saturday + DAY in {one.on for one in changes(case, date(2026, 11, 25))}
+    assert saturday + DAY not in {one.on for one in changes(case, friday)}
+    assert saturday + DAY not in {one.on for one in changes(case, saturday)}

@@ -18,6 +18,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.facts.model import Facts
 from firstpaper.law.figure import all_figures
 from firstpaper.law.finding import Finding
+from firstpaper.law.measures.record import judged_on
 from firstpaper.law.register import all_rules, findings, rule_called
 from firstpaper.locale import _
 
@@ -69,10 +70,14 @@ class Change:
 
 
 def changes(case: Case, on: date, days: int = NEAR_DAYS) -> tuple[Change, ...]:
-    """What changes for the standing facts of a case within so many days after the filing day `on`."""
+    """What changes for the standing facts of a case within so many days after the filing day `on`.
+
+    Where the clerk is closed on that day, the findings are those of the next open one, and what changes in
+    between is in them.
+    """
     found = _Found(case)
-    last = days_after(on, days).day
-    turning = sorted(day for day in _turning_days(case, found.on(on)) if on < day <= last)
+    judged, last = judged_on(case, on), days_after(on, days).day
+    turning = sorted(day for day in _turning_days(case, found.on(judged)) if judged < day <= last)
     return tuple(change for day in turning for change in _on_the_day(found, day))
 
 
