@@ -210,14 +210,14 @@ def test_the_part_that_is_needed_now_is_drafted_and_the_later_one_replaces_nothi
     run: Run, home: Path
 ) -> None:
     first = run("packet", "home.case", "--on", ON)
-    assert "It gets you to the filing." in flat(first.out)
+    assert "Next: copy it onto the court's forms, and file them with the clerk." in flat(first.out)
     assert "firstpaper record home.case filed" in first.out
     drafted = home.with_suffix(".pdf").read_bytes()
     run("record", "home.case", "filed", "day=11/30/2026", "--on", ON)
     later = run("packet", "home.case", "--on", ON)
     assert later.exit == 0
     assert "The packet is in home-later.pdf." in flat(later.out)
-    assert "It gets you to the filing." not in flat(later.out)
+    assert "file them with the clerk" not in flat(later.out)
     assert home.with_suffix(".pdf").read_bytes() == drafted
     whole = run("packet", "home.case", "--part", "all", "--json", "--on", ON).envelope["data"]
     assert whole["part"] == "all"

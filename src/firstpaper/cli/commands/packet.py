@@ -355,12 +355,14 @@ def _beside(case: Path, wanted: Wanted) -> Path:
 
 
 def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
-    """How to go on from a packet that ends with the filing."""
-    if wanted is not Wanted.FIRST or wanted_now(case) is not Wanted.FIRST:
+    """The next step from here: to file it, where it ends with the filing and nothing is left before."""
+    from firstpaper.packet.next_step import next_step
+
+    if wanted is not Wanted.FIRST or next_step(case, day).command != "packet":
         return [next_line(case, path, day)]
     words = _(
-        "It gets you to the filing. When the court has your papers, record that, and make the packet again. "
-        "It then says what comes next:"
+        "Next: copy it onto the court's forms, and file them with the clerk. When the court has them, record "
+        "that, and make the packet again:"
     )
     return [to_type(words, "record", path, _filing(case))]
 
