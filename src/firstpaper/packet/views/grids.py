@@ -7,7 +7,8 @@ from itertools import groupby
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, shared_columns
-from firstpaper.locale import _, beside
+from firstpaper.locale import beside
+from firstpaper.packet.views.law_behind import law_behind
 
 CHILD_ROW = re.compile(r"(?P<row>children\.\d+)\.(?P<column>name|born_on|age)")
 """The line of a child on the petition, which the edition holds as an item for each of its columns."""
@@ -134,7 +135,7 @@ def _line(answer: ItemAnswer) -> str:
 
 
 def _reason(answer: ItemAnswer) -> Reason:
-    return Reason(answer.because, "" if answer.authority == _("common practice") else answer.authority)
+    return Reason(answer.because, law_behind(answer))
 
 
 def _shares(names: Sequence[str], *, placed: bool) -> str:

@@ -17,6 +17,7 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
 from firstpaper.packet.views.grids import Grid, grids
+from firstpaper.packet.views.law_behind import law_behind
 from firstpaper.packet.views.sheet import Sheet
 
 MOST_NAMED = 3
@@ -317,7 +318,7 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
         boxes=boxes,
         lines=_to_copy(first),
         because=" ".join(reasons),
-        authority="; ".join(dict.fromkeys(filter(None, map(_law, group)))),
+        authority="; ".join(dict.fromkeys(filter(None, map(law_behind, group)))),
         continues=next((answer.continues for answer in group if answer.continues), ""),
         note=first.note,
     )
@@ -334,8 +335,3 @@ def _box(answer: ItemAnswer, first: ItemAnswer) -> str:
     own, shared = printed_and_meaning(answer.label), printed_and_meaning(first.label)
     heads = (f"{head.partition(': ')[0]}: " for head in shared)
     return with_meaning(*(words.removeprefix(head) for words, head in zip(own, heads, strict=True)))
-
-
-def _law(answer: ItemAnswer) -> str:
-    """The law behind an answer; common practice is said once, in the key of the sheet."""
-    return "" if answer.authority == _("common practice") else answer.authority
