@@ -3,6 +3,9 @@
     python -m tests.hardening                  the full run
     python -m tests.hardening --share 0.01     a hundredth of it
     python -m tests.hardening kills disks      only some of it
+    python -m tests.hostile.feeding --help     the mangling in pieces
+    python -m tests.hardening mangling --readers facts tables --first 500000
+                                               some readers, from another input on: a run in pieces
 
 Each part checks what it counts and ends the run with an error where a promise does not hold. The fuzzing
 needs atheris (Linux on x86-64; in the "dev" extra).
@@ -17,7 +20,6 @@ import tempfile
 import time
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from functools import partial
 from pathlib import Path
 from random import Random
 
@@ -25,15 +27,15 @@ from firstpaper.casefile import CaseFile
 from firstpaper.errors import UserError
 from firstpaper.packet import build
 from tests.hostile import disks
+from tests.hostile.feeding import SEED, counted, with_faults
 from tests.hostile.flips import QUICK, flipped_everywhere, forged_everywhere, sealed_household
 from tests.hostile.hammering import hammered
 from tests.hostile.kills import killed_again_and_again
-from tests.hostile.mangling import mangled, mangled_document, small
+from tests.hostile.mangling import mangled_document
 from tests.hostile.steps import every_command, killed_at_every_step
-from tests.hostile.targets import HERE, TARGETS, TODAY, fed
+from tests.hostile.targets import HERE, TARGETS, TODAY
 
 Figures = Mapping[str, object]
-SEED = 20261130
 
 KILLS = 1000
 STEPS = 1_000
@@ -41,8 +43,8 @@ STEPS = 1_000
 HAMMERING_SECONDS = 60
 MANGLED = 1_000_000
 """For each reader. Some hours on a core of its own; tables, blanks and their maps take longer."""
-WHOLE, DOCUMENTS = 100, 40
-"""Of so many inputs one is made from a whole file; of so many case files one gets other values."""
+DOCUMENTS = 40
+"""Of so many case files one gets other values."""
 DRAFTED = 500
 FUZZED = {
     "dates": 2_000_000,
@@ -109,13 +111,14 @@ def flips(_share: float) -> Iterator[tuple[str, Figures]]:
 def mangling(share: float) -> Iterator[tuple[str, Figures]]:
     """Good inputs with faults put into them, and what of them can be read drafted into a packet."""
     times = max(1, int(MANGLED * share))
-    for name, target in TARGETS.items():
-        make = partial(_mangled, name, target.seeds())
-        yield f"{name}, with faults", _counted(name, times, make)
+    for name in TARGETS:
+        yield f"{name}, with faults", counted(name, range(times), with_faults(name))
     seeds = TARGETS["case files"].seeds()
     yield (
         "case files, other values",
-        _counted("case files", max(1, times // DOCUMENTS), lambda random: mangled_document(seeds, random)),
+        counted(
+            "case files", range(max(1, times // DOCUMENTS)), lambda random: mangled_document(seeds, random)
+        ),
     )
     yield "drafted from such files", {"packets": _drafted(seeds, max(1, int(DRAFTED * share)))}
 
@@ -172,17 +175,6 @@ def main() -> None:
 def _folder() -> Iterator[Path]:
     with tempfile.TemporaryDirectory(prefix="hardening-") as name:
         yield Path(name)
-
-
-def _counted(name: str, times: int, make: Callable[[Random], bytes]) -> Figures:
-    counts = {"inputs": times, "taken": 0, "refused": 0, "faults": 0}
-    for number in range(times):
-        counts[fed(name, make(Random(SEED + number)))] += 1
-    return counts
-
-
-def _mangled(name: str, seeds: list[bytes], random: Random) -> bytes:
-    return mangled([small(name, seeds, random)] if random.randrange(WHOLE) else seeds, random)
 
 
 def _drafted(seeds: list[bytes], times: int) -> int:

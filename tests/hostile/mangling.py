@@ -7,6 +7,7 @@ import csv
 import json
 from collections.abc import Callable, Iterator
 from copy import deepcopy
+from functools import cache
 from io import StringIO
 from random import Random
 from typing import Any
@@ -40,10 +41,15 @@ def mangled(seeds: list[bytes], random: Random) -> bytes:
 
 def few_facts(seed: bytes, random: Random) -> bytes:
     """A good file of a few facts out of a longer one: much faster to read than all of it."""
-    told = dict(_flat(yaml.load(seed, yaml.BaseLoader)))
+    told = _all_facts(seed)
     keys = random.sample(sorted(told), min(len(told), random.randint(1, 4)))
     few = {"day_order": "month_first"} | {key: told[key] for key in keys}
     return yaml.safe_dump(few, allow_unicode=True, sort_keys=False).encode()
+
+
+@cache
+def _all_facts(seed: bytes) -> dict[str, Any]:
+    return dict(_flat(yaml.load(seed, yaml.BaseLoader)))
 
 
 def _flat(facts: dict[str, Any], before: str = "") -> Iterator[tuple[str, Any]]:
@@ -56,13 +62,18 @@ def _flat(facts: dict[str, Any], before: str = "") -> Iterator[tuple[str, Any]]:
 
 def few_cells(seed: bytes, random: Random) -> bytes:
     """A good table of a row or two and a few columns out of a larger one."""
-    names, *rows = csv.reader(StringIO(seed.decode("utf-8-sig"), newline=""))
+    names, *rows = _all_cells(seed)
     few = rows[: random.randint(1, 2)]
     filled = [at for at in range(1, len(names)) if any(row[at] for row in few)]
     columns = [0, *sorted(random.sample(filled, min(len(filled), random.randint(2, 6))))]
     text = StringIO(newline="")
     csv.writer(text).writerows([row[at] for at in columns] for row in (names, *few))
     return text.getvalue().encode()
+
+
+@cache
+def _all_cells(seed: bytes) -> list[list[str]]:
+    return list(csv.reader(StringIO(seed.decode("utf-8-sig"), newline="")))
 
 
 FEWER: dict[str, Callable[[bytes, Random], bytes]] = {"facts": few_facts, "tables": few_cells}
