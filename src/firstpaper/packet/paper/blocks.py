@@ -126,8 +126,8 @@ class Text:
                     continue
                 if isinstance(what, PageNumber):
                     number = str(pen.first_pages.get(what.sheet, ELSEWHERE))
-                    start = left + each.x + each.width - what.face.width(number) * size
-                    words.append(Words(start, baseline, number, what.face, size))
+                    words.append(Words(left + each.x, baseline, number, what.face, size))
+                    left -= each.width - what.face.width(number) * size
                     continue
                 self._write(pen, words)
                 if isinstance(what, Tick):
