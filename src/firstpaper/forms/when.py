@@ -193,7 +193,9 @@ def wants_fee_waiver(case: Case, on: date) -> bool:
 
 
 def may_yet_want_fee_waiver(case: Case, on: date) -> bool:
-    """The filer has not said whether the fees are hard to pay."""
+    """A first fee is due, and the filer has not said whether it is hard to pay."""
+    if is_amended_petition(case, on):
+        return False
     asked = known(case.waiver.wanted) is not None or known(case.shortcuts.look_at) is not None
     return not asked and not wants_fee_waiver(case, on)
 

@@ -3,12 +3,15 @@
 from collections.abc import Iterator, Sequence
 from datetime import date
 
-from firstpaper.counting import Counted, days_after
+from firstpaper.counting import days_after
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
-from firstpaper.law.figure import figure
+from firstpaper.forms.when import is_amended_petition
+from firstpaper.law.figure import FigureNotInForce, FigureValue, figure
+from firstpaper.law.measures.children import concerns_children
 from firstpaper.law.measures.court import holidays_only
 from firstpaper.law.measures.record import begins_on, filed_on
+from firstpaper.law.words import moved_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.headed import headed
@@ -19,10 +22,12 @@ TITLE = "Before you file"
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The one page to read before signing."""
-    orders = figure("restraining_orders.text", brief.on)
+    begun, kind = filed_on(brief.case, brief.on), kind_of(brief.case)
+    orders = _orders_of(begun or brief.on, brief.on)
     changes_on = days_after(orders.until, 1).day if orders.until else None
-    kind = kind_of(brief.case)
+    children = concerns_children(brief.case, brief.on) is not False
     disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
+    due = _due(begins_on(brief.case, brief.on), disclosure)
     yield Sheet(
         template="before-you-file.html",
         title=_(TITLE),
@@ -32,24 +37,42 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "brief": brief,
             "advice": headed(one for one in brief.advice if one not in brief.safety),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
-            "orders": orders,
+            "amended": is_amended_petition(brief.case, brief.on),
+            "children": children,
+            "orders": tuple(_concerning(orders.value, children=children, on=brief.on)),
             "allowed": figure("restraining_orders.allowed", brief.on).value,
             "later": changes_on,
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
             "disclosure_days": disclosure,
-            "begun": filed_on(brief.case, brief.on),
-            "disclosure_due": _due(begins_on(brief.case, brief.on), disclosure),
+            "begun": begun,
+            "disclosure_due": moved_day(*due) if due else "",
+            "disclosure_late": due is not None and max(due) < brief.on,
             "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
         },
     )
 
 
-def _due(filed: date | None, days: int | None) -> Counted | None:
-    """The last day from the filing that opens the case, moved off court holidays (Code Civ. Proc. 12a)."""
+def _orders_of(issued: date, on: date) -> FigureValue:
+    """The orders as on the day the summons was given out; as on the day `on` where that text was not read."""
+    try:
+        return figure("restraining_orders.text", issued)
+    except FigureNotInForce:
+        return figure("restraining_orders.text", on)
+
+
+def _concerning(orders: Sequence[str], *, children: bool, on: date) -> Iterator[str]:
+    """The orders that say something to this couple."""
+    only_children = () if children else figure("restraining_orders.about_children", on).value
+    return (order for order in orders if order not in only_children)
+
+
+def _due(filed: date | None, days: int | None) -> tuple[date, date] | None:
+    """The last day from the filing that opens the case, and the one it moves to (Code Civ. Proc. 12a)."""
     if filed is None or days is None:
         return None
-    return holidays_only().roll_forward(days_after(filed, days).day)
+    last = days_after(filed, days).day
+    return last, holidays_only().roll_forward(last).day
 
 
 def _new_orders(now: Sequence[str], changes_on: date | None) -> tuple[str, ...]:

@@ -10,10 +10,12 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.fl105 import FORM as DECLARATION
 from firstpaper.forms.needed import FormNeeded, Goes
 from firstpaper.forms.stack import apart, stack
+from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import figure, oldest_check
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.child_homes import history_since
 from firstpaper.law.measures.children import listed_children
+from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import child_words
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -37,6 +39,8 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
         values={
             "brief": brief,
             "county": known(brief.case.court.county),
+            "amended": is_amended_petition(brief.case, brief.on),
+            "case_number": case_number(brief.case),
             "contents": tuple(named(others)),
             "stops": brief.of_weight(Weight.STOP),
             "safety": headed(brief.safety),

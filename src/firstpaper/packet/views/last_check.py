@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
-from firstpaper.facts import known
 from firstpaper.forms.clerk import counter, last_checks
+from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.locale import _
@@ -20,7 +20,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("What to ask, what to pay, and what to look at before you hand in the papers."),
         follows=True,
         values={
-            "amended": known(brief.case.matter.amended) is True,
+            "amended": is_amended_petition(brief.case, brief.on),
             "fee": figure("fees.first_paper", brief.on),
             "clerk_questions": tuple(_clerk_questions(brief)),
             "last_checks": last_checks(brief.case, brief.on),
@@ -33,8 +33,11 @@ def _clerk_questions(brief: Brief) -> Iterator[str]:
     stands = venue_of(brief.case, brief.on)
     if stands and stands.test is VenueTest.NOBODY_HERE:
         yield _("We both live outside California. Does this county take our case? If not, which one?")
-    yield _("Is this the right courthouse for a new family case?")
-    yield _("Does this court want forms of its own with a new petition?")
+    if is_amended_petition(brief.case, brief.on):
+        yield _("Does this court want forms of its own with an amended petition?")
+    else:
+        yield _("Is this the right courthouse for a new family case?")
+        yield _("Does this court want forms of its own with a new petition?")
     yield _("May I file by mail, drop box or online? Is there a fee for that?")
     yield _("Which edition of FL-100 and FL-110 do you take today?")
     yield from (form.ask for form in brief.forms if form.ask)

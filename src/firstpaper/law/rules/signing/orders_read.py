@@ -50,7 +50,9 @@ def orders_read(case: Case, on: date) -> Found:
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
-            _("You have read the orders in the summons. They bind you once you file."),
+            _("You have read the orders in the summons. They bind you since the first petition was filed.")
+            if known(case.matter.amended)
+            else _("You have read the orders in the summons. They bind you once you file."),
             _which_text(orders, on),
             facts=(KEY,),
             steps=tuple(_(order) for order in orders.value),
