@@ -5,9 +5,10 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case
+from firstpaper.packet import Stage, build
 from firstpaper.packet.brief import brief
 from firstpaper.packet.templates import render
-from firstpaper.packet.views import before
+from firstpaper.packet.views import before, last_check
 from tests.households.golden import Household, households
 
 CHILDLESS = "plain-childless-divorce"
@@ -70,3 +71,46 @@ def test_a_last_day_that_has_passed_is_said_to_have_passed() -> None:
     """Fam. Code 2104(f): 60 days after the first petition."""
     assert "That day has passed." in told_to("amended-petition")
     assert "That day has passed." not in told_to("corrected-after-it-was-served")
+
+
+def cover_of(name: str, on: date) -> str:
+    sheets = build(household(name).case, on, stages=[Stage.FIRST]).sheets
+    return " ".join(render(sheets[0].template, sheets[0].values).split("<h2>")[0].split())
+
+
+def test_a_nullity_that_a_parent_files_is_called_by_the_one_who_married() -> None:
+    """Cal. Rules of Court, rule 5.16(b)(3): the caption names the spouse, whoever acts."""
+    one = household("nullity-under-age-by-a-parent")
+    assert brief(one.case, one.on).couple == "Marriage of Clara Silva and Dylan Frost, filed by Renata Silva"
+    nameless = one.case.with_fact("grounds.filed_for", None)
+    assert brief(nameless, one.on).couple.startswith("Marriage of (the one you file for) and Dylan Frost")
+
+
+def test_a_last_day_that_is_near_stands_on_the_cover_and_not_again_below() -> None:
+    """Fam. Code 2211(a), (e): the last day of a parent, and four years after the wedding."""
+    parent, forced = household("nullity-under-age-by-a-parent"), household("nullity-for-force")
+    assert "Tuesday, January 19, 2027" in cover_of(parent.name, parent.on)
+    assert "aim for Wednesday, November 25, 2026" in cover_of(forced.name, forced.on)
+    assert "aim for Wednesday" not in told(forced.case, forced.on)
+
+
+def test_a_late_filing_that_a_judge_may_allow_says_so_on_the_cover_and_asks_the_clerk() -> None:
+    """Fam. Code 2211(g), operative January 1, 2027."""
+    case, day = household("nullity-for-force").case, date(2027, 1, 4)
+    assert "only if the court gives permission" in cover_of("nullity-for-force", day)
+    (check,) = last_check.sheets(brief(case, day))
+    assert any("petition for a nullity is late" in one for one in check.values["clerk_questions"])
+
+
+def test_a_stop_is_said_again_where_one_signs_and_where_one_hands_in() -> None:
+    one = household("two-children-moved-county")
+    assert "Stop first" in " ".join(pages_of(one.case, one.on))
+    (check,) = last_check.sheets(brief(one.case, one.on))
+    assert "Stop. Do not file yet." in render(check.template, check.values)
+    plain = household(CHILDLESS)
+    (check,) = last_check.sheets(brief(plain.case, plain.on))
+    assert "Stop." not in render(check.template, check.values)
+
+
+def pages_of(case: Case, on: date) -> list[str]:
+    return [render(one.template, one.values) for one in build(case, on, stages=[Stage.FIRST]).sheets]

@@ -87,6 +87,18 @@ WAIT_UNTIL = "wait_until"
 """The name of the date of a finding that says to wait until a day, without stopping the filing flatly."""
 
 
+FILE_BY = "file_by"
+"""The name of the date of a finding that says that the last day to file is near."""
+
+NEEDS_PERMISSION = "needs_permission"
+"""The name of the value of a finding that says that a late filing goes on only if a judge allows it."""
+
+
 def waits(one: Finding) -> bool:
     """Whether a finding says to wait until a day, without stopping the filing flatly."""
     return WAIT_UNTIL in one.dates
+
+
+def presses(one: Finding) -> bool:
+    """Whether a finding says that the last day to file is near, or that a judge must allow a late filing."""
+    return FILE_BY in one.dates or NEEDS_PERMISSION in one.values

@@ -16,7 +16,8 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.needed import FormNeeded, forms_needed
 from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
-from firstpaper.law.finding import Finding, Outcome, Weight, safety_first, waits
+from firstpaper.intake.predicates.grounds import files_for_one_of_the_two
+from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_first, waits
 from firstpaper.law.measures.record import day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
@@ -72,9 +73,15 @@ class Brief:
         return tuple(filter(waits, self.findings))
 
     @property
+    def pressing(self) -> tuple[Finding, ...]:
+        """The findings that say that a last day to file is near, or needs a judge's permission now."""
+        return tuple(filter(presses, self.findings))
+
+    @property
     def advice(self) -> tuple[Finding, ...]:
-        """What to get advice on before filing, but for what only says to wait."""
-        return tuple(one for one in self.of_weight(Weight.GET_ADVICE) if one not in self.waits)
+        """What to get advice on before filing, but for what only says to wait or to make haste."""
+        apart = (*self.waits, *self.pressing)
+        return tuple(one for one in self.of_weight(Weight.GET_ADVICE) if one not in apart)
 
     @property
     def safety(self) -> tuple[Finding, ...]:
@@ -106,18 +113,22 @@ class Brief:
     @property
     def couple(self) -> str:
         """What the papers call the case, such as "Marriage of A and B"."""
+        filer = known(self.case.petitioner.name) or _("(your name)")
+        if not files_for_one_of_the_two(self.case):
+            return self._union_of(filer)
+        spouse = known(self.case.grounds.filed_for) or _("(the one you file for)")
+        return _("{couple}, filed by {filer}").format(couple=self._union_of(spouse), filer=filer)
+
+    def _union_of(self, petitioner: str) -> str:
         unions = known(self.case.matter.unions) or ()
-        names = {
-            "petitioner": known(self.case.petitioner.name) or _("(your name)"),
-            "respondent": known(self.case.respondent.name) or _("(the other side's name)"),
-        }
         partners_only = bool(unions) and Union.MARRIAGE not in unions
         words = (
             _("Domestic partnership of {petitioner} and {respondent}")
             if partners_only
             else _("Marriage of {petitioner} and {respondent}")
         )
-        return words.format(**names)
+        respondent = known(self.case.respondent.name) or _("(the other side's name)")
+        return words.format(petitioner=petitioner, respondent=respondent)
 
     @property
     def in_danger(self) -> bool:

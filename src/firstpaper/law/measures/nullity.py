@@ -184,6 +184,11 @@ def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
     return _counted(case, ground, on, key, start)
 
 
+def files_for_a_minor(case: Case, ground: NullityGround) -> bool:
+    """Whether somebody files instead of the spouse who was too young: a parent, guardian or the like."""
+    return ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is not NullityFiler.SPOUSE
+
+
 def _spouse_may(case: Case, ground: NullityGround) -> bool | None:
     key = concerned_key(ground)
     if key is None:
@@ -235,22 +240,18 @@ def _target(case: Case, ground: NullityGround, on: date, start: date) -> Counted
     if ground is not NullityGround.UNDER_AGE:
         return _years_after(start, _years(ground, on), _started(ground))
     of_age = _years_after(start, figure("nullity.age_of_consent", on).value, _("born"))
-    if _files_for_a_minor(case, ground):
+    if files_for_a_minor(case, ground):
         return of_age.then(lambda birthday: count_back(birthday, 1))
     return of_age.then(lambda day: _years_after(day, _years(ground, on)))
 
 
 def _rolled(case: Case, ground: NullityGround, day: date) -> Counted:
     """The court day that keeps the time: the next one (Code Civ. Proc. 12a), or the one before."""
-    if not _files_for_a_minor(case, ground):
+    if not files_for_a_minor(case, ground):
         return calendar_of(case).roll_forward(day)
     step = _('The law says "before" that birthday, so a closed court does not make the time longer.')
     back = calendar_of(case).roll_back(day)
     return Counted(back.day, (step, *back.steps))
-
-
-def _files_for_a_minor(case: Case, ground: NullityGround) -> bool:
-    return ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is not NullityFiler.SPOUSE
 
 
 def _years(ground: NullityGround, on: date) -> int:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from firstpaper.forms.clerk import counter, last_checks
 from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import figure
+from firstpaper.law.finding import NEEDS_PERMISSION, Weight
 from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -20,6 +21,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("What to ask, what to pay, and what to look at before you hand in the papers."),
         follows=True,
         values={
+            "stops": brief.of_weight(Weight.STOP),
             "amended": is_amended_petition(brief.case, brief.on),
             "fee": figure("fees.first_paper", brief.on),
             "clerk_questions": tuple(_clerk_questions(brief)),
@@ -40,6 +42,8 @@ def _clerk_questions(brief: Brief) -> Iterator[str]:
         yield _("Does this court want forms of its own with a new petition?")
     yield _("May I file by mail, drop box or online? Is there a fee for that?")
     yield _("Which edition of FL-100 and FL-110 do you take today?")
+    if any(NEEDS_PERMISSION in one.values for one in brief.findings):
+        yield _("My petition for a nullity is late. On which form do I ask the judge to allow it?")
     yield from (form.ask for form in brief.forms if form.ask)
     if brief.hides_address:
         yield _("How does this court keep an address private? Do you take a Safe at Home address?")

@@ -88,15 +88,16 @@ def _says(case: Case) -> str:
     says = []
     if void(case):
         says.append(
-            _("In the list of grounds that make a marriage void, you chose: {grounds}.").format(
-                grounds=in_a_row([ground_words(ground) for ground in void(case)])
-            )
+            _(
+                "In the list of grounds that make a marriage void (never good in law), you chose: {grounds}."
+            ).format(grounds=in_a_row([ground_words(ground) for ground in void(case)]))
         )
     if voidable(case):
         says.append(
-            _("In the list of grounds that make a marriage voidable, you chose: {grounds}.").format(
-                grounds=in_a_row([ground_words(ground) for ground in voidable(case)])
-            )
+            _(
+                "In the list of grounds that make a marriage voidable (good until a judge says it is not), "
+                "you chose: {grounds}."
+            ).format(grounds=in_a_row([ground_words(ground) for ground in voidable(case)]))
         )
     if NullityGround.FRAUD in voidable(case):
         says.append(

@@ -6,10 +6,10 @@ from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.figure import FigureValue, figure
-from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.finding import NEEDS_PERMISSION, Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, grounds, time_limit
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first
+from firstpaper.law.words import help_first, spaced
 from firstpaper.locale import _
 
 
@@ -44,14 +44,15 @@ def force_from_2027(case: Case, on: date) -> Found | None:
     if limit.last_day is None or limit.rolled is None:
         return None
     if allowed.value:
-        return None if limit.may_file else _ask_permission(limit, limit.last_day, allowed.since)
+        return None if limit.may_file else _ask_permission(limit, limit.last_day, limit.rolled, allowed.since)
     begins = _begins(allowed)
     if begins is None:
         return None
     return _beforehand(limit, limit.rolled, begins) if limit.may_file else _wait(limit, begins)
 
 
-def _ask_permission(limit: Limit, last_day: date, begins: date) -> Found:
+def _ask_permission(limit: Limit, last_day: date, rolled: date, begins: date) -> Found:
+    doubt = _("It is not settled whether that law helps where the four years ended before it began.")
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
@@ -59,9 +60,15 @@ def _ask_permission(limit: Limit, last_day: date, begins: date) -> Found:
             "Four years after the wedding was {day}. Since {begins}, such a petition can still go on "
             "after that. But it can go on only if the court gives permission for a good reason."
         ).format(day=spell_date(last_day), begins=spell_date(begins)),
-        _("Ask how to ask for permission, and on which form. {help}").format(help=help_first()),
+        spaced(
+            (
+                doubt if rolled < begins else "",
+                _("Ask how to ask for permission, and on which form. {help}").format(help=help_first()),
+            )
+        ),
         facts=limit.facts,
         dates={"last_day": last_day},
+        values={NEEDS_PERMISSION: True},
     )
 
 

@@ -4,9 +4,10 @@ from datetime import date
 
 from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import NullityGround
-from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.nullity import Limit, Runs, grounds, time_limit
+from firstpaper.facts.choices import NullityFiler, NullityGround
+from firstpaper.law.figure import figure
+from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
+from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, moved_day, spaced
@@ -87,12 +88,46 @@ def _by_day(case: Case, limit: Limit, on: date) -> Found:
 
 def _passed(case: Case, limit: Limit, on: date) -> Found:
     says = _("The last day to file was {day}. It has passed.").format(day=_day(limit))
-    if limit.needs_permission:
+    if limit.needs_permission:  # nullity.force_from_2027 says what that means
         do = _("A court may still allow it for a good reason. {help}").format(help=help_first())
-        return _found(limit, Outcome.NOT_MET, Weight.GET_ADVICE, says, do)
-    do = _("Leave this ground out. {open} {help}")
-    do = do.format(open=stays_open(case, limit.ground, on), help=help_first())
-    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do)
+        return _found(limit, Outcome.NOT_MET, Weight.LOOK_AGAIN, says, do)
+    return _found(
+        limit, Outcome.NOT_MET, Weight.STOP, says, spaced((_instead(case, limit, on), help_first()))
+    )
+
+
+def _instead(case: Case, limit: Limit, on: date) -> str:
+    """What is left to this filer once the last day has passed."""
+    if files_for_a_minor(case, limit.ground):
+        return spaced((_("Leave this ground out."), _alone(case, limit, on)))
+    if begins := _may_be_allowed_from(limit.ground, on):
+        leave = _(
+            "Do not file on this ground now, but do not give it up yet. From {begins} a judge may allow a "
+            "late one. Nobody knows yet if that helps you: ask a lawyer before that day."
+        ).format(begins=spell_date(begins))
+    else:
+        leave = _("Leave this ground out.")
+    return spaced((leave, stays_open(case, limit.ground, on)))
+
+
+def _may_be_allowed_from(ground: NullityGround, on: date) -> date | None:
+    """The first day on which a judge may allow a late petition on this ground, where that is to come."""
+    if ground is not NullityGround.FORCE:
+        return None
+    now = figure("nullity.force_late_permission", on)
+    return None if now.value or now.until is None else days_after(now.until, 1).day
+
+
+def _alone(case: Case, limit: Limit, on: date) -> str:
+    """Until when the one who was too young can file alone, where somebody else files now; empty elsewhere."""
+    if not files_for_a_minor(case, limit.ground):
+        return ""
+    own = time_limit(case.supposing("grounds.filer", NullityFiler.SPOUSE), limit.ground, on)
+    if own.last_day is None:
+        return ""
+    name = known(case.grounds.filed_for) or _("the one who was under age")
+    says = _("From the 18th birthday on, only {name} can file, up to {day}.")
+    return says.format(name=name, day=spell_date(own.last_day))
 
 
 def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
@@ -105,7 +140,14 @@ def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
         says = _("Your filing day is the last day on which you can file: {day}.")
         do = _("Do not wait. Go to the clerk early that day, or file sooner.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says.format(day=day), do)
-    says = spaced((_("The last day to file is {day}.").format(day=day), _aim(limit), _leap(case, limit)))
+    says = spaced(
+        (
+            _("The last day to file is {day}.").format(day=day),
+            _aim(limit),
+            _alone(case, limit, on),
+            _leap(case, limit),
+        )
+    )
     if target <= days_after(on, URGENT_DAYS).day:
         do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
@@ -131,10 +173,12 @@ def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = 
     about = _('Ground "{ground}": {says}').format(ground=ground_words(limit.ground), says=says)
     if limit.unsure and limit.last_day:
         about = _("{says} You were not sure of the date we count from.").format(says=about)
+    near = outcome is Outcome.CLOSE
     days = {
         "last_day": limit.last_day,
         "last_day_moved_to": limit.rolled,
         "last_court_day": limit.open_before,
+        FILE_BY: min(filter(None, (limit.open_before, limit.rolled)), default=None) if near else None,
     }
     return Found(
         outcome,

@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import GoodFaith
 from firstpaper.facts.kinds import is_nullity
+from firstpaper.intake.predicates.grounds import files_for_one_of_the_two
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
@@ -94,12 +95,24 @@ def _not_the_filer(belief: GoodFaith, asks: bool | None) -> Found:
     )
 
 
+def _believed(case: Case) -> str:
+    if not files_for_one_of_the_two(case):
+        return _(
+            "You believed the marriage was good. Even so, the court divides property only if you ask for it."
+        )
+    name = known(case.grounds.filed_for) or _("The one you file for")
+    return _(
+        "{name} believed the marriage was good. Even so, the court divides property only if the petition "
+        "asks for it."
+    ).format(name=name)
+
+
 def _filer_does_not_ask(case: Case, asks: bool | None) -> Found:
     never_asked = asks is None and case.requests.putative_division is not DONT_KNOW
     return Found(
         Outcome.NEED_TO_KNOW if asks is None else Outcome.NOT_MET,
         Weight.LOOK_AGAIN if never_asked else Weight.GET_ADVICE,
-        _("You believed the marriage was good. Even so, the court divides property only if you ask for it."),
+        _believed(case),
         _("Decide whether to ask. It can help or cost you, by who owns and owes what. {help}").format(
             help=help_first()
         ),

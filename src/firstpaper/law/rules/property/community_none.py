@@ -114,10 +114,10 @@ def _in_a_nullity() -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Your petition says that you two share no property. In a nullity, other rules decide what "
-            "is shared."
+            "Your petition says that you two share no property. In a nullity it is shared as in a divorce "
+            "only for a spouse who believed that the marriage was good, and who asks for it."
         ),
-        _("Read what we say about the belief that the marriage was good. {help}").format(help=help_first()),
+        help_first(),
         facts=(HOW, KINDS, "matter.kind"),
     )
 
