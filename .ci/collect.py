@@ -39,6 +39,7 @@ ROOT = Path(__file__).resolve().parents[1]
 KEYWORDS = {
     "_": None,
     "noted": None,
+    "filed": None,
     "_n": (1, 2),
     "_c": ((1, "c"), 2),
     "gettext": None,

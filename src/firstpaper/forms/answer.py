@@ -26,7 +26,8 @@ class Answer:
     signature or a blank. `because` says why in the reader's language. `continues` names the sheet
     that takes what does not fit, such as "Attachment 4b". `open_key` is the key of a fact that is
     still missing: what is told so far stands, and nothing is guessed. `cells` are the same words in
-    pieces, row by row, where the sheet has columns for them; the edition names the columns.
+    pieces, row by row, where the sheet has columns for them; the edition names the columns. `meaning` is what
+    words of ours in `value` say, in a reader's language other than English.
     """
 
     concept: str
@@ -37,6 +38,7 @@ class Answer:
     continues: str = ""
     open_key: str = ""
     cells: Cells = ()
+    meaning: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +49,7 @@ class ItemAnswer:
     it is on paper (a statement is printed text with nothing to mark), `note` a doubt about the sheet
     itself, and `confirmed` whether a person has found the item on the official sheet. `item` is empty and
     `page` None where nobody has seen them yet; `was` is then the number on the edition before, as a hint.
-    `cells` are the words of `value` in pieces, and `columns` the names of the pieces.
+    `cells` are the words of `value` in pieces, `columns` the names of the pieces, and `meaning` what it says.
     """
 
     form: str
@@ -69,6 +71,7 @@ class ItemAnswer:
     confirmed: bool = False
     columns: tuple[str, ...] = ()
     cells: Cells = ()
+    meaning: str = ""
 
     @property
     def place(self) -> str:
@@ -94,9 +97,10 @@ def write(
     *,
     continues: str = "",
     cells: Cells = (),
+    meaning: str = "",
 ) -> Answer:
     """Write exactly this."""
-    return Answer(concept, Action.WRITE, value, because, authority, continues, cells=cells)
+    return Answer(concept, Action.WRITE, value, because, authority, continues, cells=cells, meaning=meaning)
 
 
 def blank(concept: str, because: str = "", authority: str = "") -> Answer:

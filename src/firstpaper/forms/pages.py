@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
+from firstpaper.forms.filed_words import filed
 from firstpaper.forms.saying import petitioner_of_the_case
 
 UNNAMED = "______________________"
@@ -85,4 +86,4 @@ def short_title(case: Case) -> str:
 
 def see(page: Attachment) -> str:
     """What to write on the form's own line when the words are on a page behind it."""
-    return f"See {page.label}."
+    return filed("See {label}.").format(label=page.label)

@@ -61,6 +61,7 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
         confirmed=item.confirmed,
         columns=tuple(item.columns),
         cells=answer.cells,
+        meaning=answer.meaning,
     )
 
 

@@ -6,6 +6,7 @@ from datetime import date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, NullityFiler, Union
 from firstpaper.forms.answer import Answer, blank, mark_if, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
 from firstpaper.locale import _
 
@@ -115,14 +116,17 @@ def nearly_written(case: Case, concept: str, key: str, because: str, authority: 
         "Find the whole day if you can, and write that. If nobody can find it, write this: "
         "the law takes the date as nearly as it can be found."
     )
-    return replace(write(concept, about(day), near, authority), open_key=key)
+    answer = write(concept, about(day), near, authority, meaning=meaning(lambda: about(day)))
+    return replace(answer, open_key=key)
 
 
 def about(day: Day) -> str:
     """A day known in part, as it is written on a form: "about June 2016"."""
     if day.whole:
-        return f"about {on_the_sheet(day.whole)}"
-    return f"about {MONTHS[day.month - 1]} {day.year}" if day.month else f"about {day.year}"
+        return filed("about {day}").format(day=on_the_sheet(day.whole))
+    if day.month:
+        return filed("about {month} {year}").format(month=filed(MONTHS[day.month - 1]), year=day.year)
+    return filed("about {day}").format(day=day.year)
 
 
 def chosen(

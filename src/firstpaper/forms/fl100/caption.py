@@ -8,6 +8,7 @@ from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import (
     case_number,
@@ -53,7 +54,8 @@ def _filer(case: Case) -> Iterator[Answer]:
     yield written(case, "cap.name", "petitioner.name", same, _("common practice"))
     yield blank("cap.firm", no_lawyer)
     self_represented = _('You have no lawyer. "In pro per" means the same and is fine too.')
-    yield write("cap.for", "Self-represented", self_represented, _("common practice"))
+    says = meaning(lambda: filed("Self-represented"))
+    yield write("cap.for", "Self-represented", self_represented, _("common practice"), meaning=says)
 
 
 def _address(case: Case) -> Iterator[Answer]:

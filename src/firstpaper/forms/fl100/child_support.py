@@ -6,20 +6,21 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import GrownNeed
 from firstpaper.forms.answer import Answer, blank
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment
 from firstpaper.forms.saying import not_asked
 from firstpaper.law.measures.children import concerns_children
-from firstpaper.locale import _
+from firstpaper.locale import _, noted
 
 FOR_GROWN = {
-    GrownNeed.IN_SCHOOL: (
+    GrownNeed.IN_SCHOOL: noted(
         "Support for our child who is 18, unmarried, a full-time high school student and not self-supporting "
         "(Fam. Code, § 3901)"
     ),
-    GrownNeed.CANNOT_EARN: (
+    GrownNeed.CANNOT_EARN: noted(
         "Support for our adult child who is incapacitated from earning a living and without sufficient means "
         "(Fam. Code, § 3910)"
     ),
@@ -64,7 +65,8 @@ def _for_grown_children(case: Case) -> Iterator[str]:
     """What is asked for a grown child, as it is filed. Relief not asked cannot be given on default."""
     names = "; ".join(known(case.support.grown_who) or ())
     for need in known(case.support.grown) or ():
-        yield f"{FOR_GROWN[need]}: {names}." if names else f"{FOR_GROWN[need]}."
+        asked = filed(FOR_GROWN[need])
+        yield f"{asked}: {names}." if names else f"{asked}."
 
 
 def _other(case: Case, on: date) -> Iterator[Answer]:
@@ -86,5 +88,6 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
 def _said(case: Case, on: date, words: str) -> Iterator[Answer]:
     grown = bool(known(case.support.grown))
     missing = grown and not known(case.support.grown_who)
-    for answer in line_of_words(BOX, WORDS, words, attachment_page(case, on), ours=grown):
+    says = meaning(lambda: _words(case, on))
+    for answer in line_of_words(BOX, WORDS, words, attachment_page(case, on), ours=grown, says=says):
         yield flagged(case, answer, "support.grown_who") if missing else answer

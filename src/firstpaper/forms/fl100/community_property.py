@@ -8,13 +8,14 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow, CommunityKind, GoodFaith
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import not_typed, taken_in, things_of_item_10, typed
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.law.measures.character import Code, asset_characters, debt_characters
 from firstpaper.law.words import spaced
-from firstpaper.locale import _
+from firstpaper.locale import _, noted
 
 NONE, DETERMINE = "property.community.none", "property.community.determine"
 LAW = "Fam. Code 760, 2550"
@@ -28,21 +29,28 @@ PLACES = Places(
 )
 LINES = (DETERMINE, *PLACES.all)
 FILED_KINDS = {
-    CommunityKind.HOME: "real estate or a home",
-    CommunityKind.VEHICLES: "vehicles",
-    CommunityKind.ACCOUNTS: "bank and investment accounts",
-    CommunityKind.RETIREMENT: "pensions and retirement plans",
-    CommunityKind.HOUSEHOLD: "household goods",
-    CommunityKind.BUSINESS: "a business",
-    CommunityKind.DEBTS: "debts",
-    CommunityKind.TAX_REFUNDS: "tax refunds",
-    CommunityKind.DIGITAL: "digital assets",
-    CommunityKind.PETS: "pets",
+    CommunityKind.HOME: noted("real estate or a home"),
+    CommunityKind.VEHICLES: noted("vehicles"),
+    CommunityKind.ACCOUNTS: noted("bank and investment accounts"),
+    CommunityKind.RETIREMENT: noted("pensions and retirement plans"),
+    CommunityKind.HOUSEHOLD: noted("household goods"),
+    CommunityKind.BUSINESS: noted("a business"),
+    CommunityKind.DEBTS: noted("debts"),
+    CommunityKind.TAX_REFUNDS: noted("tax refunds"),
+    CommunityKind.DIGITAL: noted("digital assets"),
+    CommunityKind.PETS: noted("pets"),
 }
-NOT_YET_KNOWN = (
-    "All {class_} property and debts. Petitioner does not yet know their full extent "
-    "and will state it as it becomes known."
-)
+NOT_YET_KNOWN = {
+    True: noted(
+        "All quasi-marital property and debts. Petitioner does not yet know their full extent "
+        "and will state it as it becomes known."
+    ),
+    False: noted(
+        "All community and quasi-community property and debts. Petitioner does not yet know their full "
+        "extent and will state it as it becomes known."
+    ),
+}
+"""What is said of property not known in full, by whether it is a nullity: there was no community then."""
 
 
 def answers(case: Case, on: date) -> Iterator[Answer]:
@@ -106,7 +114,9 @@ def _none(case: Case, on: date) -> Iterator[Answer]:
     yield not_before_advice(NONE, look, "property.community_how")
     named = _("This is what you named. Look again before you sign: only one of 10a and 10b can be right.")
     yield replace(mark(DETERMINE, named, LAW), open_key="property.community_how")
-    yield from PLACES.marked(attachment_page(case, on), write(PLACES.rows, _text(case, on), named, LAW))
+    says = meaning(lambda: _text(case, on))
+    lines = write(PLACES.rows, _text(case, on), named, LAW, meaning=says)
+    yield from PLACES.marked(attachment_page(case, on), lines)
 
 
 def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
@@ -120,7 +130,8 @@ def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
         "You can state the full list later. But if the other side never answers, the judge can decide only "
         "what the petition told them."
     )
-    return write(PLACES.rows, _text(case, on), later, _("common practice"))
+    says = meaning(lambda: _text(case, on))
+    return write(PLACES.rows, _text(case, on), later, _("common practice"), meaning=says)
 
 
 def _listed(case: Case, on: date) -> bool:
@@ -142,19 +153,19 @@ def _text(case: Case, on: date) -> str:
         return "\n".join(_items(case, on))
     kinds = _filed(known(case.property.community_kinds))
     elsewhere = _filed(known(case.property.elsewhere_kinds))
-    from_elsewhere = f"Acquired while a party lived outside California (quasi-community): {elsewhere}."
-    last = (from_elsewhere,) if elsewhere else ()
+    from_elsewhere = filed("Acquired while a party lived outside California (quasi-community): {kinds}.")
+    last = (from_elsewhere.format(kinds=elsewhere),) if elsewhere else ()
     if how is CommunityHow.NONE:
         listed = _items(case, on) if _listed(case, on) else ()
         return "\n".join((*((f"{kinds[0].upper()}{kinds[1:]}.",) if kinds else ()), *last, *listed))
     if how is not CommunityHow.NOT_YET_KNOWN:
         return ""
-    words = NOT_YET_KNOWN.format(class_=_class(case))
-    return "\n".join((words, *((f"They include: {kinds}.",) if kinds else ()), *last))
+    named = (filed("They include: {kinds}.").format(kinds=kinds),) if kinds else ()
+    return "\n".join((filed(NOT_YET_KNOWN[is_nullity(case)]), *named, *last))
 
 
 def _filed(told: Sequence[CommunityKind] | None) -> str:
-    return ", ".join(words for kind, words in FILED_KINDS.items() if kind in (told or ()))
+    return ", ".join(filed(words) for kind, words in FILED_KINDS.items() if kind in (told or ()))
 
 
 def _class(case: Case) -> str:

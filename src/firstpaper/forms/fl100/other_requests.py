@@ -8,17 +8,18 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Fees, GoodFaith, Kind, Who
 from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import paragraphs
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment, see
 from firstpaper.forms.saying import chosen, married, not_asked, partners
 from firstpaper.law.measures.residence import may_state_intent
-from firstpaper.locale import _
+from firstpaper.locale import _, noted
 
 NAME, NAME_WORDS = "requests.former_name", "requests.former_name.words"
 BOX, WORDS, CONTINUED = "requests.other", "requests.other.words", "requests.other.continued"
-INTENT = (
+INTENT = noted(
     "Petitioner intends to amend this petition to ask for a judgment of dissolution as soon as the residence "
     "requirements of Family Code section 2320 are met (Fam. Code, section 2321(b))."
 )
@@ -45,7 +46,7 @@ def requests(case: Case, on: date) -> tuple[str, ...]:
     if _putative(case):
         words.insert(0, _putative_words(case))
     if _intends_to_amend(case, on):
-        words.insert(0, INTENT)
+        words.insert(0, filed(INTENT))
     return tuple(words)
 
 
@@ -98,10 +99,13 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
     yield flagged(case, box, missing) if missing else box
     if page:
         too_long = _("Your words are too long for the lines. They are on {label}.").format(label=label)
-        yield write(WORDS, see(page), too_long, _("common practice"), continues=label)
+        says = meaning(lambda: "\n".join((see(page), *requests(case, on))))
+        yield write(WORDS, see(page), too_long, _("common practice"), continues=label, meaning=says)
         yield mark(CONTINUED, too_long, _("common practice"), continues=label)
     else:
-        yield write(WORDS, "\n".join(words), _("The words fit on the lines."), _authority(case, on))
+        says = meaning(lambda: "\n".join(requests(case, on)))
+        fit = _("The words fit on the lines.")
+        yield write(WORDS, "\n".join(words), fit, _authority(case, on), meaning=says)
         yield blank(CONTINUED, _("The words fit on the lines."))
 
 
@@ -156,10 +160,14 @@ def _believed(case: Case) -> bool:
 
 
 def _putative_words(case: Case) -> str:
-    union = "domestic partnership" if partners(case) and not married(case) else "marriage"
-    status = "partner" if union == "domestic partnership" else "spouse"
-    return (
-        f"Petitioner believed in good faith that the {union} was valid. Petitioner asks the court to declare "
-        f"Petitioner a putative {status} and to divide the property acquired during the union as "
-        "quasi-marital property (Fam. Code, section 2251(a))."
+    if partners(case) and not married(case):
+        return filed(
+            "Petitioner believed in good faith that the domestic partnership was valid. Petitioner asks the "
+            "court to declare Petitioner a putative partner and to divide the property acquired during the "
+            "union as quasi-marital property (Fam. Code, section 2251(a))."
+        )
+    return filed(
+        "Petitioner believed in good faith that the marriage was valid. Petitioner asks the court to declare "
+        "Petitioner a putative spouse and to divide the property acquired during the union as quasi-marital "
+        "property (Fam. Code, section 2251(a))."
     )

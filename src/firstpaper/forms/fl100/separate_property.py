@@ -7,6 +7,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import SeparateHow
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import doubts, listed_things, not_typed, things_of_item_9, typed
 from firstpaper.forms.open_answers import flagged, still_open
@@ -92,7 +93,8 @@ def _list(case: Case, how: SeparateHow, on: date) -> Answer | None:
         kinds = _(
             "The kinds of separate property that most people name. Many petitions say no more at this stage."
         )
-        return write(PLACES.rows, words, kinds, _("common practice"))
+        says = meaning(lambda: _on_the_lines(_rows(case, on)))
+        return write(PLACES.rows, words, kinds, _("common practice"), meaning=says)
     last_four = _("As you listed it. Never more than the last four digits of an account.")
     return write(PLACES.rows, words, last_four, "Cal. Rules of Court, rule 1.201(a)")
 
@@ -124,9 +126,17 @@ def _typed_rows(case: Case) -> Iterator[tuple[str, str]]:
 
 
 def _classes(case: Case) -> tuple[tuple[str, ...], ...]:
-    began = "registration" if partners(case) and not married(case) else "marriage"
+    registered = partners(case) and not married(case)
     return (
-        (f"All property and debts from before the {began}", "party who had them"),
-        ("All gifts and inheritances", "party who received them"),
-        ("All earnings, property and debts from after separation", "party who gained or incurred them"),
+        (
+            filed("All property and debts from before the registration")
+            if registered
+            else filed("All property and debts from before the marriage"),
+            filed("party who had them"),
+        ),
+        (filed("All gifts and inheritances"), filed("party who received them")),
+        (
+            filed("All earnings, property and debts from after separation"),
+            filed("party who gained or incurred them"),
+        ),
     )

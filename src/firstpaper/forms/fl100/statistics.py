@@ -1,13 +1,15 @@
 """Item 3: the dates of the union and of its end, and the time between them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import partial
 
 from firstpaper.counting import years_and_months
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Union
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.saying import PARTNERSHIPS, nearly_written, on_the_sheet, unions_of
 from firstpaper.law.measures.marriage import length, separation
@@ -91,13 +93,21 @@ def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
         return
     if near := about_length(case, union):
         told = _("Counted from what you told us. Count it again when you know the whole day.")
-        for concept, words in zip((half.years, half.months), near, strict=True):
-            yield replace(write(concept, words, told, "Fam. Code 2330(b)"), open_key=half.began_key)
+        for concept, numbers in zip((half.years, half.months), near, strict=True):
+            says = meaning(partial(_about, numbers))
+            answer = write(concept, _about(numbers), told, "Fam. Code 2330(b)", meaning=says)
+            yield replace(answer, open_key=half.began_key)
         return
     yield from (_no_length(case, half, concept) for concept in (half.years, half.months))
 
 
-def about_length(case: Case, union: Union) -> tuple[str, str] | None:
+def _about(numbers: Iterable[int]) -> str:
+    """The numbers that it can be, as they are filed: "about 2 or 3"."""
+    either = filed(" or ").join(str(one) for one in dict.fromkeys(numbers))
+    return filed("about {number}").format(number=either)
+
+
+def about_length(case: Case, union: Union) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
     """Years and months where the first day is known in part, and leaves only one count of years."""
     told = known(case.dates.married_on if union is Union.MARRIAGE else case.dates.registered_on)
     broke = separation(case).day
@@ -106,8 +116,7 @@ def about_length(case: Case, union: Union) -> tuple[str, str] | None:
     longest, shortest = years_and_months(told.earliest, broke), years_and_months(told.latest, broke)
     if longest.years != shortest.years:
         return None
-    months = (shortest.months, longest.months)
-    return f"about {longest.years}", f"about {' or '.join(str(one) for one in dict.fromkeys(months))}"
+    return (longest.years,), (shortest.months, longest.months)
 
 
 def _no_length(case: Case, half: _Half, concept: str) -> Answer:

@@ -8,6 +8,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodyCase, OrderedBy
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.edition import edition_for
+from firstpaper.forms.filed_words import meaning
 from firstpaper.forms.fl105 import FORM
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment, see, unnumbered
@@ -104,5 +105,6 @@ def _rows(case: Case, concept: str, told: Sequence[object] | None, key: str, on:
         return fill(concept, _("You know no more. Ask the clerk of that court, and write what you find out."))
     if page := attachment_page(case, concept, on):
         more = _("Your words are too long for the rows. They are on {label}.").format(label=page.label)
-        return write(concept, see(page), more, _("common practice"), continues=page.label)
+        says = meaning(lambda: see(page))
+        return write(concept, see(page), more, _("common practice"), continues=page.label, meaning=says)
     return write(concept, "\n".join(lines), _("Copy each part into the column with the same name."))

@@ -1,13 +1,15 @@
 """Answers that a form takes in columns, gathered into tables with the form's own columns."""
 
 import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import groupby
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, shared_columns
-from firstpaper.locale import beside
+from firstpaper.forms.filed_words import filed, meaning
+from firstpaper.locale import beside, english, noted
 from firstpaper.packet.views.law_behind import law_behind
 
 CHILD_ROW = re.compile(r"(?P<row>children\.\d+)\.(?P<column>name|born_on|age)")
@@ -32,7 +34,18 @@ _WIDTHS: Mapping[str, float] = {
     "confirm_to": 24,
 }
 """How wide the columns of a table are beside each other; others are as wide as a name."""
-_PLACE, _RING = 9.0, 6.0
+_PLACE, _RING = 11.0, 6.0
+FILED = (
+    noted("present"),
+    noted("parent"),
+    noted("parents"),
+    noted("No request"),
+    noted("Other, as stated on this page"),
+    noted("Petitioner and Respondent jointly"),
+    noted("Petitioner"),
+    noted("Respondent"),
+)
+"""Words of ours in the columns of a form."""
 LEAST_COLUMNS = 2
 """An answer alone that has no more pieces is said in a line, and needs no table."""
 MOST_DONE = 100
@@ -61,12 +74,16 @@ class Reason:
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """A table to copy, with the columns of the form. The reasons hold for all of it."""
+    """A table to copy, with the columns of the form. The reasons hold for all of it.
+
+    `meaning` is what words of ours in it say, for somebody who reads another language.
+    """
 
     columns: tuple[str, ...]
     widths: str
     rows: tuple[GridRow, ...]
     reasons: tuple[Reason, ...]
+    meaning: str = ""
 
     kind = "grid"
 
@@ -113,8 +130,16 @@ def _grid(answers: tuple[ItemAnswer, ...], edition: Edition) -> Grid:
         columns=tuple(_head(labels[names[place]]) for place in full),
         widths=_shares([names[place] for place in full], placed=any(row.place for row in rows)),
         rows=tuple(GridRow(row.place, tuple(row.pieces[place] for place in full)) for row in rows),
-        reasons=tuple(dict.fromkeys(map(_reason, answers))),
+        reasons=tuple(_reasons(answers)),
+        meaning="; ".join(_explained({piece for row in rows for piece in row.pieces})),
     )
+
+
+def _explained(pieces: Collection[str]) -> Iterator[str]:
+    """The words of ours among the pieces, each with what it means."""
+    for words in FILED:
+        if words in pieces and (means := meaning(partial(filed, words))):
+            yield f"{english(words)}: {means}"
 
 
 def _head(label: str) -> str:
@@ -134,8 +159,11 @@ def _line(answer: ItemAnswer) -> str:
     return answer.item if answer.item[:1].isdigit() and "line" in answer.concept else ""
 
 
-def _reason(answer: ItemAnswer) -> Reason:
-    return Reason(answer.because, law_behind(answer))
+def _reasons(answers: Iterable[ItemAnswer]) -> Iterator[Reason]:
+    """Each reason once, those of the same law together."""
+    told = dict.fromkeys((answer.because, law_behind(answer)) for answer in answers)
+    for authority, found in groupby(told, key=lambda one: one[1]):
+        yield Reason(" ".join(because for because, _law in found), authority)
 
 
 def _shares(names: Sequence[str], *, placed: bool) -> str:

@@ -12,7 +12,7 @@ from firstpaper.forms.edition import Edition
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.law.finding import Weight
-from firstpaper.locale import _, english, printed_and_meaning, with_meaning
+from firstpaper.locale import ENGLISH, _, english, language, printed_and_meaning, with_meaning
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
@@ -34,7 +34,7 @@ class Row:
     """One line of a worksheet: an item that wants the pen, or neighbours that still lack one answer.
 
     `kind` is the action, or "open" where an answer is missing. `boxes` are further boxes of the same item
-    to mark; `lines` is the exact text to write, line by line.
+    to mark; `lines` is the exact text to write, line by line, and `meaning` what words of ours in it say.
     """
 
     kind: str
@@ -42,6 +42,7 @@ class Row:
     labels: tuple[str, ...]
     boxes: tuple[str, ...]
     lines: tuple[str, ...]
+    meaning: str
     because: str
     authority: str
     continues: str
@@ -166,7 +167,17 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
         "Copy each answer to the same item of your form. Tick the ring at the right to keep your place. "
         "What this sheet does not name stays empty."
     )
-    yield f"{copy} {_more(form)}"
+    yield " ".join(filter(None, (copy, _date_order(form), _more(form))))
+
+
+def _date_order(form: FilledForm) -> str:
+    """In which order the figures of a date stand, for whoever may be used to another one."""
+    if language() == ENGLISH or not any(DATE.search(answer.value) for answer in form.items):
+        return ""
+    return _("Dates go on the form in this order: month/day/year.")
+
+
+DATE = re.compile(r"\b\d\d/\d\d/\d{4}\b")
 
 
 def _more(form: FilledForm) -> str:
@@ -278,7 +289,7 @@ def _shared(answer: ItemAnswer) -> tuple[str, ...]:
     if kind in ("open", "fill"):
         return (kind, answer.because)
     if kind == "mark" and answer.item:
-        return (kind, answer.item, answer.label.partition(": ")[0])
+        return (kind, answer.item, printed_and_meaning(answer.label)[0].partition(": ")[0])
     return (answer.concept,)
 
 
@@ -317,6 +328,7 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
         labels=tuple(answer.label for answer in (group[:1] if boxes else group)),
         boxes=boxes,
         lines=_to_copy(first),
+        meaning=_sentences(first.meaning),
         because=" ".join(reasons),
         authority="; ".join(dict.fromkeys(filter(None, map(law_behind, group)))),
         continues=next((answer.continues for answer in group if answer.continues), ""),
@@ -328,6 +340,11 @@ def _to_copy(answer: ItemAnswer) -> tuple[str, ...]:
     """The words to copy, which are English; those about the caption are ours."""
     lines = answer.value.splitlines()
     return tuple(lines if _is_same_caption(answer) else map(english, lines))
+
+
+def _sentences(lines: str) -> str:
+    """Lines as sentences in a row."""
+    return " ".join(f"{line.removesuffix('.')}." for line in lines.splitlines())
 
 
 def _box(answer: ItemAnswer, first: ItemAnswer) -> str:
