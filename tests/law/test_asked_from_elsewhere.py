@@ -22,6 +22,7 @@ from firstpaper.law.measures.service import Serving, serves_again, serving
 from firstpaper.law.property_words import kind_words
 from firstpaper.law.register import findings
 from firstpaper.law.words import either, in_a_row
+from firstpaper.locale import speaking
 
 ON = date(2026, 11, 30)
 FILED = {"filed_on": "2026-11-02"}
@@ -191,3 +192,20 @@ def test_kinds_are_said_in_words_and_words_in_a_row() -> None:
     assert either(["a", "b", "c"]) == "a or b or c"
     assert in_a_row(["a", "b", "c"]) == "a, b and c"
     assert in_a_row([]) == ""
+
+
+@pytest.mark.parametrize(
+    ("last", "row"),
+    [
+        ("Ingrid", "Björn e Ingrid"),
+        ("Hilda", "Björn e Hilda"),
+        ("Ian", "Björn y Ian"),
+        ("Yolanda", "Björn y Yolanda"),
+        ("Yves", "Björn e Yves"),
+    ],
+)
+def test_spanish_has_another_word_for_and_before_the_sound_i(last: str, row: str) -> None:
+    # Real Academia Española, Diccionario panhispánico de dudas, "y"
+    with speaking("es"):
+        assert in_a_row(["Björn", last]) == row
+    assert in_a_row(["Björn", last]) == f"Björn and {last}"

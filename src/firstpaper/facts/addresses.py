@@ -21,6 +21,8 @@ BOTH = re.compile(
     r"(?:both(?: of us| parents)?|us both|us|the two of us|mom and dad|mother and father)\b", re.IGNORECASE
 )
 """Ways to begin saying that a child lived with both spouses."""
+FILER = re.compile(r"(?:me|myself)\b", re.IGNORECASE)
+"""Ways to begin saying that a child lived with the filer."""
 _SURELY_BOTH = re.compile(
     r"(?:both(?: of us| parents)?|us both|mom and dad|mother and father)\b", re.IGNORECASE
 )

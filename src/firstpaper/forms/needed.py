@@ -132,7 +132,7 @@ def _needed(row: Row, on: date) -> FormNeeded:
         goes=Goes(row.goes),
         authority=_(row.authority) if row.authority else "",
         only_if=_(row.only_if) if row.only_if else "",
-        label=row.label or row.form or _(row.title),
+        label=_(row.label) or row.form or _(row.title),
         ask=_(row.ask) if row.ask else "",
         stack=Stack(row.stack) if row.stack else None,
         copy_served=row.served,

@@ -1,5 +1,6 @@
 """Words that several rules share, so that one thing has one name."""
 
+import re
 from collections.abc import Iterable, Sequence
 from datetime import date
 from functools import reduce
@@ -9,14 +10,20 @@ from firstpaper.facts import Day
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.authority import Certainty
 from firstpaper.law.measures.due import Due
-from firstpaper.locale import _
+from firstpaper.locale import _, _c
 
 
 def in_a_row(parts: Sequence[str]) -> str:
     """The parts in a row, as in "a", "a and b" or "a, b and c"."""
     if len(parts) < 2:
         return "".join(parts)
-    return _("{first} and {last}").format(first=_(", ").join(parts[:-1]), last=parts[-1])
+    *others, last = parts
+    words = _c("before the sound i", "{first} and {last}") if _I.match(last) else _("{first} and {last}")
+    return words.format(first=_(", ").join(others), last=last)
+
+
+_I = re.compile(r"(?:h?[ií](?![aeoáéó])|y(?![aeiouáéíóú]))", re.IGNORECASE)
+"""What begins with the sound i, before which some languages have another word for "and"."""
 
 
 def either(parts: Iterable[str]) -> str:

@@ -21,6 +21,7 @@ from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_fir
 from firstpaper.law.measures.record import day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
+from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 
 
@@ -122,13 +123,9 @@ class Brief:
     def _union_of(self, petitioner: str) -> str:
         unions = known(self.case.matter.unions) or ()
         partners_only = bool(unions) and Union.MARRIAGE not in unions
-        words = (
-            _("Domestic partnership of {petitioner} and {respondent}")
-            if partners_only
-            else _("Marriage of {petitioner} and {respondent}")
-        )
+        words = _("Domestic partnership of {couple}") if partners_only else _("Marriage of {couple}")
         respondent = known(self.case.respondent.name) or _("(the other side's name)")
-        return words.format(petitioner=petitioner, respondent=respondent)
+        return words.format(couple=in_a_row([petitioner, respondent]))
 
     @property
     def in_danger(self) -> bool:

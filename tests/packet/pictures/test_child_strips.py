@@ -2,8 +2,11 @@
 
 from datetime import date
 
+import pytest
+
 from firstpaper.facts import Case, Day
 from firstpaper.facts.children import Home
+from firstpaper.locale import speaking
 from firstpaper.packet.pictures.chart import Chart, Fill, Span
 from firstpaper.packet.pictures.homes import strips
 from firstpaper.packet.pictures.words import alt_of, text_of
@@ -133,4 +136,18 @@ def test_children_with_the_same_homes_share_one_strip_that_says_with_whom() -> N
         two = two.with_fact(key, value)
     ((name, chart),) = strips(two, ON)
     assert name == "Mateo and Lucia"
-    assert "with both of us" in chart.rows[0].notes
+    assert "with the two of you" in chart.rows[0].notes
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ("me", "con usted"),
+        ("both of us and Ruth Bell", "con ustedes dos y Ruth Bell"),
+        ("Ruth Bell", "con Ruth Bell"),
+    ],
+)
+def test_whoever_typed_is_spoken_to_in_the_language_of_the_sheet(typed: str, said: str) -> None:
+    with speaking("es"):
+        home = SANTA_MARIA.model_copy(update={"with_whom": typed})
+        assert said in strip(case(home)).rows[0].notes

@@ -15,6 +15,7 @@ from firstpaper.intake.cells import harmless
 from firstpaper.intake.tables import BEGINS
 from firstpaper.law.deadline import Actor
 from firstpaper.law.measures.ending import Ending
+from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
 
 COLUMNS = (
@@ -155,9 +156,7 @@ def unread_lines(unread: Sequence[Unread]) -> Iterator[str]:
 def _lines(one: Shelved, names: bool, day: date, until: date | None) -> Iterator[str]:
     if names:
         nobody = _("no name yet")
-        yield _("{petitioner} and {respondent}").format(
-            petitioner=one.named("petitioner") or nobody, respondent=one.named("respondent") or nobody
-        )
+        yield in_a_row([one.named("petitioner") or nobody, one.named("respondent") or nobody])
     if number := ", ".join(filter(None, (one.case_number, one.county))):
         yield number
     yield _stage(one)

@@ -24,7 +24,7 @@ PLACES = Places(
     "property.community.attachment",
     "property.community.listed",
     "property.community.rows",
-    "FL-160 (community property)",
+    noted("FL-160 (community property)"),
     LAW,
 )
 LINES = (DETERMINE, *PLACES.all)

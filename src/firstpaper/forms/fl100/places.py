@@ -37,7 +37,7 @@ class Places:
         elsewhere = _("You are listing these in another box.")
         if page is None and rows is None:
             form = _("You chose to list it on form FL-160. Use one FL-160 for this class of property alone.")
-            yield mark(self.fl_160, form, self.authority, continues=self.sheet)
+            yield mark(self.fl_160, form, self.authority, continues=_(self.sheet))
         else:
             yield blank(self.fl_160, elsewhere)
         if page:

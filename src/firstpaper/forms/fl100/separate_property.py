@@ -15,7 +15,7 @@ from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import married, partners
 from firstpaper.law.measures.character import Plea
 from firstpaper.law.words import spaced
-from firstpaper.locale import _
+from firstpaper.locale import _, noted
 
 NONE, CONFIRM = "property.separate.none", "property.separate.confirm"
 LAW = "Fam. Code 770, 771"
@@ -24,7 +24,7 @@ PLACES = Places(
     "property.separate.attachment",
     "property.separate.listed",
     "property.separate.rows",
-    "FL-160 (separate property)",
+    noted("FL-160 (separate property)"),
     LAW,
 )
 LISTS = {

@@ -3,13 +3,12 @@
 Each row is one answer: the days, the place, and with whom, line by line in the order of the columns.
 """
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, Day, known
-from firstpaper.facts.addresses import BOTH, home_of_the_child, keeps_addresses_off, must_stay_private
+from firstpaper.facts.addresses import BOTH, FILER, home_of_the_child, keeps_addresses_off, must_stay_private
 from firstpaper.facts.children import Home, first_of_both
 from firstpaper.facts.people import Address
 from firstpaper.forms.answer import Answer, blank, write
@@ -20,8 +19,6 @@ from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.law.measures.child_homes import history_since, homes, since_birth
 from firstpaper.law.measures.children import ListedChild
 from firstpaper.locale import _
-
-FILER = re.compile(r"(?:me|myself)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from datetime import date
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day
-from firstpaper.facts.addresses import must_stay_private
+from firstpaper.facts.addresses import BOTH, FILER, must_stay_private
 from firstpaper.facts.children import Home
 from firstpaper.law.measures.child_homes import History, Stretch, history, homes
 from firstpaper.law.measures.children import ListedChild, listed_children
@@ -62,8 +62,18 @@ def _home(case: Case, home: Home, until: date) -> Row:
         end = _day(home.end)
         days = _("{start} to {end}").format(start=start, end=end)
         says = _("{place}: from {start} to {end}.").format(place=place, start=start, end=end)
-    people = () if private or not home.with_whom else (_("with {people}").format(people=home.with_whom),)
+    people = () if private or not home.with_whom else (_("with {people}").format(people=_who(home)),)
     return Row(place, (days, *people), says, tuple(_bars(home, until)))
+
+
+def _who(home: Home) -> str:
+    """With whom, as typed; but whoever typed is spoken to."""
+    told = home.with_whom
+    for typed, said in ((BOTH, _("the two of you")), (FILER, _("you"))):
+        if found := typed.match(told):
+            others = told[found.end() :].removeprefix(" and ").strip(" ,")
+            return in_a_row([said, others] if others else [said])
+    return told
 
 
 def _bars(home: Home, until: date) -> Iterator[Span]:

@@ -22,6 +22,7 @@ from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
+from firstpaper.packet.views.law_behind import in_words
 from firstpaper.packet.views.sheet import Sheet
 
 ALWAYS_COUNTED = ("marriage.length", "nullity.last_day")
@@ -61,7 +62,7 @@ def sheet(brief: Brief) -> Sheet:
         values={
             "brief": brief,
             "facts": tuple(_facts(brief)),
-            "findings": tuple(Line(_standing(one), _cite(one)) for one in _weighty(brief.findings)),
+            "findings": tuple(Line(_standing(one), in_words(_cite(one))) for one in _weighty(brief.findings)),
             "counts": tuple(_counts(brief.findings)),
             "choices": tuple(_choices(brief)),
         },

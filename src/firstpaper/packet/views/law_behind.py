@@ -15,7 +15,13 @@ def law_behind(answer: ItemAnswer) -> str:
     authority = answer.authority
     if not authority or authority == _("common practice"):
         return ""
-    return authority if _was_read(authority) else _("{title} (law not confirmed)").format(title=authority)
+    spoken = in_words(authority)
+    return spoken if _was_read(authority) else _("{title} (law not confirmed)").format(title=spoken)
+
+
+def in_words(citation: str) -> str:
+    """A citation for the reader: sections as they are, and common practice in their language."""
+    return "; ".join(_(part) if part == SAYS_ITSELF else part for part in citation.split("; "))
 
 
 @cache
