@@ -120,8 +120,8 @@ def test_a_closure_for_a_whole_day_counts_as_a_holiday() -> None:
         "Wed, Nov 25, 2026: court closed: power cut",
         "Thu, Nov 26, 2026: Thanksgiving Day",
         "Fri, Nov 27, 2026: Day after Thanksgiving",
-        "Sat, Nov 28, 2026: Saturday",
-        "Sun, Nov 29, 2026: Sunday",
+        "Sat, Nov 28, 2026: the court is closed",
+        "Sun, Nov 29, 2026: the court is closed",
         "Mon, Nov 30, 2026: the court is open",
     )
     assert CALENDAR.is_court_day(date(2026, 11, 25))
@@ -146,8 +146,8 @@ def test_the_steps_of_court_days() -> None:
         "Wed, Nov 25, 2026: the starting day, not counted",
         "Thu, Nov 26, 2026: Thanksgiving Day",
         "Fri, Nov 27, 2026: Day after Thanksgiving",
-        "Sat, Nov 28, 2026: Saturday",
-        "Sun, Nov 29, 2026: Sunday",
+        "Sat, Nov 28, 2026: the court is closed",
+        "Sun, Nov 29, 2026: the court is closed",
         "Mon, Nov 30, 2026: court day 1",
     )
 
@@ -168,7 +168,7 @@ def test_the_caution_names_only_the_years_not_worked_out() -> None:
         .startswith("We have not checked the court holidays of 2041.")
     )
     assert CALENDAR.roll_forward(date(2040, 12, 30)).steps == (
-        "Sun, Dec 30, 2040: Sunday",
+        "Sun, Dec 30, 2040: the court is closed",
         "Mon, Dec 31, 2040: the court is open",
     )
 

@@ -24,6 +24,7 @@ EXPECTABLE = {
     "facts",
     "dates",
     "values",
+    "cite",
 }
 
 
@@ -48,6 +49,7 @@ def _check(finding: Finding, expected: Mapping[str, Any]) -> None:
     for words in _list(expected.get("silent_on", [])):
         assert words not in "\n".join((finding.says, finding.do, *finding.steps)), words
     assert set(expected.get("facts", ())) <= set(finding.facts)
+    assert set(_list(expected.get("cite", []))) <= set(finding.authority)
     for name, day in expected.get("dates", {}).items():
         assert finding.dates.get(name) == day, name
     for name, value in expected.get("values", {}).items():

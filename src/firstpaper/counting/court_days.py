@@ -138,4 +138,6 @@ def _closure(why: str) -> str:
 
 
 def _closed(day: date, reason: str) -> str:
+    if day.weekday() >= SATURDAY:  # its name stands in the date already
+        return _("{date}: the court is closed").format(date=short_date(day))
     return _("{date}: {reason}").format(date=short_date(day), reason=reason)

@@ -60,7 +60,10 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """A `Found`, stamped with the rule it came from."""
+    """A `Found`, stamped with the rule it came from.
+
+    `authority` are the sources of the rule, then those of this finding alone, which `own` repeats.
+    """
 
     id: str
     title: str
@@ -76,6 +79,7 @@ class Finding:
     certainty: Certainty
     not_modelled: str
     part_of: str = ""
+    own: tuple[str, ...] = ()
 
 
 def safety_first(one: Finding) -> bool:

@@ -103,6 +103,7 @@ class Rule:
             certainty=self._certainty_of(one),
             not_modelled=_(self.not_modelled),
             part_of=self.part_of,
+            own=one.cite,
         )
 
     def _certainty_of(self, one: Found) -> Certainty:

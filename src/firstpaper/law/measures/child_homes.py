@@ -17,6 +17,7 @@ from firstpaper.facts.children import Child, Home, first_of_both
 from firstpaper.facts.choices import IN_CALIFORNIA
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import ListedChild
+from firstpaper.law.words import spell_day
 from firstpaper.locale import _
 
 CALIFORNIA = "CA"
@@ -193,7 +194,7 @@ def _together(one: Home, other: Home, since: date, on: date) -> bool:
 def _lives_here(start: Day, born: Day | None, on: date) -> HomeState:
     line = _full(start.latest, on)
     steps = (
-        _("{date}: the child came to live in California").format(date=short_date(start.latest)),
+        _first_day_here(start),
         _("{date}: {months} months later").format(date=short_date(line), months=_months(on)),
     )
     if line <= on:
@@ -202,6 +203,14 @@ def _lives_here(start: Day, born: Day | None, on: date) -> HomeState:
         return HomeState(Basis.SINCE_BIRTH)
     unclear = _full(start.earliest, on) <= on
     return HomeState(Basis.UNCLEAR if unclear else Basis.NOT_YET, line, steps=steps)
+
+
+def _first_day_here(start: Day) -> str:
+    """The day from which the stay is counted; one told in part is counted from its last day."""
+    if start.whole:
+        return _("{date}: the first day told in California").format(date=short_date(start.whole))
+    told = _("{date}: the last day of {told}, the first time told in California")
+    return told.format(date=short_date(start.latest), told=spell_day(start))
 
 
 def _has_left(start: Day, end: Day, born: Day | None, on: date, parent_here: bool | None) -> HomeState:

@@ -86,8 +86,8 @@ def earliest_end(start: date) -> EarliestEnd:
     first, longer = _after(expires.day), _after(max(expires.day, counted))
     steps = (*expires.steps, _next_step(first))
     if longer > first:
-        also = _("{date}: the day after {days} days").format(date=short_date(longer), days=days)
-        steps = (*steps, also)
+        also = _("{date}: the day after {days} days, as a court may count half a year")
+        steps = (*steps, also.format(date=short_date(longer), days=days))
     return EarliestEnd(start, expires.day, first, longer, days, steps)
 
 

@@ -78,17 +78,17 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 
 def _another_court() -> str:
-    return _("This part is met. But there may be another case, so another court may be the one that decides.")
+    return _("There may be another case, so another court may be the one that decides on custody.")
 
 
 def _all_here(on: date, *, doubted: bool) -> Found:
     months = figure("children.home_state_months", on).value
     told = _("You told of no child who lived outside California in the last {months} months.")
-    decide = _another_court() if doubted else _("Then by this count a judge here can decide about custody.")
+    here, decide = told.format(months=months), _("Then by this count a judge here can decide about custody.")
     return Found(
         Outcome.MET,
         Weight.GET_ADVICE if doubted else Weight.GOOD_TO_KNOW,
-        spaced([told.format(months=months), decide]),
+        spaced([_another_court(), here] if doubted else [here, decide]),
         _("If a child did live elsewhere in that time, even for a while, change that answer."),
         facts=(FAMILY,),
     )
@@ -133,8 +133,16 @@ def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
         values={
             f"{child.key}.home_state": state.basis.value for child, state in zip(alike, states, strict=True)
         },
-        steps=tuple(dict.fromkeys(step for state in states for step in state.steps)),
+        steps=tuple(_steps(names, states)),
     )
+
+
+def _steps(names: Sequence[str], states: Sequence[HomeState]) -> Iterator[str]:
+    """Each count once; where there are several children, with those whose count it is."""
+    for steps in dict.fromkeys(state.steps for state in states if state.steps):
+        of = [name for name, state in zip(names, states, strict=True) if state.steps == steps]
+        whose = _("{step} ({names})").format(step=steps[0], names=in_a_row(of))
+        yield from (whose if names[1:] else steps[0], *steps[1:])
 
 
 def _state(case: Case, child: ListedChild, on: date) -> HomeState:
@@ -159,8 +167,8 @@ def _words(state: HomeState, name: str, on: date, *, doubted: bool) -> tuple[str
 
 def _by_basis(*, doubted: bool) -> dict[Basis, tuple[str, Outcome, str]]:
     goes_on = _("The case about the marriage can go on. {help}").format(help=help_first())
-    decide = _another_court() if doubted else _("So by this count a judge here can decide about custody.")
-    lived = _("{name} has lived in California for {months} months.")
+    decide = _("So by this count a judge here can decide about custody.")
+    lived = _("{name} has lived in California for at least {months} months.")
     born = _("{name} has lived in California since birth.")
     left = _("{name} left California less than {months} months ago, and a parent lives here.")
     not_yet = _("{name} will have lived in California for {months} months on {line}.")
@@ -168,10 +176,14 @@ def _by_basis(*, doubted: bool) -> dict[Basis, tuple[str, Outcome, str]]:
     elsewhere = _("By the homes you told, another state may have to decide about custody of {name}.")
     unclear = _("By the homes you told, we cannot tell which state may decide about custody of {name}.")
     by_then = _("That holds only if you file by {line}.")
+
+    def settled(here: str, until: str = "") -> str:
+        return spaced([_another_court(), here, until] if doubted else [here, decide, until])
+
     return {
-        Basis.HERE: (spaced([lived, decide]), Outcome.MET, help_first() if doubted else ""),
-        Basis.SINCE_BIRTH: (spaced([born, decide]), Outcome.MET, help_first() if doubted else ""),
-        Basis.LEFT_LATELY: (spaced([left, decide, by_then]), Outcome.MET, _("File by that day if you can.")),
+        Basis.HERE: (settled(lived), Outcome.MET, help_first() if doubted else ""),
+        Basis.SINCE_BIRTH: (settled(born), Outcome.MET, help_first() if doubted else ""),
+        Basis.LEFT_LATELY: (settled(left, by_then), Outcome.MET, _("File by that day if you can.")),
         Basis.NOT_YET: (spaced([not_yet, other_first]), Outcome.NOT_MET, goes_on),
         Basis.ELSEWHERE: (elsewhere, Outcome.NOT_MET, goes_on),
         Basis.UNCLEAR: (unclear, Outcome.FOR_A_LAWYER, goes_on),

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from datetime import date
+from typing import TypedDict
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import DONT_KNOW, Case, known
@@ -9,13 +10,15 @@ from firstpaper.facts.choices import Kind, Shortcut
 from firstpaper.facts.kinds import is_nullity, kind_of
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.waiting import earliest_end
+from firstpaper.law.measures.record import filed_on, joint
+from firstpaper.law.measures.waiting import EarliestEnd, earliest_end
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
 LOOK, KIND, DANGERS = "shortcuts.look_at", "matter.kind", "safety.dangers"
 PRESSED, WILLING, AGREE = "joint.pressed", "joint.willing", "joint.agree"
 BOTH_WAIVE = "joint.both_waive"
+FILED, REVOKED = "record.filed_on", "record.revoked_on"
 
 
 @rule(
@@ -59,9 +62,25 @@ def screen(case: Case, on: date) -> Found | None:
     What to do. If it fits, ask the self-help center for forms FL-700 and FL-710, and do not file this
     petition.
     """
+    if known(case.fact(FILED)) is not None:
+        return _filed(case, filed_on(case, on))
     if Shortcut.TOGETHER not in (known(case.shortcuts.look_at) or ()):
         return None
     return next(_first(case, on))
+
+
+def _filed(case: Case, filed: date | None) -> Found | None:
+    """What is left to say of a joint petition that was filed; nothing of one that was filed alone."""
+    if filed is None or not joint(case) or known(case.fact(REVOKED)) is not None:
+        return None
+    says = _("You two filed one petition together on {on}. Nobody has to be served.")
+    return Found(
+        Outcome.MET,
+        Weight.GOOD_TO_KNOW,
+        says.format(on=spell_date(filed)),
+        facts=(FILED, "record.joint", KIND),
+        **_ending(_ends(case, filed)),
+    )
 
 
 def _first(case: Case, on: date) -> Iterator[Found]:
@@ -127,7 +146,7 @@ def _open(missing: str, key: str) -> Found:
 def _may(case: Case, on: date) -> Found:
     fee = figure("fees.first_paper", on).value
     both = {"low": 2 * fee["low"], "high": 2 * fee["high"]}
-    end = earliest_end(on) if kind_of(case) is Kind.DISSOLUTION else None
+    end = _ends(case, on)
     says = _("By what you told us, you two may file one petition together. Nobody would have to be served.")
     if end:
         clock = _("Filed on {on}, the marriage or partnership could end on {end} at the earliest.")
@@ -138,10 +157,23 @@ def _may(case: Case, on: date) -> Found:
         f"{says} " + _fees(case, both),
         _("Ask the self-help center for forms FL-700 and FL-710. If you choose that, do not file FL-100."),
         facts=(LOOK, KIND, DANGERS, PRESSED, WILLING, AGREE, BOTH_WAIVE),
-        dates={"earliest_end": end.day} if end else {},
         values={"joint.fees": both},
-        steps=end.steps if end else (),
+        **_ending(end),
     )
+
+
+def _ends(case: Case, filed: date) -> EarliestEnd | None:
+    """When a divorce asked for together can end: its six months run from the filing."""
+    return earliest_end(filed) if kind_of(case) is Kind.DISSOLUTION else None
+
+
+class _Ending(TypedDict):
+    dates: dict[str, date]
+    steps: tuple[str, ...]
+
+
+def _ending(end: EarliestEnd | None) -> _Ending:
+    return {"dates": {"earliest_end": end.day} if end else {}, "steps": end.steps if end else ()}
 
 
 def _fees(case: Case, both: dict[str, int]) -> str:

@@ -17,20 +17,7 @@ OTHER, KINDS, WORDS = "matter.other_case", "matter.other_case_kinds", "matter.ot
 
 @rule(
     "Another court case",
-    cite=(
-        "Fam. Code 2347",
-        "Fam. Code 3429(a)(1)-(2)",
-        "Fam. Code 3429(d)",
-        "Fam. Code 3423",
-        "Fam. Code 3426",
-        "Fam. Code 3404",
-        "Fam. Code 3405",
-        "Welf. & Inst. Code 302(c)",
-        "Welf. & Inst. Code 304",
-        "11 U.S.C. 362(a)",
-        "11 U.S.C. 362(b)(2)(A)",
-        "Cal. Rules of Court, rule 5.63",
-    ),
+    cite=("Fam. Code 3429(a)(1)-(2)", "Fam. Code 3429(d)"),
     since=date(2013, 1, 1),
     not_modelled="Which court goes first, and what its orders do to this case.",
 )
@@ -98,6 +85,7 @@ def _told(case: Case, on: date) -> Found:
         says,
         _do(case),
         facts=(OTHER, WORDS),
+        cite=_cites(case, on),
     )
 
 
@@ -124,11 +112,32 @@ def _after_separation() -> tuple[str, str]:
     )
 
 
+_SAME_UNION = ("Cal. Rules of Court, rule 5.63",)
 _CITES = {
-    OtherCase.UNION: ("Fam. Code 772",),
-    OtherCase.ELSEWHERE: ("Fam. Code 3427(a)", "Fam. Code 5700.611(a)"),
-    OtherCase.BANKRUPTCY: ("11 U.S.C. 541(a)",),
+    OtherCase.UNION: _SAME_UNION,
+    OtherCase.ELSEWHERE: (
+        "Fam. Code 3423",
+        "Fam. Code 3426",
+        "Fam. Code 3404",
+        "Fam. Code 3405",
+        "Fam. Code 3427(a)",
+        "Fam. Code 5700.611(a)",
+    ),
+    OtherCase.JUVENILE: ("Welf. & Inst. Code 302(c)", "Welf. & Inst. Code 304"),
+    OtherCase.BANKRUPTCY: ("11 U.S.C. 362(a)", "11 U.S.C. 362(b)(2)(A)", "11 U.S.C. 541(a)"),
 }
+
+
+def _cites_of(case: Case, kind: OtherCase) -> tuple[str, ...]:
+    if kind is OtherCase.UNION and known(case.matter.separation_judgment):
+        return ("Fam. Code 2347", "Fam. Code 772")
+    return _CITES.get(kind, ())
+
+
+def _cites(case: Case, on: date) -> tuple[str, ...]:
+    """What each kind of case told rests on; without children, a case of no such kind may be the same one."""
+    cites = tuple(cite for kind in other_cases(case) for cite in _cites_of(case, kind))
+    return cites or (() if has_minor_children(case, on) else _SAME_UNION)
 
 
 def _by_kind(case: Case) -> list[Found]:
@@ -141,7 +150,7 @@ def _by_kind(case: Case) -> list[Found]:
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
             *words[one],
-            cite=_CITES.get(one, ()),
+            cite=_cites_of(case, one),
             facts=(KINDS, JUDGMENT, "uccjea.cases"),
         )
         for one in other_cases(case)
