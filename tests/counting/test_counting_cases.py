@@ -72,8 +72,11 @@ def periods(start: date, days: list[int]) -> dict[str, Any]:
     counted = Counted(start, ())
     for number in days:
         counted = counted.then(partial(days_after, count=number))
-    rolled = court_calendar().roll_forward(counted.day)
-    closed = [step.partition(": ")[2] for step in rolled.steps[:-1]]
+    calendar = court_calendar()
+    rolled = calendar.roll_forward(counted.day)
+    skipped = [counted.day + number * ONE_DAY for number in range((rolled.day - counted.day).days)]
+    closed = [calendar.closed_because(day) for day in skipped]
+    assert len(rolled.steps) == len(skipped) + 1
     return {"last_day": counted.day, "court_day": rolled.day, "closed": closed}
 
 

@@ -55,8 +55,8 @@ def test_every_sheet_is_said_in_the_language_and_its_english_is_told(household: 
 def test_what_is_filed_and_what_a_helper_reads_is_english() -> None:
     packet = _packet(ALL["six-children-and-one-unborn"])
     others = {sheet.style: sheet for sheet in packet.sheets if sheet.language == "en"}
-    assert set(others) == {"attachment", "worksheet"}
-    helper = unescape(re.sub(r"<[^<>]*>", " ", others["worksheet"].markup))
+    assert set(others) == {"attachment", "reading"}
+    helper = unescape(re.sub(r"<[^<>]*>", " ", others["reading"].markup))
     assert "For the lawyer or volunteer" in helper
     assert not re.search("[áéíóú]", helper)
 

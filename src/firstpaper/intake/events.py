@@ -91,7 +91,8 @@ def in_short(topic: Topic, case: Case) -> str:
         return ""
     days = (one for one in told if isinstance(case.fact(one.key), Day))
     day = next((echo(one, case.fact(one.key)) for one in days), "")
-    how = f" ({echo(told[0], case.fact(told[0].key))})" if told[0].kind in _IN_BRACKETS else ""
+    ways = (one for one in told if one.kind in _IN_BRACKETS)
+    how = next((f" ({echo(one, case.fact(one.key))})" for one in ways), "")
     return f"{day}: {_(topic.title)}{how}" if day else f"{_(topic.title)}{how}"
 
 

@@ -104,12 +104,7 @@ class Brief:
     def kind(self) -> str:
         """The kind of case in plain words."""
         kind = kind_of(self.case)
-        words = {
-            Kind.DISSOLUTION: _("divorce (dissolution)"),
-            Kind.LEGAL_SEPARATION: _("legal separation"),
-            Kind.NULLITY: _("nullity (annulment)"),
-        }
-        return words[kind] if kind else _("kind of case not chosen yet")
+        return kind_words(kind) if kind else _("kind of case not chosen yet")
 
     @property
     def couple(self) -> str:
@@ -136,6 +131,15 @@ class Brief:
     def hides_address(self) -> bool:
         """Whether the other side must not learn where the filer lives."""
         return Danger.HIDE_ADDRESS in (known(self.case.safety.dangers) or ())
+
+
+def kind_words(kind: Kind) -> str:
+    """A kind of case in plain words."""
+    return {
+        Kind.DISSOLUTION: _("divorce (dissolution)"),
+        Kind.LEGAL_SEPARATION: _("legal separation"),
+        Kind.NULLITY: _("nullity (annulment)"),
+    }[kind]
 
 
 def brief(case: Case, on: date, amends: Case | None = None) -> Brief:

@@ -12,7 +12,7 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures import child_homes
 from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_lives_here
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
-from firstpaper.law.measures.other_cases import another_court_may_decide
+from firstpaper.law.measures.other_cases import another_court_may_decide, other_cases
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first, in_a_row, spaced
 from firstpaper.locale import _
@@ -72,23 +72,29 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         return
     if Family.NOT_ALWAYS_HERE not in family:
         if not told:
-            yield _all_here(on, doubted=another_court_may_decide(case))
+            yield _all_here(case, on)
         return
     yield from (_not_told(child) for child in children if child not in told)
 
 
-def _another_court() -> str:
+def _another_court(case: Case) -> str:
+    """Whether another court may be the one that decides; empty where nothing told points to one."""
+    if not another_court_may_decide(case):
+        return ""
+    if other_cases(case):
+        return _("There is another case, so another court may be the one that decides on custody.")
     return _("There may be another case, so another court may be the one that decides on custody.")
 
 
-def _all_here(on: date, *, doubted: bool) -> Found:
+def _all_here(case: Case, on: date) -> Found:
+    doubt = _another_court(case)
     months = figure("children.home_state_months", on).value
     told = _("You told of no child who lived outside California in the last {months} months.")
     here, decide = told.format(months=months), _("Then by this count a judge here can decide about custody.")
     return Found(
         Outcome.MET,
-        Weight.GET_ADVICE if doubted else Weight.GOOD_TO_KNOW,
-        spaced([_another_court(), here] if doubted else [here, decide]),
+        Weight.GET_ADVICE if doubt else Weight.GOOD_TO_KNOW,
+        spaced([doubt, here] if doubt else [here, decide]),
         _("If a child did live elsewhere in that time, even for a while, change that answer."),
         facts=(FAMILY,),
     )
@@ -111,7 +117,7 @@ def _alike(case: Case, told: Sequence[ListedChild], on: date) -> Iterable[Sequen
     found: dict[tuple[Any, ...], list[ListedChild]] = {}
     for child in told:
         state = _state(case, child, on)
-        found.setdefault((state.basis, _words(state, "", on, doubted=False)), []).append(child)
+        found.setdefault((state.basis, _words(state, "", on)), []).append(child)
     return found.values()
 
 
@@ -119,10 +125,10 @@ def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
     names = [child_words(child.number, child.name) for child in alike]
     states = [_state(case, child, on) for child in alike]
     line = states[0].line if len({state.line for state in states}) == 1 else None
-    doubted = another_court_may_decide(case)
-    says, outcome, do = _words(states[0], names[0], on, doubted=doubted)
+    doubt = _another_court(case)
+    says, outcome, do = _words(states[0], names[0], on, doubt)
     too = _("The same is true of {names}.").format(names=in_a_row(names[1:])) if names[1:] else ""
-    surely = outcome is Outcome.MET and not doubted
+    surely = outcome is Outcome.MET and not doubt
     return Found(
         outcome,
         Weight.GOOD_TO_KNOW if surely else Weight.GET_ADVICE,
@@ -149,13 +155,13 @@ def _state(case: Case, child: ListedChild, on: date) -> HomeState:
     return child_homes.home_state(homes(case, child), child.born, on, parent_here=parent_lives_here(case))
 
 
-def _words(state: HomeState, name: str, on: date, *, doubted: bool) -> tuple[str, Outcome, str]:
+def _words(state: HomeState, name: str, on: date, doubt: str = "") -> tuple[str, Outcome, str]:
     """What is said, how it stands, and what to do."""
     if state.on_the_line:
         line = _("For {name}, the {months} months are full, or end, on the very day you plan to file: {on}.")
         says, outcome, do = line, Outcome.CLOSE, help_first()
     else:
-        says, outcome, do = _by_basis(doubted=doubted)[state.basis]
+        says, outcome, do = _by_basis(doubt)[state.basis]
     words = {
         "name": name,
         "on": spell_date(on),
@@ -165,7 +171,7 @@ def _words(state: HomeState, name: str, on: date, *, doubted: bool) -> tuple[str
     return says.format(**words), outcome, do
 
 
-def _by_basis(*, doubted: bool) -> dict[Basis, tuple[str, Outcome, str]]:
+def _by_basis(doubt: str) -> dict[Basis, tuple[str, Outcome, str]]:
     goes_on = _("The case about the marriage can go on. {help}").format(help=help_first())
     decide = _("So by this count a judge here can decide about custody.")
     lived = _("{name} has lived in California for at least {months} months.")
@@ -178,11 +184,11 @@ def _by_basis(*, doubted: bool) -> dict[Basis, tuple[str, Outcome, str]]:
     by_then = _("That holds only if you file by {line}.")
 
     def settled(here: str, until: str = "") -> str:
-        return spaced([_another_court(), here, until] if doubted else [here, decide, until])
+        return spaced([doubt, here, until] if doubt else [here, decide, until])
 
     return {
-        Basis.HERE: (settled(lived), Outcome.MET, help_first() if doubted else ""),
-        Basis.SINCE_BIRTH: (settled(born), Outcome.MET, help_first() if doubted else ""),
+        Basis.HERE: (settled(lived), Outcome.MET, help_first() if doubt else ""),
+        Basis.SINCE_BIRTH: (settled(born), Outcome.MET, help_first() if doubt else ""),
         Basis.LEFT_LATELY: (settled(left, by_then), Outcome.MET, _("File by that day if you can.")),
         Basis.NOT_YET: (spaced([not_yet, other_first]), Outcome.NOT_MET, goes_on),
         Basis.ELSEWHERE: (elsewhere, Outcome.NOT_MET, goes_on),

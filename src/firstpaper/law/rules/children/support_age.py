@@ -10,15 +10,15 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import comes_of_age, listed_children
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words
+from firstpaper.law.words import child_words, in_a_row, spaced
 from firstpaper.locale import _
 
-FAMILY, GROWN = "children.family", "support.grown"
+FAMILY, GROWN, WHO = "children.family", "support.grown", "support.grown_who"
 
 
 @rule(
     "How long child support lasts",
-    cite=("Fam. Code 58", "Fam. Code 3587", "Fam. Code 3901(a)", "Fam. Code 3910"),
+    cite=("Fam. Code 3901(a)", "Fam. Code 58", "Fam. Code 3587"),
     since=date(2019, 1, 1),
     not_modelled="How much. Children who marry, earn their own living or leave home early.",
 )
@@ -87,12 +87,10 @@ def _grown(case: Case) -> Found:
         return Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
-            _(
-                "You ask for support for a grown child. Item 7d of the petition says so. "
-                "Item 4 does not list the child."
-            ),
+            spaced([_asked_for(case), _("Item 7d of the petition says so. Item 4 does not list the child.")]),
             _("Bring what shows it: from the school, or from the doctor. Ask the child support agency too."),
-            facts=(FAMILY, GROWN),
+            facts=(FAMILY, GROWN, WHO),
+            cite=("Fam. Code 3910",),
         )
     return Found(
         Outcome.FOR_A_LAWYER,
@@ -107,4 +105,12 @@ def _grown(case: Case) -> Found:
             "Then the petition asks for it."
         ),
         facts=(FAMILY, GROWN),
+        cite=("Fam. Code 3910",),
     )
+
+
+def _asked_for(case: Case) -> str:
+    names = known(case.support.grown_who)
+    if not names:
+        return _("You ask for support for a grown child.")
+    return _("You ask for support for a grown child: {names}.").format(names=in_a_row(names))

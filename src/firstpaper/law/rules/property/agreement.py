@@ -17,14 +17,7 @@ SIGNED, ON_SUPPORT = "property.agreement_signed", "property.agreement_on_support
 
 @rule(
     "A paper on property or support",
-    cite=(
-        "Fam. Code 1500",
-        "Fam. Code 1501",
-        "Fam. Code 1610-1617",
-        "Fam. Code 1612(b)-(c)",
-        "Fam. Code 1620",
-        "Fam. Code 850-852",
-    ),
+    cite=("Fam. Code 1500", "Fam. Code 1501", "Fam. Code 1620"),
     since=date(2020, 1, 1),
     not_modelled=(
         "Whether the paper is good and what it means, and the older law for papers of earlier years."
@@ -67,17 +60,43 @@ def _each(case: Case) -> Iterator[Found]:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "You two signed a paper about property or support. If a judge holds it good, it comes before the "
-            "usual rules. Items 8, 9 and 10 of the petition depend on it."
-        ),
+            "{signed} If a judge holds it good, it comes before the usual rules. Items 8, 9 and 10 of the "
+            "petition depend on it."
+        ).format(signed=_signed(case)),
         _(
             "Show it to a lawyer before you sign. Bring the paper, the day each of you got the final "
             "version, and who had a lawyer. {help}"
         ).format(help=help_first()),
         facts=facts,
+        cite=_cites(case),
     )
     if known(case.property.agreement_on_support) is not False:
         yield from _support(case, facts)
+
+
+def _signed(case: Case) -> str:
+    """What was told of the paper: when it was signed, and whether it speaks of support."""
+    speaks_of_support = known(case.property.agreement_on_support)
+    if speaks_of_support is None:
+        paper = _("a paper about property or support")
+    else:
+        paper = _("a paper that speaks of support") if speaks_of_support else _("a paper about property")
+    words = {
+        AgreementSigned.BEFORE: _("You two signed {paper} before you married or registered."),
+        AgreementSigned.DURING: _("You two signed {paper} while married or registered."),
+        AgreementSigned.BOTH: _("You two signed {paper} before you married or registered, and one since."),
+    }
+    signed = known(case.property.agreement_signed)
+    return (words[signed] if signed else _("You two signed {paper}.")).format(paper=paper)
+
+
+def _cites(case: Case) -> tuple[str, ...]:
+    """The law of papers signed before, of those signed since, or of both where that was not told."""
+    before, since = ("Fam. Code 1610-1617", "Fam. Code 1612(b)-(c)"), ("Fam. Code 850-852",)
+    signed = known(case.property.agreement_signed)
+    if signed is AgreementSigned.BEFORE:
+        return before
+    return since if signed is AgreementSigned.DURING else before + since
 
 
 def _support(case: Case, facts: tuple[str, ...]) -> Iterator[Found]:
@@ -95,4 +114,5 @@ def _support(case: Case, facts: tuple[str, ...]) -> Iterator[Found]:
             "is."
         ),
         facts=facts,
+        cite=("Fam. Code 1610-1617", "Fam. Code 1612(b)-(c)"),
     )
