@@ -274,8 +274,10 @@ def _once(answers: Iterable[ItemAnswer]) -> Iterator[ItemAnswer]:
             yield replace(
                 answer,
                 label=_("The boxes at the top"),
-                value=_("The same caption as on FL-100"),
-                because=_("That is your name and address, the court, and both names."),
+                value="",
+                because=_(
+                    "Copy the top of your FL-100 here: your name and address, the court, and both names."
+                ),
                 authority="",
             )
 
@@ -337,9 +339,8 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
 
 
 def _to_copy(answer: ItemAnswer) -> tuple[str, ...]:
-    """The words to copy, which are English; those about the caption are ours."""
-    lines = answer.value.splitlines()
-    return tuple(lines if _is_same_caption(answer) else map(english, lines))
+    """The words to copy, which are English."""
+    return tuple(map(english, answer.value.splitlines()))
 
 
 def _sentences(lines: str) -> str:
