@@ -2,8 +2,10 @@
 
 from collections.abc import Callable, Iterator
 from datetime import date
+from io import BytesIO
 
 import page as page_validation
+import pdfplumber
 import pytest
 
 from firstpaper.facts import Case, Day
@@ -223,6 +225,16 @@ def test_the_pages_that_are_given_away_say_nothing_of_the_filers_danger_or_addre
     for word in ("protective order", "hotline", "afraid", "violence", "Safe at Home"):
         assert word not in given
     assert "Do not tell anybody where the person who asked you lives" in given
+
+
+@pytest.mark.parametrize("name", ["plain-childless-divorce", "amended-petition"])
+def test_nothing_of_the_filers_begins_on_a_page_that_is_given_away(name: str) -> None:
+    sheets = tuple(service.sheets(brief(case(name), ON)))
+    with pdfplumber.open(BytesIO(drawn(sheets, "Title", ON))) as pdf:
+        pages = [page.extract_text() for page in pdf.pages]
+    given = [text for text in pages if "Log of service Page" in text]
+    assert given
+    assert not any("Worksheet for" in text for text in given)
 
 
 def test_the_filer_who_told_of_danger_is_told_to_plan_the_day() -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
+from itertools import pairwise
 
 from firstpaper.locale import tag
 from firstpaper.packet.pictures.drawing import drawings_of
@@ -15,6 +16,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
     """The sheets as one tagged PDF that carries the day `on`. The same sheets give the same bytes."""
     from firstpaper.packet.paper import SheetSource, draw  # noqa: PLC0415  (slow to import)
 
+    sheets = tuple(sheets)
     sources = [
         SheetSource(
             sheet.title,
@@ -22,11 +24,11 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
             sheet.style,
             sheet.foot,
             pictures(sheet),
-            sheet.follows,
+            sheet.follows and not (before and before.given_away),
             sheet.style != "attachment",
             sheet.language,
         )
-        for sheet in sheets
+        for before, sheet in pairwise((None, *sheets))
     ]
     return draw(sources, title=title, lang=tag(), on=on)
 

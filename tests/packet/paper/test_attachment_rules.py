@@ -18,9 +18,10 @@ HTML = (
     "</tr></table><h1>ATTACHMENT 9B</h1><h2>Community property</h2><h3>Real property</h3>"
     f"<p>{'Some words that fill a line or more. ' * 20}<em>Slanted</em> <strong>bold</strong>"
     " <small>small</small></p>"
-    f"<ol><li>{'A house. ' * 30}</li></ol><table><thead><tr><th>No.</th><th>Property</th></tr></thead>"
+    f"<ol><li>{'A house. ' * 30}</li><li>A boat.</li></ol>"
+    "<table><thead><tr><th>No.</th><th>Property</th></tr></thead>"
     + "".join(f"<tr><td>{n}</td><td>{'A thing. ' * 8}</td></tr>" for n in range(40))
-    + f"</table><div class='note'>Remark {LONG_WORD}</div>".replace("'", '"')
+    + f"</table><p>{LONG_WORD}</p>"
 )
 
 
@@ -45,6 +46,19 @@ def in_margin(char):
 def test_paper_is_letter_size(drawn):
     """Rule 2.103: 8 1/2 by 11 inches."""
     assert all((page.width, page.height) == (8.5 * INCH, 11 * INCH) for page in drawn.pages)
+
+
+def test_every_line_stands_beside_its_number(drawn):
+    """Rule 2.108(4): the numbers are evenly spaced, or each is beside a line of type; here both."""
+    for page in drawn.pages:
+        numbers = [char for char in page.chars if in_margin(char)]
+        offsets = {
+            round((char["bottom"] - numbers[0]["bottom"]) % 18, 1)
+            for char in body(page)
+            if char["text"].isalpha() and char["size"] == 12
+        }
+        (offset,) = offsets
+        assert min(offset, 18 - offset) < 2
 
 
 def test_type_is_no_smaller_than_12_points(drawn):

@@ -100,6 +100,49 @@ def test_no_single_line_of_a_paragraph_stands_alone(count):
     assert 1 not in parts
 
 
+@pytest.mark.parametrize("count", range(20, 32))
+def test_a_paragraph_of_a_few_lines_is_not_split(count):
+    drawn = worksheet(f"<h1>T</h1>{filled(count)}<p>{'words of it ' * 24}</p>")
+    parts = [sum("words of it" in row for row in lines(drawn, n)) for n in range(len(drawn.pages))]
+    assert sorted(parts)[-1] == sum(parts) > 2
+
+
+@pytest.mark.parametrize("count", range(14, 30))
+def test_the_last_row_of_a_table_takes_another_along(count):
+    rows = "".join(f"<tr><td>row {n} of it</td></tr>" for n in range(6))
+    drawn = worksheet(f'<h1>T</h1>{filled(count)}<table class="plain">{rows}</table>')
+    assert sum(drawn.text(n).count("of it") for n in range(len(drawn.pages))) == 6
+    assert all(drawn.text(n).count("of it") != 1 for n in range(1, len(drawn.pages)))
+
+
+@pytest.mark.parametrize("count", range(1, 24))
+def test_a_sheet_that_follows_begins_with_a_row_of_its_table(count):
+    """Its title and a remark below it say nothing at the foot of a page."""
+    table = f'<table class="plain">{"<tr><td>Row</td></tr>" * 30}</table>'
+    sheet = f'<h1>Second</h1><div class="note">{"<p>Remark</p>" * 8}</div><h2>Part</h2>{table}'
+    drawn = Drawn(
+        SheetSource("One", f"<h1>First</h1>{filled(count)}"), SheetSource("Two", sheet, follows=True)
+    )
+    found = [lines(drawn, number) for number in range(len(drawn.pages))]
+    page = next(rows for rows in found if "Second" in rows)
+    assert page[page.index("Second") + 1 :][:10] == [*["Remark"] * 8, "Part", "Row"]
+
+
+@pytest.mark.parametrize("count", range(20, 30))
+def test_a_short_list_in_two_columns_is_not_split(count):
+    items = "".join(f"<li>thing {n}</li>" for n in range(6))
+    drawn = worksheet(f'<h1>T</h1>{filled(count)}<section class="columns"><ol>{items}</ol></section>')
+    assert sorted(drawn.text(n).count("thing") for n in range(len(drawn.pages)))[-1] == 6
+
+
+@pytest.mark.parametrize("count", range(22, 30))
+def test_a_page_that_begins_with_what_leads_to_a_heading_goes_on_with_none(count):
+    drawn = worksheet(f'<h1>T</h1><h2>First</h2>{filled(count)}<p class="lead">Turn</p><h2>Next</h2><p>a</p>')
+    begun = [lines(drawn, number) for number in range(1, len(drawn.pages))]
+    assert all(rows[0] in ("Turn", "First (continued)") for rows in begun)
+    assert all(rows[1] != "Turn" for rows in begun)
+
+
 @pytest.mark.parametrize("count", range(18, 30))
 def test_a_kept_section_is_not_split(count):
     drawn = worksheet(f'<h1>T</h1>{filled(count)}<section class="keep">{"<p>kept</p>" * 6}</section>')

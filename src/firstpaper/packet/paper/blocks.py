@@ -14,11 +14,12 @@ from firstpaper.packet.paper.looks import TextLook
 from firstpaper.packet.paper.pen import Pen, Words
 from firstpaper.packet.paper.tags import Element
 
-WRITING_LEADING = 28.0  # points of height for a line that is written on by hand
+WRITING_HEIGHT = 20.0  # points of room above a line to write on
 CAP_HEIGHT_EMS = 0.69  # both typefaces
 BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
 ELSEWHERE = "–"  # stands for the page of a sheet that is not in this document
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
+WHOLE_LINES = 5  # a paragraph of no more lines is not split
 
 
 class Block(Protocol):
@@ -78,9 +79,11 @@ class Text:
         return (self.look.leading - CAP_HEIGHT_EMS * self.look.size) / 2
 
     def _leading(self, line: Line) -> float:
-        return max(self.look.leading, WRITING_LEADING) if line.for_writing else self.look.leading
+        return max(self.look.leading, self.look.written) if line.for_writing else self.look.leading
 
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Text, Text] | None":
+        if len(self.lines) <= WHOLE_LINES and not fresh:
+            return None
         fits = 0
         room -= self._bar_room
         for line in self.lines:
@@ -160,7 +163,7 @@ def draw_tick(pen: Pen, tick: Tick, x: float, baseline: float, size: float) -> N
 def draw_blank(pen: Pen, blank: Blank, x: float, baseline: float, width: float) -> None:
     """A line to write on."""
     foot = baseline - 2.5
-    with pen.drawing(blank.element, x, foot - 1, width, WRITING_LEADING - 8):
+    with pen.drawing(blank.element, x, foot - 1, width, WRITING_HEIGHT):
         pen.rule(x, foot, width, 0.8)
 
 

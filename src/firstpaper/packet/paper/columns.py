@@ -17,6 +17,8 @@ class Columns:
     """How far to the right of the left column the right one starts, in points."""
     gap: float
     """The room between the columns, and half of it to what stands below, in points."""
+    whole_below: float
+    """Lower than this they go to the next page whole: who reads on there would lose the order."""
     stays_with_next: bool = False
     height: float = field(init=False)
     before: float = field(init=False)
@@ -34,6 +36,8 @@ class Columns:
 
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Columns, Columns] | None":
         """Both columns filled as far as they go, and the rest."""
+        if self.height < self.whole_below and not fresh:
+            return None
         parts = self.body.split(room, fresh=fresh)
         if parts is None:
             return None

@@ -9,7 +9,7 @@ from reportlab.pdfbase.pdfdoc import XMP
 
 from firstpaper.locale import language, speaking, tag
 from firstpaper.packet.paper import markup
-from firstpaper.packet.paper.blocks import Stack, Text
+from firstpaper.packet.paper.blocks import Block, Stack, Text
 from firstpaper.packet.paper.flow import Flow
 from firstpaper.packet.paper.fonts import clean
 from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, Look
@@ -217,11 +217,18 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
 
 def _heads(pages: Sequence[Stack], index: int) -> str:
     """The heading under which the page begins; nothing where it begins with one of its own."""
-    first = next(iter(pages[index].flat()), None)
-    if isinstance(first, Text) and first.heads:
+    if any(isinstance(block, Text) and block.heads for block in _opening(pages[index])):
         return ""
     before = (block for page in reversed(pages[:index]) for block in reversed(page.flat()))
     return next((block.heads for block in before if isinstance(block, Text) and block.heads), "")
+
+
+def _opening(page: Stack) -> Iterator[Block]:
+    """The blocks at its top that stay together: the first, and each that one before leads to."""
+    for block in page.flat():
+        yield block
+        if not block.stays_with_next:
+            return
 
 
 def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:

@@ -73,7 +73,9 @@ class Flow:
 
     def sheet(self, root: Node, element: Element) -> Stack:
         """All blocks of the sheet; their structure elements go below `element`."""
-        return Stack(list(self._blocks(root, _Column(element, self.look.width))))
+        blocks = list(self._blocks(root, _Column(element, self.look.width)))
+        _hold_opening(blocks)
+        return Stack(blocks)
 
     def _blocks(self, node: Node, column: _Column) -> Iterator[Block]:
         """The blocks of what `node` holds; neighbouring words and inline tags form one paragraph."""
@@ -124,7 +126,7 @@ class Flow:
         for block in blocks:
             if isinstance(block, Stack) and block.whole_below:  # a section, not a list
                 block.before = max(block.before, 0.8 * gap)
-        return Columns(Stack(blocks), half + gap, gap)
+        return Columns(Stack(blocks), half + gap, gap, self.look.whole_row)
 
     def _heading(self, node: Node, column: _Column) -> Text:
         text = self._text(node.kids, column.below(node.tag.upper()), self.look.texts[node.tag])
@@ -224,7 +226,7 @@ class Flow:
             rows_of_part.append(self._row(row, inside, edges, plain_layout=plain_layout))
         if not rows or sum(row.height for row in header) > _HEADER_SHARE * self.look.height:
             header, rows = [], [*header, *rows]
-        return Table(header, rows, column.width, ruled=not plain_layout)
+        return Table(header, rows, column.width, not plain_layout, *self.look.table_gaps)
 
     def _edges(self, table: Node, width: float) -> list[float]:
         """The left edge of each column, and the right edge of the last plus the gap between columns."""
@@ -265,6 +267,15 @@ def _cell_element(cell: Node, row: Element, span: int, *, heads_columns: bool) -
     if cell.tag == "th":
         attributes += "/Scope/Column" if heads_columns else "/Scope/Row"
     return Element(cell.tag.upper(), row, "/O/Table" + attributes if attributes else "")
+
+
+def _hold_opening(blocks: Sequence[Block]) -> None:
+    """Keep remarks right below the title of a sheet with what they speak of, as the title itself is kept."""
+    for block in blocks:
+        if isinstance(block, Remark):
+            block.stays_with_next = True
+        elif not (isinstance(block, Text) and block.heads):
+            return
 
 
 def plain(node: Node) -> str:

@@ -19,6 +19,8 @@ class TextLook:
     after: float = 0
     bold: bool = False
     centered: bool = False
+    written: float = 28
+    """The least leading of a line that is written on by hand."""
     bar: bool = False
     """Whether a short black bar stands above, the mark of our own sheets."""
 
@@ -46,6 +48,8 @@ class Look:
     small_grey: float
     list_gap: float
     cell_padding: float
+    table_gaps: tuple[float, float]
+    """The room above and below a table."""
     column_gap: float
     whole_row: float
     """A table row or box lower than this is not split between pages."""
@@ -91,13 +95,14 @@ WORKSHEET = Look(
     small_grey=0.25,
     list_gap=3,
     cell_padding=4,
+    table_gaps=(8, 9),
     column_gap=14,
-    whole_row=170,
+    whole_row=240,
 )
 
 # Letter paper, 12 points and more, 1 inch at the left and at least 1/2 inch at the right, lines one and
 # one-half spaced on a grid of numbered lines: Cal. Rules of Court, rules 2.103, 2.104, 2.107, 2.108.
-# All black: rule 2.106.
+# All black: rule 2.106. Every length from line to line is a multiple of 18, so that each line has its number.
 ATTACHMENT = Look(
     style="attachment",
     left=INCH,
@@ -108,13 +113,14 @@ ATTACHMENT = Look(
         "h1": TextLook(13, 18, before=18, after=18, centered=True),
         "h2": TextLook(12, 18, before=18),
         "h3": TextLook(12, 18, before=18),
-        "p": TextLook(12, 18, after=18),
-        "cell": TextLook(12, 18),
+        "p": TextLook(12, 18, after=18, written=36),
+        "cell": TextLook(12, 18, written=36),
         "head": TextLook(12, 18),
     },
     small_grey=0,
-    list_gap=3,
+    list_gap=0,
     cell_padding=0,
+    table_gaps=(18, 18),
     column_gap=14,
     whole_row=180,
 )
@@ -137,6 +143,7 @@ READING = Look(
     small_grey=0.25,
     list_gap=1,
     cell_padding=4,
+    table_gaps=(8, 9),
     column_gap=14,
     whole_row=90,
 )

@@ -59,8 +59,8 @@ class Table:
     rows: Sequence[Row]
     width: float
     ruled: bool
-    before: float = 8
-    after: float = 9
+    before: float
+    after: float
     continued: bool = False
     stays_with_next: bool = False
     height: float = field(init=False)
@@ -84,9 +84,15 @@ class Table:
                     [parts[1], *self.rows[count + 1 :]]
                 )
             if count:
-                return self._first(self.rows[:count]), self._rest(self.rows[count:])
+                return self._cut(count)
             break
         return None
+
+    def _cut(self, count: int) -> "tuple[Table, Table]":
+        """The table cut before a row; the last row takes the one above along, so as not to stand alone."""
+        if count == len(self.rows) - 1 > 1:
+            count -= 1
+        return self._first(self.rows[:count]), self._rest(self.rows[count:])
 
     def _first(self, rows: Sequence[Row]) -> "Table":
         return replace(self, rows=rows, after=0)

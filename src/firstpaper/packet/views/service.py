@@ -73,6 +73,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         title=_("For the person who serves the papers"),
         running=_("For the person who serves the papers"),
         purpose=_("Give this page to the person who hands over the papers."),
+        given_away=True,
         values=shared,
     )
     yield Sheet(
@@ -80,6 +81,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         title=_("Log of service"),
         running=_("Log of service"),
         purpose=_("The person who serves writes each try here."),
+        given_away=True,
         values={**shared, "tries": range(1, TRIES_ON_LOG + 1)},
     )
 

@@ -21,9 +21,10 @@ class Sheet:
     of the style "attachment" is filed with the court; all others stay with the filer, and one of the style
     "reading" is set closely, with nothing to fill in. Neighbours of one `group` stand on one line of the
     checklist, under that name. `pictures` are what a `<figure>` of the template can name. One that `follows`
-    may start on the page where the one before ends. `short` is what it is called where the group is named
-    already; `way` is the way it serves, where that is not the ordinary petition. `language` is the one in
-    which it was made and is filled in; what is filed with the court is English.
+    may start on the page where the one before ends, but for one `given_away` to somebody else. `short` is
+    what it is called where the group is named already; `way` is the way it serves, where that is not the
+    ordinary petition. `language` is the one in which it was made and is filled in; what is filed with the
+    court is English.
     """
 
     template: str
@@ -35,6 +36,7 @@ class Sheet:
     group: str = field(default="")
     pictures: Mapping[str, Chart | Shares] = field(default_factory=dict)
     follows: bool = False
+    given_away: bool = False
     pile: Pile = Pile.READ
     short: str = ""
     way: str = ""
