@@ -109,6 +109,25 @@ def test_filing_together_is_told_on_one_page_with_two_fees_and_how_to_leave_it()
         assert words in page, words
 
 
+@pytest.mark.parametrize("form", ["FL-700", "FL-710"])
+def test_the_worksheets_write_out_what_no_other_form_of_this_way_holds(form: str) -> None:
+    """FL-100 is not filled in by two who file together, so its caption is nowhere to copy from."""
+    packet = build(TOGETHER.case, TOGETHER.on)
+    (sheet,) = (one for one in packet.sheets if one.title == f"Worksheet for {form}")
+    for words in ("Petitioner 1: Teresa Lindqvist", "Petitioner 2: Andre Lindqvist", "1100 Almanac Street"):
+        assert words in sheet.markup, words
+    assert "FL-100" not in sheet.markup
+
+
+def test_a_form_that_nobody_has_seen_names_what_stays_empty() -> None:
+    """It may ask for more than we know of, so it never says that all else stays empty."""
+    packet = build(TOGETHER.case, TOGETHER.on)
+    (sheet,) = (one for one in packet.sheets if one.title == "Worksheet for FL-700")
+    assert "everything else" not in sheet.markup
+    assert "What this sheet does not name" not in sheet.markup
+    assert "Leave empty: Case number; Legal separation; Of a domestic partnership." in sheet.markup
+
+
 @pytest.mark.parametrize(
     ("name", "foot", "words"),
     [

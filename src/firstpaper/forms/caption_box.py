@@ -25,8 +25,8 @@ def caption(case: Case) -> Iterator[Answer]:
     yield case_number(case, NUMBER)
 
 
-def filer(case: Case, concept: str = FILER) -> Answer:
-    """Who files, and how the court reaches that person."""
+def filer(case: Case, concept: str = FILER, *, because: str = "") -> Answer:
+    """Who files, and how the court reaches them. `because` is for a paper that opens the case itself."""
     told = case.petitioner
     lines = (
         known(told.name) or "",
@@ -43,11 +43,11 @@ def filer(case: Case, concept: str = FILER) -> Answer:
         known(told.email) or "",
         "Self-represented",
     )
-    return _written(case, concept, lines, cells, "petitioner.name", "petitioner.mailing")
+    return _written(case, concept, lines, cells, "petitioner.name", "petitioner.mailing", because=because)
 
 
-def court(case: Case, concept: str = COURT) -> Answer:
-    """Which court, and where it sits."""
+def court(case: Case, concept: str = COURT, *, because: str = "") -> Answer:
+    """Which court, and where it sits. `because` is for a paper that opens the case itself."""
     county = known(case.court.county)
     lines = (
         f"Superior Court of California, County of {county}" if county else "",
@@ -60,7 +60,7 @@ def court(case: Case, concept: str = COURT) -> Answer:
         *((address.street, f"{address.city} {address.zip}".strip()) if address else ("", "")),
         known(case.court.branch) or "",
     )
-    return _written(case, concept, lines, cells, "court.county", "court.address")
+    return _written(case, concept, lines, cells, "court.county", "court.address", because=because)
 
 
 def names(case: Case, concept: str = NAMES) -> Answer:
@@ -77,14 +77,14 @@ def names(case: Case, concept: str = NAMES) -> Answer:
 
 
 def _written(
-    case: Case, concept: str, lines: tuple[str, ...], cells: tuple[str, ...], *needed: str
+    case: Case, concept: str, lines: tuple[str, ...], cells: tuple[str, ...], *needed: str, because: str = ""
 ) -> Answer:
     missing = next((key for key in needed if known(case.fact(key)) is None), "")
     told = "\n".join(line for line in lines if line)
     if missing == needed[0] or not told:
         return still_open(case, concept, missing or needed[0])
     same = _("The same words as at the top of FL-100.")
-    answer = write(concept, told, same, _("common practice"), cells=(cells,))
+    answer = write(concept, told, because or same, _("common practice"), cells=(cells,))
     return flagged(case, answer, missing) if missing else answer
 
 
@@ -111,6 +111,11 @@ def with_case_name(case: Case) -> Iterator[Answer]:
     yield court(case, "court")
     yield case_number(case, "case_number")
     yield write("case_name", short_title(case), _("The short name of your case."), _("common practice"))
+
+
+def which_court() -> str:
+    """Where the words on the court come from, on a paper that opens the case itself."""
+    return _("Copy it from the court's own website. A big county has more than one courthouse.")
 
 
 def both_petitioners(case: Case, concept: str = NAMES) -> Answer:

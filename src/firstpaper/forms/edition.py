@@ -141,6 +141,11 @@ class Edition:
         return all(item.item is not None for item in self.items)
 
     @property
+    def seen(self) -> bool:
+        """Whether somebody has seen its items: any has a number, or had one on the edition before."""
+        return any(item.item or item.was for item in self.items)
+
+    @property
     def words(self) -> tuple[str, ...]:
         """Everything in the file that a person sees, for translators."""
         places = (item.item for item in self.items if item.item and not any(map(str.isdigit, item.item)))

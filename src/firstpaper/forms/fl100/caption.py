@@ -8,6 +8,7 @@ from firstpaper.facts.addresses import for_the_court
 from firstpaper.facts.choices import Danger, Kind, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.caption_box import which_court
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import (
@@ -99,7 +100,7 @@ def _reach(case: Case) -> Iterator[Answer]:
 def _court(case: Case, on: date) -> Iterator[Answer]:
     yield _county(case, on)
     address = known(case.court.address)
-    look = _("Copy it from the court's own website. A big county has more than one courthouse.")
+    look = which_court()
     if address is None:
         yield still_open(case, "cap.court_street", "court.address")
         yield still_open(case, "cap.court_city_zip", "court.address")

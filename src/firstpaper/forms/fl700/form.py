@@ -12,7 +12,7 @@ from firstpaper.facts.addresses import of_the_other_side
 from firstpaper.facts.choices import Kind, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import Answer, blank, fill, mark, mark_if, sign, write
-from firstpaper.forms.caption_box import both_petitioners, court, filer, one_line
+from firstpaper.forms.caption_box import both_petitioners, court, filer, one_line, which_court
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.open_answers import flagged, still_open
@@ -42,9 +42,10 @@ def form(case: Case, on: date) -> tuple[FilledForm, ...]:
 
 
 def _answers(case: Case, on: date) -> Iterator[Answer]:
-    yield filer(case, "caption.first")
+    mail = _("Court mail for you comes here. Anyone can see it.")
+    yield filer(case, "caption.first", because=mail)
     yield _second(case)
-    yield court(case, "caption.court")
+    yield court(case, "caption.court", because=which_court())
     yield both_petitioners(case)
     yield blank("caption.case_number", _("The court gives the number when you file."), _("common practice"))
     yield from _kind(case)
@@ -75,9 +76,12 @@ def _kind(case: Case) -> Iterator[Answer]:
             yield still_open(case, box, "matter.kind")
         else:
             yield mark_if(box, kind is of, _("You both ask for it."), _("You do not ask for this."), CONTENTS)
-    for box, holds in (("union.marriage", married(case)), ("union.partnership", partners(case))):
+    for box, holds, because in (
+        ("union.marriage", married(case), _("You are married to each other.")),
+        ("union.partnership", partners(case), _("You are registered partners.")),
+    ):
         words = {
-            "because": _("It joins the two of you."),
+            "because": because,
             "otherwise": _("This does not join the two of you."),
         }
         yield chosen(case, box, "matter.unions", holds, **words)
@@ -152,7 +156,7 @@ def _rows(case: Case, on: date) -> Answer:
 
 
 def _issues(case: Case, on: date) -> Iterator[Answer]:
-    settle = _("Mark it only if you both mean to settle it by agreement. All that is open must be marked.")
+    settle = _("You both mean to agree on it. If one of these is to go to a judge, do not use FL-700.")
     for issue in ALWAYS:
         yield mark(f"issue.{issue}", settle, ISSUES)
     concerned = concerns_children(case, on)

@@ -20,7 +20,7 @@ def form(case: Case, on: date) -> tuple[FilledForm, ...]:
 
 def _answers(case: Case) -> Iterator[Answer]:
     yield both_petitioners(case)
-    yield court(case, "caption.court")
+    yield court(case, "caption.court", because=_("The same words as at the top of FL-700."))
     yield blank("caption.case_number", _("The court gives the number when you file."), _("common practice"))
     yield blank("issued", _("The clerk dates it, signs it and stamps it."), "Cal. Rules of Court, rule 5.50")
     orders = _("Read them both. They bind each of you from the day you file.")

@@ -16,7 +16,7 @@ CHILD_ROW = re.compile(r"(?P<row>children\.\d+)\.(?P<column>name|born_on|age)")
 """The line of a child on the petition, which the edition holds as an item for each of its columns."""
 
 _NUMBERED = re.compile(r"\.\d+\b")
-_CAPTIONS = frozenset({"filer", "court", "names", "joint_names", "second"})
+_CAPTIONS = frozenset({"filer", "court", "names", "first", "second"})
 
 _WIDTHS: Mapping[str, float] = {
     "from": 19,

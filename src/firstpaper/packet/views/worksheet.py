@@ -9,6 +9,7 @@ from shlex import quote
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition
+from firstpaper.forms.filing import Filing, plan
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.law.finding import Weight
@@ -163,11 +164,19 @@ def _cautions(form: FilledForm, on: date) -> Iterator[str]:
         yield _(edition.caution)
     if form.private:
         yield _("This form is private. Keep it apart from the papers that the other side gets.")
-    copy = _(
+    yield " ".join(filter(None, (_how_to_copy(edition), _date_order(form), _more(form))))
+
+
+def _how_to_copy(edition: Edition) -> str:
+    if not edition.seen:
+        return _(
+            "Copy each answer to the line of your form that asks for it. Tick the ring at the right to keep "
+            "your place."
+        )
+    return _(
         "Copy each answer to the same item of your form. Tick the ring at the right to keep your place. "
         "What this sheet does not name stays empty."
     )
-    yield " ".join(filter(None, (copy, _date_order(form), _more(form))))
 
 
 def _date_order(form: FilledForm) -> str:
@@ -213,14 +222,19 @@ def _section(part: str, answers: tuple[ItemAnswer, ...], page: str, edition: Edi
         words = _("At the top write again, as on page 1: {labels}.").format(labels=again)
         return Section("", (), page=f"{page} {words}".strip())
     found = tuple(rows(answers, edition))
-    return Section(part, found, _empty(answers, some=bool(found)), page)
+    return Section(part, found, _empty(answers, edition, some=bool(found)), page)
 
 
-def _empty(answers: tuple[ItemAnswer, ...], *, some: bool) -> str:
-    """What a section says of the items that stay empty: one line, with the reason where there is one."""
+def _empty(answers: tuple[ItemAnswer, ...], edition: Edition, *, some: bool) -> str:
+    """What a section says of the items that stay empty: one line, with the reason where there is one.
+
+    On a form that nobody has seen they are named: it may ask for more than we know of.
+    """
     blank = [answer for answer in answers if _kind(answer) == "blank"]
     if not blank:
         return ""
+    if some and not edition.seen:
+        return _("Leave empty: {labels}.").format(labels="; ".join(answer.label for answer in blank))
     if some:
         number = _number(answers)
         if number:
@@ -283,6 +297,9 @@ def _once(answers: Iterable[ItemAnswer]) -> Iterator[ItemAnswer]:
 
 
 def _is_same_caption(answer: ItemAnswer) -> bool:
+    """Whether it repeats the caption of FL-100, which is not filled in where the two file together."""
+    if answer.form in plan(Filing.JOINT).fills:
+        return False
     return answer.concept in SAME_CAPTION and answer.action is Action.WRITE
 
 
