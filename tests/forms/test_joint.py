@@ -145,6 +145,26 @@ def test_a_shorter_way_that_fits_is_handed_over_on_one_page(
     assert [word for word in words if word not in page] == []
 
 
+def test_a_shorter_way_whose_limits_nobody_has_published_is_handed_over_too() -> None:
+    """Fam. Code 2400(b): the amounts are set anew on January 1, 2027. They asked; it does not vanish."""
+    one = household("short-marriage-short-way")
+    packet = build(one.case, date(2027, 1, 4))
+    cover, page = (
+        next(sheet for sheet in packet.sheets if sheet.title == title)
+        for title in ("Start here: cover checklist", "The short kind of divorce")
+    )
+    assert "FL-800, FL-810" in cover.markup
+    assert "not published when we last looked" in page.markup
+    assert "$57,000" not in page.markup
+
+
+def test_a_shorter_way_that_is_closed_says_why() -> None:
+    one = household("california-partners-both-left")
+    (page,) = (each for each in build(one.case, one.on).sheets if each.title == "Other papers to ask about")
+    assert "it lasted more than 5 years" in page.markup
+    assert "the partnership is more than 5 years old" in page.markup
+
+
 @pytest.mark.parametrize("foot", ["The short kind of divorce", "Ending a partnership by notice"])
 def test_a_shorter_way_that_was_not_asked_for_has_no_page(foot: str) -> None:
     assert footed(household("plain-childless-divorce"), foot) == ()

@@ -16,6 +16,9 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Family, Lease
 from firstpaper.law.figure import FigureNotInForce, figure
 
+LIMITS_ONLY = "short_way.limits_only"
+"""The name of the value of a finding in which all fits but amounts that nobody has published yet."""
+
 TOGETHER = (Family.MINOR_TOGETHER, Family.UNBORN_TOGETHER, Family.GROWN)
 
 

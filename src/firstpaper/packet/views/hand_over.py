@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from firstpaper.facts import known
-from firstpaper.facts.choices import Union
+from firstpaper.facts.choices import Lease
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Finding, Outcome
+from firstpaper.law.measures.short_way import LIMITS_ONLY, limits_known
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -17,8 +18,13 @@ FITS = (Outcome.MET, Outcome.CLOSE)
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """A page for each way that may fit."""
     for one in brief.findings:
-        if one.outcome in FITS and one.id in (SUMMARY, NOTICE):
+        if one.id in (SUMMARY, NOTICE) and may_fit(one):
             yield _summary(brief, one) if one.id == SUMMARY else _notice(brief, one)
+
+
+def may_fit(found: Finding) -> bool:
+    """Whether nothing told stands in the way; amounts that nobody has published yet do not."""
+    return found.outcome in FITS or LIMITS_ONLY in found.values
 
 
 def _summary(brief: Brief, found: Finding) -> Sheet:
@@ -30,7 +36,6 @@ def _summary(brief: Brief, found: Finding) -> Sheet:
         {
             "months": figure("summary_dissolution.waiting_months", brief.on).value,
             "credit_days": figure("summary_dissolution.credit_days", brief.on).value,
-            "partners": Union.MARRIAGE not in (known(brief.case.matter.unions) or ()),
         },
     )
 
@@ -44,11 +49,22 @@ def _notice(brief: Brief, found: Finding) -> Sheet:
 
 def _page(brief: Brief, found: Finding, template: str, title: str, values: dict[str, object]) -> Sheet:
     fee = figure("fees.first_paper", brief.on).value
+    lease = known(brief.case.summary.lease_ends_on)
+    rents = known(brief.case.summary.lease) is Lease.FIXED_END
     return Sheet(
         template=template,
         title=title,
         running=title,
         purpose=_("A shorter way that may be open to you. It takes the place of this petition."),
         follows=True,
-        values={"brief": brief, "found": found, "fee": fee, **values},
+        values={
+            "brief": brief,
+            "found": found,
+            "fee": fee,
+            "lease_ends": lease.sure if rents and lease else None,
+            "limits": figure("summary_dissolution.property_limit", brief.on)
+            if limits_known(brief.on)
+            else None,
+            **values,
+        },
     )

@@ -7,12 +7,17 @@ from firstpaper.facts import known
 from firstpaper.facts.choices import Danger, Special
 from firstpaper.forms.local_forms import LocalPaper, local_papers
 from firstpaper.law.figure import figure
+from firstpaper.law.finding import Finding, Outcome
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.hand_over import NOTICE, SUMMARY, may_fit
 from firstpaper.packet.views.sheet import Sheet
 
 ASKING_FOR_MONEY = "support.asking"
 """The rule that says what brings money before the judgment, where somebody asks for support."""
+
+SHORTER = ("joint.screen", SUMMARY, NOTICE)
+NOT_OPEN = (Outcome.NOT_MET, Outcome.NEED_TO_KNOW)
 
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
@@ -23,7 +28,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     protection = bool(set(known(case.safety.dangers) or ()) - {Danger.HIDE_ADDRESS})
     interpreter = Special.INTERPRETER in (known(case.people.special) or ())
     money = next((one for one in brief.findings if one.id == ASKING_FOR_MONEY), None)
-    if not (local or protection or interpreter or money):
+    closed = tuple(_closed(brief))
+    if not (local or protection or interpreter or money or closed):
         return
     yield Sheet(
         template="pointers.html",
@@ -35,6 +41,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "county": county,
             "local": local,
             "money": money,
+            "closed": closed,
             "checked_on": _oldest(local),
             "protection": protection,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
@@ -42,6 +49,13 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "language": known(case.people.language),
         },
     )
+
+
+def _closed(brief: Brief) -> Iterator[Finding]:
+    """The shorter ways that the filer asked about and that are not open, or not yet."""
+    for one in brief.findings:
+        if one.id in SHORTER and one.outcome in NOT_OPEN and not may_fit(one):
+            yield one
 
 
 def _oldest(local: tuple[LocalPaper, ...]) -> date | None:

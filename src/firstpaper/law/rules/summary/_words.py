@@ -68,17 +68,22 @@ def _open(subject: Subject) -> str:
 
 
 def money_steps(case: Case, found: Iterable[Condition]) -> tuple[str, ...]:
-    """The amounts told against the limits, one a line."""
+    """The amounts told, one a line, against the limits where those are known."""
     told = {one.subject: one for one in found}
     money = case.summary
+    up_to, less_than = _("{what}, may be up to {limit}"), _("{what}, must be less than {limit}")
     lines = (
-        (Subject.DEBTS, money.debts, _("Debts: {amount}, may be up to {limit}")),
-        (Subject.COMMUNITY, money.community, _("Shared property: {amount}, must be less than {limit}")),
-        (Subject.SEPARATE, money.separate_petitioner, _("Your own: {amount}, may be up to {limit}")),
-        (Subject.SEPARATE, money.separate_respondent, _("Theirs: {amount}, may be up to {limit}")),
+        (Subject.DEBTS, money.debts, _("Debts: {amount}"), up_to),
+        (Subject.COMMUNITY, money.community, _("Shared property: {amount}"), less_than),
+        (Subject.SEPARATE, money.separate_petitioner, _("Your own: {amount}"), up_to),
+        (Subject.SEPARATE, money.separate_respondent, _("Theirs: {amount}"), up_to),
     )
     return tuple(
-        words.format(amount=in_dollars(amount), limit=in_dollars(Decimal(limit)))
-        for subject, fact, words in lines
-        if (amount := known(fact)) is not None and (limit := told[subject].limit) is not None
+        _against(words.format(amount=in_dollars(amount)), bound, told[subject].limit)
+        for subject, fact, words, bound in lines
+        if (amount := known(fact)) is not None
     )
+
+
+def _against(what: str, bound: str, limit: int | None) -> str:
+    return what if limit is None else bound.format(what=what, limit=in_dollars(Decimal(limit)))

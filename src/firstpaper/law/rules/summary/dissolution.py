@@ -1,6 +1,6 @@
 """The short kind of divorce."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
@@ -12,7 +12,7 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.marriage import separation, union_began
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
-from firstpaper.law.measures.short_way import Condition, conditions, limits_known
+from firstpaper.law.measures.short_way import LIMITS_ONLY, Condition, conditions, limits_known
 from firstpaper.law.register import rule
 from firstpaper.law.rules.marriage._unions import length_keys, unions_to_count
 from firstpaper.law.rules.summary._words import (
@@ -124,6 +124,11 @@ class _Looked:
     ) -> Found:
         return Found(outcome, weight, says, do, facts=self.keys, steps=self.steps, certainty=certainty)
 
+    def but_for_the_limits(self, says: str, do: str) -> Found:
+        """All fits but the amounts, which nobody has published yet."""
+        unsure = self.found(Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, do, Certainty.UNCONFIRMED)
+        return replace(unsure, values={LIMITS_ONLY: True})
+
 
 def _look(case: Case, on: date) -> _Looked:
     years: int = figure("summary_dissolution.marriage_years", on).value
@@ -151,9 +156,11 @@ def _line(began: date, years: int, missing_day: MissingDay) -> date:
 
 
 def _step(line: date, years: int, apart: date) -> str:
-    return _("{day}: {years} years after it began. Separated on {apart}").format(
-        day=short_date(line), years=years, apart=short_date(apart)
+    within = _("{apart}: you separated, within the {years} years that end on {day}")
+    words = (
+        within if apart <= line else _("{apart}: you separated, after the {years} years that end on {day}")
     )
+    return words.format(day=short_date(line), years=years, apart=short_date(apart))
 
 
 def _lived_here(case: Case, on: date) -> bool | None:
@@ -191,15 +198,12 @@ def _open(looked: _Looked) -> Found:
 
 
 def _limits_not_known(looked: _Looked, on: date) -> Found:
-    return looked.found(
-        Outcome.NEED_TO_KNOW,
-        Weight.LOOK_AGAIN,
+    return looked.but_for_the_limits(
         _(
             "All but the money limits fits the short kind of divorce. The limits for a filing on {day} were "
             "not published when we last looked."
         ).format(day=spell_date(on)),
         _("Look at the limits printed on form FL-800, or ask the court's self-help center."),
-        Certainty.UNCONFIRMED,
     )
 
 

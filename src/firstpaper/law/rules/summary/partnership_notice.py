@@ -1,5 +1,6 @@
 """Ending a partnership by notice."""
 
+from collections.abc import Sequence
 from datetime import date
 
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
@@ -11,7 +12,7 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.due import months_after
 from firstpaper.law.measures.marriage import union_began
-from firstpaper.law.measures.short_way import conditions, limits_known
+from firstpaper.law.measures.short_way import LIMITS_ONLY, Condition, conditions, limits_known
 from firstpaper.law.register import rule
 from firstpaper.law.rules.summary._words import (
     in_the_way,
@@ -20,6 +21,7 @@ from firstpaper.law.rules.summary._words import (
     the_first_few,
     wants_to_look,
 )
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 REGISTERED, UNIONS, LOOK = "dates.registered_on", "matter.unions", "shortcuts.look_at"
@@ -80,10 +82,7 @@ def _partners_only(case: Case, on: date) -> Found:
     keys = (UNIONS, LOOK, REGISTERED, *(key for one in shared for key in one.keys))
     steps = money_steps(case, shared)
     if line:
-        last = _("{day}: {years} years after you registered, the last day").format(
-            day=short_date(line), years=years
-        )
-        steps = (last, *steps)
+        steps = (_last_day(line, years, on), *steps)
     reasons, parts = in_the_way(shared), still_open(shared)
     if line is None:
         parts.append(_("the day you registered"))
@@ -96,7 +95,7 @@ def _partners_only(case: Case, on: date) -> Found:
             _("A notice to the state cannot end your partnership: {reasons}.").format(
                 reasons=the_first_few(reasons)
             ),
-            _("Go on with this petition. Limits on money are known to us only at second hand."),
+            _do_instead(shared),
             facts=keys,
             steps=steps,
         )
@@ -115,6 +114,19 @@ def _partners_only(case: Case, on: date) -> Found:
     return _may_fit(on, line, keys, steps)
 
 
+def _last_day(line: date, years: int, on: date) -> str:
+    last = _("{day}: the last day to file the notice, {years} years after you registered")
+    past = _("{day}: the last day to file the notice has passed, {years} years after you registered")
+    return (last if on <= line else past).format(day=short_date(line), years=years)
+
+
+def _do_instead(shared: Sequence[Condition]) -> str:
+    go_on = _("Go on with this petition. It ends the partnership too.")
+    if not any(one.met is False and one.limit for one in shared):
+        return go_on
+    return spaced((go_on, _("Limits on money are known to us only at second hand.")))
+
+
 def _may_fit(on: date, line: date, keys: tuple[str, ...], steps: tuple[str, ...]) -> Found:
     if not limits_known(on):
         return Found(
@@ -126,10 +138,14 @@ def _may_fit(on: date, line: date, keys: tuple[str, ...], steps: tuple[str, ...]
             ).format(day=spell_date(on)),
             _("Look at the limits in the state's brochure, or ask the court's self-help center."),
             facts=keys,
+            values={LIMITS_ONLY: True},
             steps=steps,
             certainty=Certainty.UNCONFIRMED,
         )
-    ends = months_after(on, figure("summary_dissolution.notice_months", on).value)
+    months: int = figure("summary_dissolution.notice_months", on).value
+    ends = months_after(on, months)
+    last, *money = steps
+    over = _("{day}: it would end, {months} months after you file the notice on {on}")
     return Found(
         Outcome.CLOSE if line == on else Outcome.MET,
         Weight.LOOK_AGAIN,
@@ -143,6 +159,6 @@ def _may_fit(on: date, line: date, keys: tuple[str, ...], steps: tuple[str, ...]
         ),
         facts=keys,
         dates={"last_day_to_file": line, "ends_on": ends.day},
-        steps=(*steps, *ends.steps),
+        steps=(last, over.format(day=short_date(ends.day), months=months, on=short_date(on)), *money),
         certainty=Certainty.SECONDARY,
     )
