@@ -23,6 +23,7 @@ from firstpaper.errors import UserError
 from firstpaper.forms.clerk import counter
 from firstpaper.forms.edition import all_editions
 from firstpaper.forms.explained_names import entries, forms_explained
+from firstpaper.forms.filing import Filing
 from firstpaper.forms.local_forms import all_local_papers
 from firstpaper.forms.needed import table
 from firstpaper.intake import bank
@@ -190,7 +191,7 @@ def _forms() -> Iterator[Place]:
     for edition in all_editions():
         for words in edition.words:
             yield Place("forms", f"form {edition.form}", words, about=f"On or about form {edition.form}.")
-    for row in table():
+    for row in (row for filing in Filing for row in table(filing)):
         yield from (Place("forms", f"table first_filing {row.form}", words) for words in row.words)
     yield from (Place("forms", "forms/clerk.yaml", words) for words in counter().words)
     for county, papers in all_local_papers().items():

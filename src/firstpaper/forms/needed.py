@@ -1,6 +1,6 @@
 """Which official forms a household needs, why, and where each one goes.
 
-`filings/petition.yaml` has the table; here it is read for one case.
+`filings/*.yaml` have the tables, one for each filing; here they are read for one case.
 
 The forms are the court's own and free. We never print a page that looks like one (Cal. Rules of Court
 1.43, 2.132). Titles are short forms of the official ones.
@@ -11,18 +11,16 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from functools import cache
-from pathlib import Path
 from typing import Any
 
 from firstpaper.data_files import Place, built, read_file
 from firstpaper.facts import Case
 from firstpaper.forms.asking import question
 from firstpaper.forms.edition import as_printed
+from firstpaper.forms.filing import FOLDER, Filing
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureNotInForce, FigureValue, UnknownFigureError, figure
 from firstpaper.locale import _
-
-FILE = Path(__file__).parent / "filings" / "petition.yaml"
 
 
 class Goes(StrEnum):
@@ -101,15 +99,16 @@ class FormNeeded:
     certainty: Certainty = Certainty.UNCONFIRMED
 
 
-def forms_needed(case: Case, on: date) -> tuple[FormNeeded, ...]:
-    """The forms for a petition filed on the day `on`, in the order in which they are used."""
-    return tuple(_needed(row, on) for row in table() if question(row.when)(case, on))
+def forms_needed(case: Case, on: date, filing: Filing = Filing.PETITION) -> tuple[FormNeeded, ...]:
+    """The forms for a filing on the day `on`, in the order in which they are used."""
+    return tuple(_needed(row, on) for row in table(filing) if question(row.when)(case, on))
 
 
 @cache
-def table() -> tuple[Row, ...]:
-    """Every row of the table, checked."""
-    rows = Place(FILE.name).into("forms").rows(read_file(FILE).get("forms"))
+def table(filing: Filing = Filing.PETITION) -> tuple[Row, ...]:
+    """Every row of the table of that filing, checked; none where its file has no table."""
+    path = FOLDER / f"{filing}.yaml"
+    rows = Place(path.name).into("forms").rows(read_file(path).get("forms", []))
     return tuple(_row(place, shape) for place, shape in rows)
 
 

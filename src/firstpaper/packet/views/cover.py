@@ -21,6 +21,7 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import before
 from firstpaper.packet.views.contents import named
+from firstpaper.packet.views.either_way import marked, may_yet_file_together, of_both
 from firstpaper.packet.views.headed import headed
 from firstpaper.packet.views.sheet import Sheet
 from firstpaper.packet.views.ways import ways
@@ -31,7 +32,8 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
 
     `with_later` tells that what comes after the filing lies behind them. Else it says how to ask for that.
     """
-    to_get = [form for form in brief.forms if form.form or form.goes is Goes.FILE]
+    needed = (*marked(brief, brief.forms), *of_both(brief))
+    to_get = [form for form in needed if form.form or form.goes is Goes.FILE]
     return Sheet(
         template="cover.html",
         title=_("Start here: cover checklist"),
@@ -52,6 +54,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "with_later": with_later,
             "edition_days": {one.form: as_printed(one.edition_on) for one in to_get if one.edition_on},
             "copied": {form.form for form in brief.filled},
+            "both_ways": may_yet_file_together(brief),
             "left_blank": {form.form for form in to_get if form.goes is Goes.SERVE},
             "homes_since": tuple(_homes_since(brief)),
             "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],

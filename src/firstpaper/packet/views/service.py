@@ -9,7 +9,7 @@ from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.served import Served, served
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.record import case_number, is_filed
+from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import (
     NEAR_DAYS,
     Serving,
@@ -21,6 +21,7 @@ from firstpaper.law.measures.service import (
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.either_way import may_yet_file_together
 from firstpaper.packet.views.sheet import Sheet
 from firstpaper.packet.views.worksheet import of_copy
 
@@ -31,7 +32,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     """What is left to do about service: the kit, then the forms. None where filing together is still open."""
     if is_to_be_served(brief):
         yield from _kit(brief)
-    if not _may_yet_file_together(brief):
+    if not may_yet_file_together(brief):
         later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
         for form in filled_forms(brief.case, brief.on, Filing.SERVICE):
             yield of_copy(form, brief, on=later)
@@ -39,12 +40,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 def is_to_be_served(brief: Brief) -> bool:
     """Whether the papers are still to be served, and surely have to be."""
-    return serving(brief.case, brief.on) is Serving.SERVE and not _may_yet_file_together(brief)
-
-
-def _may_yet_file_together(brief: Brief) -> bool:
-    """Whether one petition for both, which nobody serves, is open to the two and nothing is filed yet."""
-    return bool(brief.joint) and not is_filed(brief.case)
+    return serving(brief.case, brief.on) is Serving.SERVE and not may_yet_file_together(brief)
 
 
 def _kit(brief: Brief) -> Iterator[Sheet]:
