@@ -20,6 +20,7 @@ from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.next_step import next_step
 from firstpaper.packet.views.contents import named
+from firstpaper.packet.views.either_way import marked, may_yet_file_together
 from firstpaper.packet.views.service import is_to_be_served
 from firstpaper.packet.views.sheet import Sheet
 
@@ -40,7 +41,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "case_number": case_number(case),
             "contents": tuple(named(others)),
             "together": joint(case),
-            "may_file_together": bool(brief.joint),
+            "may_file_together": may_yet_file_together(brief),
             "serve": is_to_be_served(brief),
             "again": serves_again(case),
             "prove": left is not Serving.NOTHING,
@@ -52,7 +53,11 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "nullity": is_nullity(case),
             "response_days": figure("response.days", on).value,
             "answered": known(happened(case, on).response_filed_on) is not None,
-            "forms": [form for form in brief.forms if form.later and form.form and form.goes is not Goes.ASK],
+            "forms": [
+                one
+                for one in marked(brief, brief.forms)
+                if one.later and one.form and one.goes is not Goes.ASK
+            ],
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
     )
