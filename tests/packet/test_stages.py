@@ -128,7 +128,8 @@ def test_the_later_part_of_a_joint_petition_serves_nobody() -> None:
     assert "You filed together, so nobody is served" in together
     assert "FL-115" not in together
     planned = _after("both-file-together")
-    assert "If you file on your own, record that." in planned
+    assert "If you filed alone, make these pages again" in planned
+    assert "Proof of service of summons. Only if you file alone." in planned
     assert "FL-115 with the court" not in planned
 
 

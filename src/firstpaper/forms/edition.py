@@ -109,7 +109,8 @@ class Edition:
     `edition` is the date on the sheet, and `where` the place that shows it; `edition` is None where no such
     sheet was seen, and then `valid_from` says from when we take it to be in use. `rows` says how many rows
     are printed for things that repeat, by name. `valid_from` and `valid_to` are None while not known.
-    `caution` is what a filer must know of the whole sheet before trusting what we say of it.
+    `caution` is what a filer must know of the whole sheet before trusting what we say of it. `seen` tells
+    whether somebody has seen its items: a sheet that nobody has may ask for more than we know of.
     """
 
     form: str
@@ -124,6 +125,7 @@ class Edition:
     items: tuple[Item, ...]
     rows: Mapping[str, int]
     caution: str = ""
+    seen: bool = True
 
     @property
     def printed(self) -> str:
@@ -139,11 +141,6 @@ class Edition:
     def numbered(self) -> bool:
         """Whether the number of every item is known."""
         return all(item.item is not None for item in self.items)
-
-    @property
-    def seen(self) -> bool:
-        """Whether somebody has seen its items: any has a number, or had one on the edition before."""
-        return any(item.item or item.was for item in self.items)
 
     @property
     def words(self) -> tuple[str, ...]:

@@ -108,7 +108,8 @@ def forms_needed(case: Case, on: date, filing: Filing = Filing.PETITION) -> tupl
 def table(filing: Filing = Filing.PETITION) -> tuple[Row, ...]:
     """Every row of the table of that filing, checked; none where its file has no table."""
     path = FOLDER / f"{filing}.yaml"
-    rows = Place(path.name).into("forms").rows(read_file(path).get("forms", []))
+    told = read_file(path).get("forms")
+    rows = Place(path.name).into("forms").rows(told) if told else ()
     return tuple(_row(place, shape) for place, shape in rows)
 
 
