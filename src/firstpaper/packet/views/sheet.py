@@ -49,7 +49,7 @@ class Sheet:
     @property
     def foot(self) -> str:
         """What stands at the foot of its pages; in another language than English also what it is worth."""
-        running = f"{self.running}. " if self.running and self.worth else self.running
+        running = f"{self.running.removesuffix('.')}. " if self.running and self.worth else self.running
         return running + self.worth
 
     @property
