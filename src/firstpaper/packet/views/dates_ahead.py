@@ -7,12 +7,13 @@ from itertools import groupby
 
 from firstpaper.counting import days_after, month_name, short_date
 from firstpaper.intake.events import events, in_short
-from firstpaper.law.agenda import Agenda, Entry, State, agenda
+from firstpaper.law.agenda import Agenda, Entry, State
 from firstpaper.law.deadline import Actor, Deadline
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import not_confirmed, spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views.either_way import dates_either_way
 from firstpaper.packet.views.sheet import Sheet
 
 YEARS_AHEAD_FROM_DAYS = 400
@@ -46,7 +47,7 @@ class Group:
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """One sheet; none where no date can be counted at all."""
-    found = agenda(brief.case, brief.on)
+    found = dates_either_way(brief)
     if not found.entries and not found.later:
         return
     later = tuple(_later(found))

@@ -1,12 +1,13 @@
 """Alone or together: what tells the two ways apart while nothing is filed and both are open."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Set
 from dataclasses import replace
+from datetime import date
 
 from firstpaper.facts import Day
 from firstpaper.forms.filing import Filing, plan
 from firstpaper.forms.needed import FormNeeded, Goes, Stack, forms_needed
-from firstpaper.law.agenda import Agenda, agenda
+from firstpaper.law.agenda import Agenda, Entry, Later, agenda
 from firstpaper.law.measures.record import begins_on, is_filed
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
@@ -19,6 +20,42 @@ _OPENS = (Stack.SUMMONS, Stack.PETITION, Stack.BEHIND)
 def may_yet_file_together(brief: Brief) -> bool:
     """Whether one petition for both, which nobody serves, is open to the two and nothing is filed yet."""
     return bool(brief.joint) and not is_filed(brief.case)
+
+
+def dates_either_way(brief: Brief) -> Agenda:
+    """The dates of the case; while both ways are open, those of each, with the way in the title."""
+    alone, together = agenda(brief.case, brief.on), if_filed_together(brief)
+    if together is None:
+        return alone
+    in_both = {_day(one) for one in alone.ahead} & {_day(one) for one in together.ahead}
+    entries = (*_of_one_way(alone, in_both), *_of_one_way(together, in_both, together=True))
+    starts = {one.starts for one in together.later}
+    return replace(
+        alone,
+        entries=tuple(sorted(entries, key=lambda one: (one.deadline.target, one.deadline.key))),
+        later=tuple(one if one.starts in starts else _later_alone(one) for one in alone.later),
+    )
+
+
+def _day(one: Entry) -> tuple[str, date]:
+    return one.deadline.id, one.deadline.target
+
+
+def _of_one_way(found: Agenda, in_both: Set[tuple[str, date]], *, together: bool = False) -> Iterator[Entry]:
+    way = _("{title} (if you two file together)") if together else _("{title} (if you file alone)")
+    for one in found.ahead:
+        if _day(one) not in in_both:
+            yield _titled(one, way.format(title=one.deadline.title))
+        elif not together:
+            yield one
+
+
+def _titled(one: Entry, title: str) -> Entry:
+    return replace(one, deadline=replace(one.deadline, dated=replace(one.deadline.dated, title=title)))
+
+
+def _later_alone(one: Later) -> Later:
+    return replace(one, starts=_("{event}, if you file alone").format(event=one.starts))
 
 
 def if_filed_together(brief: Brief) -> Agenda | None:
