@@ -105,7 +105,15 @@ def test_it_is_never_offered_where_something_stands_in_the_way(key: str, value: 
 
 def test_filing_together_is_told_on_one_page_with_two_fees_and_how_to_leave_it() -> None:
     (page,) = footed(TOGETHER, "If you two file together")
-    for words in ("free to say no", "$870 to $900", "FL-720", "30 days", "May 26, 2027", "FL-105"):
+    for words in (
+        "free to say no",
+        "$870 to $900",
+        "FL-720",
+        "30 days",
+        "May 26, 2027",
+        "May 27, 2027",
+        "FL-105",
+    ):
         assert words in page, words
 
 

@@ -107,6 +107,18 @@ def test_a_day_that_hangs_on_law_we_have_not_confirmed_says_so() -> None:
     assert "Not confirmed" not in words
 
 
+def test_while_both_ways_are_open_each_date_says_whose_it_is() -> None:
+    """Fam. Code 2331(b), 2339(a): filed together on November 25, 2026, six months end on May 25, 2027."""
+    (page,) = dates_ahead.sheets(brief(household("both-file-together").case, date(2026, 11, 25)))
+    (words,) = read(page)
+    assert "Wed, May 26, 2027: The marriage or partnership cannot end before this day (if you two" in words
+    assert "Last day to serve the papers (if you file alone)." in words
+    assert "Once the papers are served, if you file alone" in words
+    assert "Serve the declaration of disclosure on the other side. (" not in words
+    recorded = {"record.filed_on": "2026-12-01", "record.joint": True}
+    assert "if you" not in " ".join(read(sheet(recorded, date(2026, 12, 6))))
+
+
 def test_it_names_nobody() -> None:
     (words,) = read(sheet(SERVED, date(2026, 12, 6)))
     assert "Okafor" not in words

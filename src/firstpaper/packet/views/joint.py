@@ -9,8 +9,9 @@ from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.when import has_a_minor_child
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.court import holidays_only
+from firstpaper.law.measures.due import due_elsewhere
 from firstpaper.law.measures.waiting import earliest_end
+from firstpaper.law.words import target_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -35,9 +36,9 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "brief": brief,
             "both_fees": {"low": 2 * fee["low"], "high": 2 * fee["high"]},
             "both_waive": known(brief.case.joint.both_waive) is True,
-            "ends_on": earliest_end(brief.on).day if divorce else None,
+            "ends": earliest_end(brief.on) if divorce else None,
             "disclosure_days": days,
-            "disclosure_due": holidays_only().roll_forward(days_after(brief.on, days).day).day,
+            "disclosure_due": target_day(due_elsewhere(days_after(brief.on, days))),
             "response_days": figure("response.days", brief.on).value,
             "children": has_a_minor_child(brief.case, brief.on),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
