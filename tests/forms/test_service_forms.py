@@ -76,7 +76,7 @@ def test_the_days_that_were_recorded_are_written_where_they_belong() -> None:
 
 def test_a_day_told_in_part_is_not_written() -> None:
     told = case(record__service__method="personal", record__service__served_on=D("2026-11"))
-    assert form("FL-115", told)["personal.date"].action is Action.BLANK
+    assert form("FL-115", told)["personal.date"].action is Action.OTHERS
 
 
 def test_the_filer_never_signs() -> None:
@@ -85,6 +85,60 @@ def test_the_filer_never_signs() -> None:
     assert "must not sign" in proof["server.signature"].because
     assert "must not" in acknowledgment["sender.signature"].because
     assert "Only the person who gets the papers" in acknowledgment["receiver.signature"].because
+
+
+SERVERS_OWN = {
+    "address",
+    "server.person",
+    "server.registered",
+    "server.fee",
+    "server.name",
+    "server.signature",
+}
+
+
+@pytest.mark.parametrize(
+    ("method", "own"),
+    [
+        ("personal", {"personal.time"}),
+        ("substituted", {"substituted.left_with", "substituted.place", "substituted.time"}),
+        ("acknowledgment", {"mail.city"}),
+        ("out_of_state_mail", {"mail.city"}),
+    ],
+)
+def test_what_only_the_server_knows_is_theirs_to_fill_in_and_never_left_empty(
+    method: str, own: set[str]
+) -> None:
+    # Code Civ. Proc. 417.10(a): time, place and manner, and to whom
+    days = {f"record__service__{name}": D("2026-11-28") for name in ("served_on", "mailed_on")}
+    found = form("FL-115", case(record__service__method=method, **days))
+    theirs = {name for name, answer in found.items() if answer.action is Action.OTHERS}
+    assert theirs == own | SERVERS_OWN | {"server.date"}
+
+
+def test_the_sender_and_the_receiver_of_fl_117_fill_in_their_own_lines() -> None:
+    # Code Civ. Proc. 415.30(a): the days run from the mailing
+    theirs = {name for name, answer in form("FL-117", case()).items() if answer.action is Action.OTHERS}
+    lines = {"sender": ("name", "signature"), "receiver": ("date", "name", "signature")}
+    assert theirs == {"mailed"} | {f"{who}.{each}" for who, own in lines.items() for each in own}
+
+
+@pytest.mark.parametrize(("served", "asked"), [("2026-12-31", False), ("2027-01-01", True)])
+@pytest.mark.parametrize(("method", "by_hand"), [("personal", True), ("out_of_state_mail", False)])
+def test_photographs_go_behind_the_proof_of_service_by_hand_from_2027(
+    served: str, asked: bool, method: str, by_hand: bool
+) -> None:
+    # Code Civ. Proc. 417.10(a)(1) as operative January 1, 2027
+    done = {f"record__service__{name}": D(served) for name in ("served_on", "mailed_on")}
+    told = case(record__service__method=method, **done)
+    said = " ".join(answer.because for answer in form("FL-115", told, date(2027, 1, 20)).values())
+    assert ("photographs" in said) is (asked and by_hand)
+
+
+def test_a_second_proof_says_that_it_is_for_the_amended_petition() -> None:
+    amended = case(record__amended_on=D("2026-11-28"), record__amended_served_on=D("2026-11-30"))
+    assert "amended" in form("FL-115", amended)["papers.petition"].because
+    assert "amended" not in form("FL-115", case())["papers.petition"].because
 
 
 def test_only_papers_surely_in_the_envelope_are_marked() -> None:
@@ -166,7 +220,7 @@ def test_nothing_of_a_service_by_the_filer_is_filled_in() -> None:
     }
     assert serving(case(**done), ON) is Serving.SERVE
     found = form("FL-115", case(**done))
-    assert found["personal"].action is found["personal.date"].action is Action.BLANK
+    assert found["personal"].action is found["personal.date"].action is Action.OTHERS
     assert service_complete(case(**done), ON) is None
     assert personally_served_on(case(**done), ON) is None
 

@@ -50,7 +50,7 @@ def filling(form: FilledForm, one: Map, blank: Blank) -> Filling:
     entries: dict[Key, Entry] = {}
     left: list[Left] = []
     for item in form.items:
-        if item.action in (Action.SIGN, Action.FILL) or item.open_key:
+        if item.action in (Action.SIGN, Action.FILL, Action.OTHERS) or item.open_key:
             left.append(Left(item, _by_hand(item)))
         if item.action not in (Action.MARK, Action.WRITE):
             continue

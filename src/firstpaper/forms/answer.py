@@ -9,13 +9,18 @@ Cells = tuple[tuple[str, ...], ...]
 
 
 class Action(StrEnum):
-    """What the filer does with an item. `FILL` is left to the filer: no question asks for it."""
+    """What is done with an item.
+
+    `FILL` is left to the filer: no question asks for it. `OTHERS` is left to somebody else, as to the one who
+    serves the papers.
+    """
 
     MARK = "mark"
     WRITE = "write"
     BLANK = "blank"
     SIGN = "sign"
     FILL = "fill"
+    OTHERS = "others"
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +84,12 @@ class ItemAnswer:
         return self.item if any(map(str.isdigit, self.item)) else _(self.item)
 
     @property
+    def hint(self) -> str:
+        """The number on the edition before, in brackets: "(d)(1)" for what was item d(1)."""
+        letter, bracket, number = self.was.partition("(")
+        return f"({letter}){bracket}{number}" if self.was else ""
+
+    @property
     def rows(self) -> tuple[dict[str, str], ...]:
         """Its cells row by row, by the name of the column; empty where it is one piece."""
         return tuple(dict(zip(self.columns, row, strict=True)) for row in self.cells)
@@ -116,6 +127,11 @@ def sign(concept: str, because: str = "", authority: str = "") -> Answer:
 def fill(concept: str, because: str, authority: str = "") -> Answer:
     """Fill this in yourself: no question asks for it."""
     return Answer(concept, Action.FILL, "", because, authority)
+
+
+def others(concept: str, because: str, authority: str = "") -> Answer:
+    """Somebody else writes, marks or signs this; `because` says who."""
+    return Answer(concept, Action.OTHERS, "", because, authority)
 
 
 def mark_if(  # a box with two sides: why it is marked, or why it is not

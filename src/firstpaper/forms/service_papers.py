@@ -16,6 +16,7 @@ from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.served import served_filled_and_blank
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import serves_again, wrong_server
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 PROVED = ("FL-105", "FL-160")
@@ -44,9 +45,11 @@ def caption(case: Case) -> Iterator[Answer]:
 
 def papers(case: Case, on: date) -> Iterator[Answer]:
     """Which papers are in the envelope. Nothing is marked that is not surely in it."""
+    amended = _("It is the amended petition this time.") if serves_again(case) else ""
+    together = _("Yours is a family case. The three forms go together, and FL-120 stays blank.")
     yield mark(
         "papers.petition",
-        _("Yours is a family case. The three forms go together, and FL-120 stays blank."),
+        spaced((together, amended)),
         "Cal. Rules of Court, rule 5.68",
     )
     not_yours = _("This is for another kind of case.")

@@ -34,6 +34,7 @@ def to_do(one: "ItemAnswer") -> str:
         "blank": _("Leave EMPTY."),
         "sign": _("SIGN or date by hand, on the day you sign."),
         "fill": _("Fill in YOURSELF."),
+        "others": _("SOMEBODY ELSE fills this in."),
     }[one.action]
     return words + (" " + _("Goes on in {sheet}.").format(sheet=one.continues) if one.continues else "")
 

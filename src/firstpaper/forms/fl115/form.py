@@ -3,23 +3,27 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.facts import Case, Day, DontKnow, known
+from firstpaper.counting import spell_date
+from firstpaper.facts import Case, known
 from firstpaper.facts.choices import ServiceMethod, Special
-from firstpaper.forms.answer import Answer, blank, mark, sign, write
+from firstpaper.forms.answer import Answer, blank, mark, others, write
 from firstpaper.forms.edition import edition_for, is_known
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.saying import nothing_to_mark, on_the_sheet
 from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
+from firstpaper.law.measures.service import (
+    Serving,
+    cannot_be_found,
+    method,
+    photographs_needed,
+    proof_texts,
+    serving,
+)
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 FORM = "FL-115"
-BOXES = {
-    "personal": ServiceMethod.PERSONAL,
-    "substituted": ServiceMethod.SUBSTITUTED,
-    "mail": ServiceMethod.ACKNOWLEDGMENT,
-}
 MAIL = (ServiceMethod.ACKNOWLEDGMENT, ServiceMethod.OUT_OF_STATE_MAIL)
 LAW = {
     ServiceMethod.PERSONAL: "Code Civ. Proc. 415.10",
@@ -44,7 +48,7 @@ def form(case: Case, on: date) -> tuple[FilledForm, ...]:
 def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield from caption(case)
     yield from papers(case, on)
-    yield blank("address", _servers())
+    yield others("address", _servers())
     yield from _by_hand(case, on)
     yield from _left_with_somebody(case, on)
     yield from _by_mail(case, on)
@@ -55,39 +59,38 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
 
 
 def _servers() -> str:
-    return _("The person who serves fills this in afterwards.")
+    return _("The person who served does it, afterwards.")
 
 
 def _by_hand(case: Case, on: date) -> Iterator[Answer]:
-    yield _way(case, "personal", ServiceMethod.PERSONAL)
-    served = happened(case, on).service.served_on if method(case) is ServiceMethod.PERSONAL else None
-    yield _when("personal.date", served)
-    yield blank("personal.time", _servers())
+    yield _way(case, on, ServiceMethod.PERSONAL, "personal")
+    yield _when(case, on, ServiceMethod.PERSONAL, "personal.date")
+    yield _detail(case, on, ServiceMethod.PERSONAL, "personal.time")
 
 
 def _left_with_somebody(case: Case, on: date) -> Iterator[Answer]:
-    service, mine = happened(case, on).service, method(case) is ServiceMethod.SUBSTITUTED
-    yield _way(case, "substituted", ServiceMethod.SUBSTITUTED)
-    yield blank("substituted.left_with", _servers())
-    yield blank("substituted.place", _servers())
-    yield _when("substituted.date", service.served_on if mine else None)
-    yield blank("substituted.time", _servers())
-    yield _when("substituted.mailed", service.mailed_on if mine else None)
-    tries = _("The sheet that lists each try goes behind this form.")
-    if mine:
-        yield mark("substituted.diligence", tries, "Code Civ. Proc. 415.20(b)")
+    how = ServiceMethod.SUBSTITUTED
+    yield _way(case, on, how, "substituted")
+    yield _detail(case, on, how, "substituted.left_with")
+    yield _detail(case, on, how, "substituted.place")
+    yield _when(case, on, how, "substituted.date")
+    yield _detail(case, on, how, "substituted.time")
+    yield _when(case, on, how, "substituted.mailed", "mailed_on")
+    if method(case) is how:
+        tries = _("The sheet that lists each try goes behind this form.")
+        yield mark("substituted.diligence", tries, LAW[how])
     else:
-        yield blank("substituted.diligence", _("Only for papers left with somebody else."))
+        yield _detail(case, on, how, "substituted.diligence")
 
 
 def _by_mail(case: Case, on: date) -> Iterator[Answer]:
-    service, how = happened(case, on).service, method(case)
-    if how in MAIL:
+    how = _mail_recorded(case) or ServiceMethod.ACKNOWLEDGMENT
+    if _mail_recorded(case):
         yield mark("mail", _("The papers went by mail."), LAW[how])
     else:
-        yield blank("mail", _not_this_way(case))
-    yield _when("mail.date", service.mailed_on if how in MAIL else None)
-    yield blank("mail.city", _servers())
+        yield _detail(case, on, how, "mail")
+    yield _when(case, on, how, "mail.date", "mailed_on")
+    yield _detail(case, on, how, "mail.city")
     for concept, kind, because in (
         (
             "mail.acknowledged",
@@ -100,27 +103,59 @@ def _by_mail(case: Case, on: date) -> Iterator[Answer]:
             _("It counts only with the signed receipt, or other proof that the papers came."),
         ),
     ):
-        yield mark(concept, because, LAW[kind]) if how is kind else blank(concept, _not_this_way(case))
+        mine = method(case) is kind
+        yield mark(concept, because, LAW[kind]) if mine else _detail(case, on, kind, concept)
 
 
-def _way(case: Case, concept: str, kind: ServiceMethod) -> Answer:
-    if method(case) is kind:
-        return mark(concept, _("You recorded that the papers were served this way."), LAW[kind])
-    return blank(concept, _not_this_way(case))
+def _mail_recorded(case: Case) -> ServiceMethod | None:
+    """The way of mailing that was recorded."""
+    how = method(case)
+    return how if how in MAIL else None
 
 
-def _not_this_way(case: Case) -> str:
+def _way(case: Case, on: date, how: ServiceMethod, concept: str) -> Answer:
+    if method(case) is not how:
+        return _detail(case, on, how, concept)
+    recorded = _("You recorded that the papers were served this way.")
+    return mark(concept, spaced((recorded, _photographs(case, on))), LAW[how])
+
+
+def _photographs(case: Case, on: date) -> str:
+    served = day(happened(case, on).service.served_on)
+    if served is None or not photographs_needed(served):
+        return ""
+    return _("The photographs, or the written reason for none, go behind this form.")
+
+
+def _detail(case: Case, on: date, how: ServiceMethod, concept: str) -> Answer:
+    """What only the person who served can tell; empty where another way was recorded."""
     if method(case) is None:
-        return _("The person who serves marks the way that worked.")
-    return _("You recorded another way.")
+        return others(concept, _afterwards(case, on))
+    return (
+        others(concept, _servers()) if method(case) is how else blank(concept, _("You recorded another way."))
+    )
 
 
-def _when(concept: str, told: Day | DontKnow | None) -> Answer:
-    known_day = day(told)
-    if known_day is None:
-        return blank(concept, _servers())
+def _afterwards(case: Case, on: date) -> str:
+    """What the person who serves fills in, while nobody knows yet which way will work."""
+    texts = proof_texts(case, on)
+    does = _(
+        "The person who served does it, afterwards: the way that worked, with its days, times and places."
+    )
+    if texts.now.photographs:
+        return spaced((does, _("The photographs, or the written reason for none, go behind this form.")))
+    if texts.changes_on is None:
+        return does
+    later = _("From {day} on the photographs, or the written reason for none, go behind this form.")
+    return spaced((does, later.format(day=spell_date(texts.changes_on))))
+
+
+def _when(case: Case, on: date, how: ServiceMethod, concept: str, fact: str = "served_on") -> Answer:
+    mine = day(getattr(happened(case, on).service, fact)) if method(case) is how else None
+    if mine is None:
+        return _detail(case, on, how, concept)
     recorded = _("The day you recorded. The person who served must know that it is right.")
-    return write(concept, on_the_sheet(known_day), recorded)
+    return write(concept, on_the_sheet(mine), recorded)
 
 
 def _notice(case: Case) -> Iterator[Answer]:
@@ -145,13 +180,14 @@ def _two_sets() -> Iterator[Answer]:
 
 
 def _server() -> Iterator[Answer]:
-    yield blank("server.person", _servers())
-    friend = _("A friend who serves marks “not a registered process server”.")
-    yield blank("server.registered", f"{_servers()} {friend}", "Code Civ. Proc. 417.40")
-    yield blank("server.fee", _("The person who serves fills this in. For a friend it is 0."))
+    who = _(
+        "The person who served does it. A friend marks “not a registered process server”, with a fee of 0."
+    )
+    for concept in ("server.person", "server.registered", "server.fee"):
+        yield others(concept, who, "Code Civ. Proc. 417.40" if concept == "server.registered" else "")
     swears = _("Who signs swears that it is all true.")
     yield blank("server.perjury", f"{nothing_to_mark()} {swears}", "Code Civ. Proc. 2015.5")
-    not_you = _("The person who served signs, after it is done. You must not sign here.")
-    yield sign("server.date", _("The person who served writes the day of signing."))
-    yield blank("server.name", _servers())
-    yield sign("server.signature", not_you, "Code Civ. Proc. 414.10, 417.10(a)")
+    signs = _("The person who served does it, after it is done. You must not sign here.")
+    for concept in ("server.date", "server.name"):
+        yield others(concept, signs)
+    yield others("server.signature", signs, "Code Civ. Proc. 414.10, 417.10(a)")

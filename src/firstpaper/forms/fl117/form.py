@@ -5,14 +5,14 @@ from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
-from firstpaper.forms.answer import Answer, blank, sign, write
+from firstpaper.forms.answer import Answer, blank, others, write
 from firstpaper.forms.edition import edition_for, is_known
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, written
 from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
+from firstpaper.law.measures.service import Serving, cannot_be_found, method, server_age, serving
 from firstpaper.locale import _
 
 FORM = "FL-117"
@@ -35,17 +35,20 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
     yield written(case, "to", "respondent.name", other_side)
     yield blank("notice", f"{nothing_to_mark()} {_wait(on)}", "Code Civ. Proc. 415.30(d)")
     yield _mailed(case, on)
-    sender = _("The person who mails it: 18 or older, and not one of the two of you.")
-    yield blank("sender.name", sender, "Code Civ. Proc. 414.10")
-    yield sign(
-        "sender.signature", _("The person who mails it signs. You must not."), "Code Civ. Proc. 414.10"
-    )
+    for concept in ("sender.name", "sender.signature"):
+        yield others(concept, _senders(), "Code Civ. Proc. 414.10" if concept == "sender.signature" else "")
     yield from papers(case, on)
-    theirs = _("Only the person who gets the papers writes here.")
-    counts = _("Service counts from this day.")
-    yield sign("receiver.date", f"{theirs} {counts}", "Code Civ. Proc. 415.30(c)")
-    yield blank("receiver.name", theirs, LAW)
-    yield sign("receiver.signature", theirs, LAW)
+    theirs = _("Only the person who gets the papers writes here. Service counts from the day they sign.")
+    for concept in ("receiver.date", "receiver.name"):
+        yield others(concept, theirs)
+    yield others("receiver.signature", theirs, "Code Civ. Proc. 415.30(c)")
+
+
+def _senders() -> str:
+    age: int = server_age(None)
+    return _(
+        "The person who mails it does it: {age} or older, and not one of the two of you. You must not."
+    ).format(age=age)
 
 
 def _wait(on: date) -> str:
@@ -57,5 +60,5 @@ def _mailed(case: Case, on: date) -> Answer:
     told = happened(case, on).service.mailed_on if method(case) is ServiceMethod.ACKNOWLEDGMENT else None
     mailed = day(told)
     if mailed is None:
-        return blank("mailed", _("The person who mails it writes the day."), LAW)
+        return others("mailed", _senders())
     return write("mailed", on_the_sheet(mailed), _("The day you recorded."), LAW)

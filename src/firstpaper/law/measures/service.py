@@ -215,12 +215,21 @@ class ProofTexts:
 
 
 def proof_texts(case: Case, on: date) -> ProofTexts:
-    """The texts for service of this case: by the day it was served, or else by the day `on`."""
-    matters = (day(happened(case, on).service.served_on) if method(case) else None) or on
+    """The texts for service of this case: by the day it was served, or else by the day `on`.
+
+    Papers that nobody has served yet may be served on either side of the change, however far off it is.
+    """
+    served = day(happened(case, on).service.served_on) if method(case) else None
+    matters = served or on
     changes = new_text_begins(matters)
-    if matters < changes and (near(changes, matters) or changes <= on):
-        return ProofTexts(_proof_text(matters), changes, _proof_text(changes))
-    return ProofTexts(_proof_text(matters))
+    now, then = _proof_text(matters), _proof_text(changes)
+    both = served is None or near(changes, matters) or changes <= on
+    return ProofTexts(now, changes, then) if matters < changes and both and now != then else ProofTexts(now)
+
+
+def photographs_needed(served: date) -> bool:
+    """Whether the proof of service by hand on that day carries photographs (Code Civ. Proc. 417.10(a)(1))."""
+    return bool(figure("service.photographs", served).value)
 
 
 def new_text_begins(on: date) -> date:
@@ -237,7 +246,7 @@ def near(begins: date, on: date) -> bool:
 def _proof_text(on: date) -> ProofText:
     tries: int = figure("service.attempts_before_substituted", on).value
     mail = tuple(figure("service.substituted_mail", on).value)
-    return ProofText(tries, mail, bool(figure("service.photographs", on).value))
+    return ProofText(tries, mail, photographs_needed(on))
 
 
 def _all_differ(values: Sequence[object]) -> bool:

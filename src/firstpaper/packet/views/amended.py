@@ -77,6 +77,7 @@ def _said(answer: ItemAnswer) -> str:
         Action.BLANK: _("empty"),
         Action.SIGN: _("signed by hand"),
         Action.FILL: _("filled in by you"),
+        Action.OTHERS: _("filled in by somebody else"),
     }
     return words[answer.action]
 

@@ -47,4 +47,4 @@ def _once(items: Iterable[ItemAnswer]) -> tuple[ItemAnswer, ...]:
 
 def _line(item: ItemAnswer, why: str = "") -> Line:
     says = (_("marked"),) if item.action is Action.MARK else tuple(item.value.splitlines())
-    return Line(item.place or (f"({item.was})" if item.was else ""), item.label, says, why)
+    return Line(item.place or item.hint, item.label, says, why)

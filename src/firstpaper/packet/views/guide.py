@@ -133,6 +133,7 @@ def _done(items: Sequence[ItemAnswer]) -> Iterator[str]:
         Action.WRITE: _("Something is written here: {labels}."),
         Action.SIGN: _("By hand, on the day you sign: {labels}."),
         Action.FILL: _("You fill this in yourself: {labels}."),
+        Action.OTHERS: _("Somebody else fills this in: {labels}."),
     }
     for action, words in said.items():
         if labels := [one.label for one in items if one.action is action]:

@@ -151,17 +151,21 @@ def _purpose(form: FilledForm) -> str:
 def _cautions(form: FilledForm, on: date) -> Iterator[str]:
     """What to look at before trusting the sheet, and how to use it."""
     edition = form.edition
+    caution = _(edition.caution) if edition.caution else ""
     if edition.may_be_replaced(on) and edition.watch:
         made_for = _("This sheet is made for the {form} that says “{edition}” in its lower left corner.")
         newest = _("Take the newest one from the court's website. If it has another date, go by the words.")
         if edition.printed:
             yield made_for.format(form=form.form, edition=edition.printed)
-        yield f"{_(edition.watch.why)} {newest}"
+        if edition.printed or not edition.caution:
+            yield f"{_(edition.watch.why)} {newest}"
+        else:
+            caution = f"{_(edition.watch.why)} {caution}"
     elif edition.printed:
         look = _("Look at the lower left corner of your blank {form}. It should say “{edition}”.")
         yield f"{look.format(form=form.form, edition=edition.printed)} {_other_date(edition)}"
-    if edition.caution:
-        yield _(edition.caution)
+    if caution:
+        yield caution
     if form.private:
         yield _("This form is private. Keep it apart from the papers that the other side gets.")
     yield " ".join(filter(None, (_how_to_copy(edition), _date_order(form), _more(form))))
@@ -305,7 +309,7 @@ def _is_same_caption(answer: ItemAnswer) -> bool:
 
 def _shared(answer: ItemAnswer) -> tuple[str, ...]:
     kind = _kind(answer)
-    if kind in ("open", "fill"):
+    if kind in ("open", "fill", "others"):
         return (kind, answer.because)
     if kind == "mark" and answer.item:
         return (kind, answer.item, printed_and_meaning(answer.label)[0].partition(": ")[0])
@@ -334,7 +338,7 @@ def _place(answer: ItemAnswer) -> str:
     """
     if answer.item:
         return answer.item if LEADING_NUMBER.match(answer.item) else ""
-    return f"({answer.was})" if answer.was else ""
+    return answer.hint
 
 
 def _row(group: tuple[ItemAnswer, ...]) -> Row:
