@@ -10,6 +10,7 @@ import pytest
 
 from firstpaper.facts import Case, Day
 from firstpaper.facts.children import Home
+from firstpaper.facts.people import Address
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.packet.brief import Brief, brief
 from firstpaper.packet.drawing import drawn
@@ -171,14 +172,14 @@ PHOTOGRAPH = "Take a photograph of the place each time"
 @pytest.mark.parametrize(
     ("on", "old", "new"),
     [
-        (date(2026, 10, 30), True, False),  # 63 days before the change; November 1 is a Sunday
-        (date(2026, 11, 2), True, True),  # 60 days before: both texts
+        (date(2026, 3, 2), True, True),  # ten months before: it may be served after the change all the same
+        (date(2026, 10, 30), True, True),
         (date(2026, 12, 31), True, True),
         (date(2027, 1, 1), False, True),
         (date(2027, 6, 1), False, True),
     ],
 )
-def test_the_server_reads_the_text_of_the_day_and_both_near_the_change(
+def test_the_server_reads_the_text_of_the_day_and_both_before_the_change(
     on: date, old: bool, new: bool
 ) -> None:
     # Code Civ. Proc. 415.20(b), 417.10, both texts (Stats. 2025, ch. 563), operative January 1, 2027
@@ -213,7 +214,8 @@ def test_the_new_edition_of_fl_115_is_announced_for_papers_that_may_be_served_la
         )
 
     assert "The rules of proof change on January 1, 2027." in about(date(2026, 11, 25))
-    assert "The rules of proof change" not in about(date(2026, 10, 1))
+    assert "The rules of proof change on January 1, 2027." in about(date(2026, 10, 1))
+    assert about(date(2026, 11, 25)).count("newest one from the court's website") == 1
     assert "“”" not in about(date(2026, 11, 25))
 
 
@@ -235,6 +237,77 @@ def test_nothing_of_the_filers_begins_on_a_page_that_is_given_away(name: str) ->
     given = [text for text in pages if "Log of service Page" in text]
     assert given
     assert not any("Worksheet for" in text for text in given)
+
+
+def test_the_server_is_told_where_the_other_side_may_be() -> None:
+    told = case(respondent__mailing=Address(street="4 Levee Street", city="Stockton", zip="95203"))
+    assert "Last address we know: 4 Levee Street, Stockton, CA 95203" in of("service-server.html", told)
+    unknown = told.with_fact("respondent.mailing", None)
+    assert "Where, and good times:" in of("service-server.html", unknown)
+
+
+def test_the_filers_own_address_is_never_told_to_the_server_while_it_is_kept_off() -> None:
+    # Fam. Code 3429(a)
+    told = case("address-must-stay-hidden")
+    same = told.with_fact("respondent.mailing", told.petitioner.mailing)
+    assert told.petitioner.mailing.street not in of("service-server.html", same)  # type: ignore[union-attr]
+
+
+def test_photographs_are_asked_back_only_where_they_are_asked_for() -> None:
+    # Code Civ. Proc. 417.10(a)(1), operative January 1, 2027; a day of 2025 lies before the act
+    before = case(record__filed_on=D("2025-03-03"))
+    for page in ("service-server.html", "service-log.html"):
+        assert "hotograph" not in of(page, before, date(2025, 3, 10))
+        assert "hotograph" in of(page, case(), date(2026, 10, 30))
+    assert "Then the photographs go there too" in of("service.html", case())
+
+
+def test_nobody_is_sent_to_pages_that_are_not_there_when_the_other_side_cannot_be_found() -> None:
+    # Code Civ. Proc. 415.50; Cal. Rules of Court, rule 5.72
+    told = case(people__special=("other_side_missing",))
+    (page,) = shown(service.sheets, told)
+    text = words((page,))
+    for one in ("FL-980", "FL-982", "it is the proof of service"):
+        assert one in text
+    for other in ("the page and the log that follow", "Who may serve", "What goes into the envelope"):
+        assert other not in text
+
+
+@pytest.mark.parametrize("danger", [True, False])
+def test_looking_for_somebody_dangerous_is_planned_first(danger: bool) -> None:
+    told = case(people__special=("other_side_missing",), safety__dangers=("afraid",) if danger else ())
+    assert ("Looking for somebody can show them where you are" in of("service.html", told)) is danger
+
+
+def test_papers_for_somebody_locked_up_go_there() -> None:
+    # Pen. Code 4013(a)-(b)
+    told = case("he-is-in-prison")
+    mine, theirs = of("service.html", told), of("service-server.html", told)
+    for page in (mine, theirs):
+        assert "Litigation Coordinator" in page
+        assert "Left with somebody" not in page
+    assert "Prison or jail, and the number there:" in theirs
+    assert "the door" not in of("service-log.html", told)
+
+
+@pytest.mark.parametrize(
+    ("lives", "offered"), [("california", False), ("other_state", True), ("abroad", False), (None, True)]
+)
+def test_mail_out_of_california_is_offered_only_where_it_may_fit(lives: str | None, offered: bool) -> None:
+    # Code Civ. Proc. 415.40; Cal. Rules of Court, rule 5.68(a)(5)
+    told = case(residence__respondent__lives=lives)
+    assert ("Mail out of California" in of("service.html", told)) is offered
+    assert ("To an address outside California" in of("service-server.html", told)) is offered
+    assert ("Another country: do nothing yet" in of("service-server.html", told)) is (lives == "abroad")
+
+
+def test_where_there_is_danger_the_sheriff_comes_first_and_children_only_where_there_are_any() -> None:
+    afraid = of("service.html", case(safety__dangers=("violence",)))
+    assert afraid.index("The sheriff.") < afraid.index("A friend or a relative, only if")
+    assert "with the children" not in afraid
+    assert "with the children" in of("service.html", case("address-must-stay-hidden"))
+    calm = of("service.html", case())
+    assert calm.index("A friend or a relative. It is free") < calm.index("The sheriff.")
 
 
 def test_the_filer_who_told_of_danger_is_told_to_plan_the_day() -> None:

@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case, Day
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts.choices import FeeState, ServiceMethod, Special
 from firstpaper.packet.next_step import next_step
 from tests.cli.person import facts_of
 
@@ -24,6 +24,28 @@ SERVED = {
 }
 PROVED = {**SERVED, "record.service.proof_filed_on": Day(2026, 12, 7)}
 ANSWERED = {**PROVED, "record.response_filed_on": Day(2026, 12, 20)}
+MISSING = {"people.special": (Special.OTHER_SIDE_MISSING,)}
+PRINTED = {
+    **MISSING,
+    "record.service.method": ServiceMethod.PUBLICATION,
+    "record.service.first_published_on": Day(2026, 11, 5),
+}
+POSTED = {
+    **MISSING,
+    "record.service.method": ServiceMethod.POSTING,
+    "record.service.complete_on": Day(2026, 12, 4),
+}
+SIGNED = {
+    "record.service.acknowledged_on": Day(2026, 12, 5),
+    "record.service.acknowledgment_back_on": Day(2026, 12, 7),
+}
+BY_RECEIPT = {"record.service.method": ServiceMethod.OUT_OF_STATE_MAIL}
+NEW_YEAR = date(2027, 1, 6)
+"""Two days after service in the year in which the proof needs photographs (Code Civ. Proc. 417.10(a)(1))."""
+AMENDED = {"record.amended_on": Day(2026, 12, 6)}
+AGAIN = {"record.amended_served_on": Day(2026, 12, 7), "record.service.proof_filed_on": Day(2026, 12, 6)}
+DENIED = {"record.fee": FeeState.WAIVER_DENIED, "record.waiver_denied_on": Day(2026, 12, 4)}
+"""Ten days from the notice (Cal. Rules of Court, rule 5.43(a))."""
 DISCLOSED = {"record.disclosure_served_on": Day(2026, 12, 6)}
 
 
@@ -42,6 +64,21 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         (FILED, ON, "best by Sat, Jan 30, 2027: somebody 18 or older, never you", ("record", "served")),
         (SENT, ON, "FL-117", ("record", "acknowledged")),
         (SERVED, ON, "FL-115", ("record", "proof")),
+        (FILED | MISSING, ON, "FL-980 and FL-982", ("record", "served")),
+        (FILED | PRINTED, ON, "sworn statement of the newspaper", ("record", "proof")),
+        (FILED | POSTED, ON, "FL-985", ("record", "proof")),
+        (SENT | SIGNED, ON, "the signed FL-117 behind it", ("record", "proof")),
+        (SENT | BY_RECEIPT, date(2026, 12, 20), "the signed receipt", ("record", "proof")),
+        (
+            SERVED | {"record.service.served_on": Day(2027, 1, 4)},
+            NEW_YEAR,
+            "the photographs",
+            ("record", "proof"),
+        ),
+        (PROVED | AMENDED, ON, "the amended petition served", ("record", "amended-served")),
+        (PROVED | AMENDED | AGAIN, ON, "for the amended petition", ("record", "proof")),
+        (FILED | DENIED, ON, "FW-006), by Mon, Dec 14, 2026", ("record", "fee")),
+        (FILED | DENIED, date(2026, 12, 15), "still stands", ("record", "fee")),
         (PROVED, ON, "FL-140", ("record", "disclosure")),
         (PROVED, date(2027, 1, 5), "FL-165, with a stamped envelope", ("record", "default")),
         (PROVED | DISCLOSED, ON, "watch the day", ("dates",)),

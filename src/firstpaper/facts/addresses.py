@@ -52,6 +52,15 @@ def of_the_other_side(case: Case) -> Address | None:
     return known(case.respondent.mailing)
 
 
+def to_serve_at(case: Case) -> Address | None:
+    """Where the papers may be brought to the other side, on a page that is given away.
+
+    Never the filer's own address while addresses are kept off.
+    """
+    address = of_the_other_side(case)
+    return None if keeps_addresses_off(case) and address == for_the_court(case) else address
+
+
 def home_of_the_filer(case: Case) -> Address | None:
     """Where the filer lives today, as far as it may be sworn to."""
     return None if keeps_addresses_off(case) else _home(for_the_court(case))

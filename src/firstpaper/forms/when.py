@@ -164,6 +164,11 @@ def has_papers_to_serve_on_somebody_found(case: Case, on: date) -> bool:
     return serving(case, on) is Serving.SERVE and not cannot_be_found(case)
 
 
+def is_for_somebody_locked_up(case: Case, on: date) -> bool:
+    """The other side is in prison or jail."""
+    return Special.OTHER_SIDE_LOCKED_UP in (known(case.people.special) or ())
+
+
 def needs_an_order_to_serve(case: Case, on: date) -> bool:
     """Papers are still to be served on somebody who cannot be found."""
     return serving(case, on) is Serving.SERVE and cannot_be_found(case)

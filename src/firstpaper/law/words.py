@@ -31,6 +31,11 @@ def either(parts: Iterable[str]) -> str:
     return reduce(lambda first, last: _("{first} or {last}").format(first=first, last=last), parts)
 
 
+def as_sentence(words: str) -> str:
+    """Words that can go on after a colon, as a sentence of their own."""
+    return words[:1].upper() + words[1:]
+
+
 def spaced(sentences: Sequence[str]) -> str:
     """The sentences that are there, one after the other."""
     return " ".join(sentence for sentence in sentences if sentence)

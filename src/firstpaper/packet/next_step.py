@@ -8,16 +8,27 @@ from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting import short_date
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.intake import asked, standing
 from firstpaper.law.agenda import Agenda, agenda
 from firstpaper.law.finding import Weight
+from firstpaper.law.measures.fees import after_denial
 from firstpaper.law.measures.record import filed_on, is_filed, took_part
 from firstpaper.law.measures.response import default_from
-from firstpaper.law.measures.service import acknowledgment_back_by, method, service_complete
+from firstpaper.law.measures.service import (
+    Serving,
+    acknowledgment_back_by,
+    cannot_be_found,
+    method,
+    serves_again,
+    service_complete,
+    serving,
+)
 from firstpaper.law.register import findings
+from firstpaper.law.words import spaced
 from firstpaper.locale import _, _n
+from firstpaper.packet.proof import proof_step
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,13 +78,37 @@ def _closed(case: Case, on: date) -> NextStep | None:
     return NextStep(_("see your dates. None is ahead of you now."), "dates")
 
 
-def _serve(case: Case, on: date) -> NextStep | None:
-    if service_complete(case, on) or took_part(case, on):
+def _pay(case: Case, on: date) -> NextStep | None:
+    due = after_denial(case, on)
+    if due is None:
         return None
+    words = _("pay the court's fee, or ask for a hearing (form FW-006), by {day}. Then record it.")
+    late = _("ask the clerk today if your petition still stands: the fee was not paid in time.")
+    said = late if due.missed(on) else words.format(day=short_date(due.target))
+    return NextStep(said, "record", ("fee",))
+
+
+def _serve(case: Case, on: date) -> NextStep | None:
+    left = serving(case, on)
+    complete = left is Serving.NOTHING and service_complete(case, on) is not None
+    if left is Serving.PROVE or complete or took_part(case, on):
+        return None
+    if serves_again(case):
+        words = _(
+            "have the amended petition served: somebody 18 or older, never you, hands it over. Then record "
+            "it."
+        )
+        return NextStep(words, "record", ("amended-served",))
     back = acknowledgment_back_by(case, on)
     if method(case) is ServiceMethod.ACKNOWLEDGMENT and back:
         words = _("see that the other side signs form FL-117 and sends it back by {day}. Then record it.")
         return NextStep(words.format(day=short_date(back.target)), "record", ("acknowledged",))
+    if method(case) is None and cannot_be_found(case):
+        words = _(
+            "ask a judge to allow a newspaper or a posting, with forms FL-980 and FL-982. Write down first "
+            "how you looked for the other side. Record the service when it is done."
+        )
+        return NextStep(words, "record", ("served",))
     return NextStep(_have_served(_target(agenda(case, on), "disclosure.petitioner")), "record", ("served",))
 
 
@@ -87,10 +122,10 @@ def _have_served(by: date | None) -> str:
 
 
 def _prove(case: Case, on: date) -> NextStep | None:
-    if known(case.record.service.proof_filed_on) is not None or took_part(case, on):
+    words = proof_step(case, on)
+    if not words or took_part(case, on):
         return None
-    words = _("file the proof of service (form FL-115), signed by the one who served. Then record it.")
-    return NextStep(words, "record", ("proof",))
+    return NextStep(spaced((words, _("Then record it."))), "record", ("proof",))
 
 
 def _ask_for_default(case: Case, on: date) -> NextStep | None:
@@ -126,6 +161,7 @@ def _target(found: Agenda, key: str) -> date | None:
 _BEFORE_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (_answer, _mend, _file)
 _AFTER_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
     _closed,
+    _pay,
     _serve,
     _prove,
     _ask_for_default,

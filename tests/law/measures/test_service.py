@@ -2,7 +2,7 @@
 
 Code Civ. Proc. 415.20 and 417.10 as operative January 1, 2027 (Stats. 2025, ch. 563): three tries, wider
 mailing and photographs. How service on both sides of that day is treated is not stated, so near it both
-texts are shown.
+texts are shown, and to somebody who has not served yet.
 """
 
 from datetime import date
@@ -27,8 +27,8 @@ def served(on: str | None, method: str | None = "personal") -> Case:
 @pytest.mark.parametrize(
     ("served_on", "looked_on", "tries", "both"),
     [
-        (None, date(2026, 11, 1), 0, False),
-        (None, date(2026, 11, 2), 0, True),
+        (None, date(2025, 12, 31), 0, False),  # the next text, of 2026, asks the same
+        (None, date(2026, 1, 1), 0, True),  # not served yet: it may be on either side of the change
         (None, date(2026, 12, 31), 0, True),
         (None, NEW_YEAR, 3, False),
         ("2026-12-31", date(2026, 12, 31), 0, True),

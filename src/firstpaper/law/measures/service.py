@@ -14,7 +14,7 @@ from itertools import combinations
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import BY_ORDER, ServedBy, ServiceMethod, Special
-from firstpaper.facts.record import Service
+from firstpaper.facts.record import Record, Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due_elsewhere
@@ -140,11 +140,19 @@ def serving(case: Case, on: date) -> Serving:
     if joint(case) or took_part(case, on):
         return Serving.NOTHING
     if serves_again(case):
-        return Serving.SERVE if known(record.amended_served_on) is None else Serving.PROVE
+        return _serving_again(record)
     proved = known(record.service.proof_filed_on) is not None and not wrong_server(case)
     if method(case) in BY_ORDER or proved:
         return Serving.NOTHING
     return Serving.SERVE if service_complete(case, on) is None else Serving.PROVE
+
+
+def _serving_again(record: Record) -> Serving:
+    """What is left of an amended petition: it has a proof of its own, filed after it was served."""
+    if known(record.amended_served_on) is None:
+        return Serving.SERVE
+    served, proved = day(record.amended_served_on), day(record.service.proof_filed_on)
+    return Serving.NOTHING if served and proved and proved >= served else Serving.PROVE
 
 
 def serves_again(case: Case) -> bool:

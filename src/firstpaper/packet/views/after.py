@@ -1,24 +1,27 @@
 """After you file: the page to start from once the papers are at the court."""
 
 from collections.abc import Sequence
+from datetime import date
 
-from firstpaper.facts import known
-from firstpaper.facts.choices import BY_ORDER
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import FeeState
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.needed import Goes
+from firstpaper.forms.when import is_first_petition, wants_fee_waiver
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint
 from firstpaper.law.measures.service import (
     Serving,
-    method,
-    proof_needed,
+    cannot_be_found,
     serves_again,
     serving,
 )
+from firstpaper.law.words import as_sentence
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.next_step import next_step
+from firstpaper.packet.proof import proof_step
 from firstpaper.packet.views.contents import named
 from firstpaper.packet.views.either_way import marked, may_yet_file_together
 from firstpaper.packet.views.service import is_to_be_served
@@ -44,10 +47,11 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "may_file_together": may_yet_file_together(brief),
             "serve": is_to_be_served(brief),
             "again": serves_again(case),
-            "prove": left is not Serving.NOTHING,
-            "prove_as_ordered": method(case) in BY_ORDER
-            and left is Serving.NOTHING
-            and proof_needed(case, on),
+            "by_order": left is Serving.SERVE and cannot_be_found(case),
+            "proof": as_sentence(proof_step(case, on)),
+            "waits_for_waiver": _waits_for_waiver(case, on),
+            "deemed_days": figure("fee_waiver.granted_after_court_days", on).value,
+            "denial_days": figure("fee_waiver.after_denial_days", on).value,
             "unseen": served_unseen(case) and petitioner_disclosure(case, on) is None,
             "disclose": any(one.template == "disclosure.html" for one in others),
             "nullity": is_nullity(case),
@@ -61,3 +65,10 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
     )
+
+
+def _waits_for_waiver(case: Case, on: date) -> bool:
+    """Whether a request to waive the fee goes in with the petition, or has no answer yet."""
+    if is_filed(case):
+        return known(case.record.fee) is FeeState.WAIVER_ASKED
+    return is_first_petition(case, on) and wants_fee_waiver(case, on)

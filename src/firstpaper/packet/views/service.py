@@ -2,16 +2,17 @@
 
 from collections.abc import Iterator
 
-from firstpaper.counting import days_after
 from firstpaper.facts import known
-from firstpaper.facts.choices import Lives
+from firstpaper.facts.addresses import to_serve_at
+from firstpaper.facts.choices import AWAY, IN_CALIFORNIA, Lives, Special
+from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.served import Served, served
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import (
-    NEAR_DAYS,
     Serving,
     cannot_be_found,
     proof_texts,
@@ -33,7 +34,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     if is_to_be_served(brief):
         yield from _kit(brief)
     if not may_yet_file_together(brief):
-        later = days_after(brief.on, NEAR_DAYS).day  # the papers may be served weeks after this day
+        later = proof_texts(brief.case, brief.on).changes_on  # the papers may be served after that day
         for form in filled_forms(brief.case, brief.on, Filing.SERVICE):
             yield of_copy(form, brief, on=later)
 
@@ -49,15 +50,15 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         template="service.html",
         title=_("Have the papers served"),
         running=_("Have the papers served"),
-        purpose=_("Read it after you file. It says who may hand over the papers, and how."),
+        purpose=_purpose(brief),
         values={
             **shared,
             "in_danger": brief.in_danger,
             "cannot_be_found": cannot_be_found(brief.case),
+            "children": has_minor_children(brief.case, brief.on),
             "hides_address": brief.hides_address,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
-            "lives": known(brief.case.residence.respondent.lives),
-            "Lives": Lives,
+            "away": known(brief.case.residence.respondent.lives) in AWAY,
             "out_of_state_days": figure("service.complete_days.out_of_state_mail", brief.on).value,
             "response_days": figure("response.days", brief.on).value,
         },
@@ -82,9 +83,17 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
     )
 
 
+def _purpose(brief: Brief) -> str:
+    if cannot_be_found(brief.case):
+        return _("Read it after you file. It says how a judge can allow another way.")
+    return _("Read it after you file. It says who may hand over the papers, and how.")
+
+
 def _shared(brief: Brief) -> dict[str, object]:
-    """What the pages say that leave the filer's hands: names and the court, and never an address."""
+    """What the pages say that leave the filer's hands: names, the court, and where the other side may be."""
     case, on = brief.case, brief.on
+    lives, special = known(case.residence.respondent.lives), known(case.people.special) or ()
+    texts, address = proof_texts(case, on), to_serve_at(case)
     return {
         "couple": brief.couple,
         "respondent": known(case.respondent.name),
@@ -94,7 +103,13 @@ def _shared(brief: Brief) -> dict[str, object]:
         "server_age": figure("service.server_age", on).value,
         "substituted_days": figure("service.complete_days.substituted", on).value,
         "wait_days": figure("service.acknowledgment_wait_days", on).value,
-        "texts": proof_texts(case, on),
+        "address": one_line(address) if address else "",
+        "locked_up": Special.OTHER_SIDE_LOCKED_UP in special,
+        "individual": Special.OTHER_SIDE_CONSERVED not in special,
+        "abroad": lives is Lives.ABROAD,
+        "may_mail_out": lives not in IN_CALIFORNIA and lives is not Lives.ABROAD,
+        "texts": texts,
+        "photographs": texts.now.photographs or texts.then is not None,
     }
 
 

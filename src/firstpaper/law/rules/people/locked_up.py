@@ -29,13 +29,14 @@ def locked_up(case: Case, on: date) -> Found | None:
 
     What to do before you pay the fee. Find out where the person is, and the prison number: California's
     prisons and each county's jail have a search on their own site. Call and ask how papers are served
-    there. The sheriff of that county often does it. Mail with FL-117 works too, if the person signs.
+    there. In a state prison the prison's own staff do it: ask for the Litigation Coordinator. For a county
+    jail, ask the sheriff of that county. Mail with FL-117 works too, if the person signs.
 
     Outside California, or in a federal prison, ask there. Being locked up does not stop the case. The
     other side can still respond, and can ask to take part.
 
-    An example. He is in a state prison in Kings County. The sheriff of Kings County serves him there on
-    December 8. The time to respond runs from that day.
+    An example. He is in a state prison. Its staff get the papers on December 4 and hand them to him on
+    December 8. The time to respond runs from December 8.
     """
     special = known(case.people.special) or ()
     if Special.OTHER_SIDE_LOCKED_UP not in special or took_part(case, on):
@@ -46,8 +47,8 @@ def locked_up(case: Case, on: date) -> Found | None:
         _("The other side is in prison or jail. The papers are served there, and that takes some planning."),
         _(
             "Before you pay the fee, find out where they are and their prison number. Call and ask how "
-            "papers are served there. If a jailer takes the papers, count from the later day, when the "
-            "prisoner gets them."
+            "papers are served there: in a state prison its own staff do it, for a jail ask the sheriff. If "
+            "a jailer takes the papers, count from the later day, when the prisoner gets them."
         ),
         facts=("people.special",),
     )

@@ -2,11 +2,12 @@
 
 from datetime import date
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import is_filed, took_part
 from firstpaper.law.measures.service import cannot_be_found, method
 from firstpaper.law.register import rule
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 
@@ -42,6 +43,11 @@ def missing(case: Case, on: date) -> Found | None:
         "Look for them first, and write down each try with its day. A judge must allow a newspaper or a "
         "posting: forms FL-980 and FL-982. Posting is only for somebody whose fees were waived by an order."
     )
+    safe = (
+        _("Looking can show them where you are. Talk to somebody who helps with violence before you begin.")
+        if known(case.safety.dangers)
+        else ""
+    )
     before = _("Ask the self-help center before you pay the fee: a newspaper costs money too.")
     return Found(
         Outcome.FOR_A_LAWYER,
@@ -50,6 +56,6 @@ def missing(case: Case, on: date) -> Found | None:
             "You do not know where the other side is. Then the papers can reach them only by a newspaper or "
             "a posting. A judge may not be able to order money from somebody reached that way."
         ),
-        first if is_filed(case) else f"{first} {before}",
-        facts=("people.special", "respondent.mailing", "residence.respondent.lives"),
+        spaced((safe, first, "" if is_filed(case) else before)),
+        facts=("safety.dangers", "people.special", "respondent.mailing", "residence.respondent.lives"),
     )

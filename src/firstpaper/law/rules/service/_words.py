@@ -56,6 +56,12 @@ def completed(
 
 def file_the_proof(how: ServiceMethod) -> str:
     """What the proof of service is, and who signs it."""
+    if how is ServiceMethod.PUBLICATION:
+        return _(
+            "The newspaper signs a sworn statement of what it printed. File it: it is the proof of service."
+        )
+    if how is ServiceMethod.POSTING:
+        return _("File the proof of service, form FL-985. Whoever posted the papers signs it.")
     if how in BY_ORDER:
         return _("File the proof of service that the judge's order asks for.")
     return _("File the proof of service, form FL-115. The person who served the papers signs it, not you.")

@@ -52,8 +52,7 @@ def publication(case: Case, on: date) -> Found | None:
             "Service by newspaper is complete on {day}: day 28, if the first day it was printed is day 1."
         ),
         _(
-            "Read the judge's order: it may ask for a longer time. The newspaper signs a proof of what it "
-            "printed: file that. A judge may not be able to order money "
+            "Read the judge's order: it may ask for a longer time. A judge may not be able to order money "
             "from somebody served this way, so ask about that."
         ),
         weight=Weight.LOOK_AGAIN,
