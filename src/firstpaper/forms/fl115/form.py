@@ -143,10 +143,17 @@ def _afterwards(case: Case, on: date) -> str:
         "The person who served does it, afterwards: the way that worked, with its days, times and places."
     )
     if texts.now.photographs:
-        return spaced((does, _("The photographs, or the written reason for none, go behind this form.")))
+        now = _(
+            "For papers handed over or left, the photographs or the written reason for none go behind this "
+            "form."
+        )
+        return spaced((does, now))
     if texts.changes_on is None:
         return does
-    later = _("From {day} on the photographs, or the written reason for none, go behind this form.")
+    later = _(
+        "For papers handed over or left from {day} on, the photographs or the written reason for none go "
+        "behind this form."
+    )
     return spaced((does, later.format(day=spell_date(texts.changes_on))))
 
 
