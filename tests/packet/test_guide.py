@@ -13,8 +13,10 @@ from firstpaper.forms.explained_names import entries, forms_explained
 from firstpaper.forms.filing import maker
 from firstpaper.intake import standing
 from firstpaper.law.agenda import agenda
+from firstpaper.packet.brief import brief
 from firstpaper.packet.guide import read_along, road
 from firstpaper.packet.templates import render
+from firstpaper.packet.views.road import sheets as roads
 from tests.households.golden import Household, blocks, followed, households
 from tests.packet.reading_pdf import leaves
 from tests.words.reading import grade, words
@@ -124,3 +126,16 @@ def test_the_road_reads_easily() -> None:
         text for text in blocks(re.sub(r"<small>.*?</small>", "", markup(road(ON)))) if len(words(text)) > 3
     ]
     assert grade(texts) <= 8
+
+
+def test_the_road_of_two_who_may_file_together_has_both_ways_until_one_is_recorded() -> None:
+    """Fam. Code 2331(b), 2339(a): filed together on November 25, 2026, six months end on May 25, 2027."""
+    planned = next(one for one in households() if one.name == "both-file-together")
+    (open_still,) = roads(brief(planned.case, planned.on))
+    assert "Points 1 and 2 are for one who files alone." in open_still.markup
+    assert "If you two file together</h2>" in open_still.markup
+    assert "Wednesday, May 26, 2027" in open_still.markup
+    filed = planned.case.with_fact("record.filed_on", "2026-11-25").with_fact("record.joint", True)
+    (recorded,) = roads(brief(filed, date(2026, 12, 1)))
+    assert "You filed together</h2>" in recorded.markup
+    assert "If you" not in recorded.markup.partition("Where this program ends")[0]
