@@ -5,7 +5,11 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.facts.choices import Danger
 from firstpaper.intake import asking, read_answer
+from firstpaper.intake.habits import written_in_it
 from firstpaper.intake.second_look import doubt
+from firstpaper.locale import speaking
+from firstpaper.locale.catalogs import catalog_parts
+from firstpaper.locale.po import messages
 from tests.intake.small_bank import TODAY
 
 SLIPS = {
@@ -80,3 +84,50 @@ def test_somebody_in_hiding_is_asked_whether_a_street_is_where_they_sleep(danger
     assert "Is this where you sleep?" in words
     assert look("petitioner.mailing", "PO Box 118, Fresno, CA 93701", hiding) is None
     assert look("petitioner.mailing", "55 Hidden Lane, Redding, CA 96001") is None
+
+
+FOR_THE_COURT = ("support.other", "requests.other", "custody.plan", "custody.other_words", "uccjea.claims")
+
+
+@pytest.mark.parametrize("key", FOR_THE_COURT)
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "Quiero quedarme en la casa con mis hijos",
+        "que el otro padre pague la escuela",
+        "Manutención de los abuelos",
+        "pido que no se acerque a la escuela de los niños",
+    ],
+)
+def test_words_for_the_court_in_spanish_are_asked_about_once(key: str, typed: str) -> None:
+    with speaking("es"):
+        assert look(key, typed)
+    assert look(key, typed) is None
+
+
+@pytest.mark.parametrize(
+    ("key", "typed"),
+    [
+        ("support.other", "Two years of support, paid on the first of each month"),
+        ("requests.other", "The account at Banco Los Andes in De La Cruz Street"),
+        ("custody.plan", "Weekends from Friday to Sunday at El Monte, and school days with me"),
+        ("petitioner.other_names", "María de la Luz Pérez"),
+        ("support.grown_who", "Ana de la Cruz"),
+        ("asset.1.documents", "la escritura de la casa"),
+    ],
+)
+def test_english_words_names_and_private_notes_are_not(key: str, typed: str) -> None:
+    with speaking("es"):
+        assert look(key, typed) is None
+
+
+def test_the_sentences_of_the_catalog_tell_the_two_languages_apart() -> None:
+    """All that the program says in both, where it is a sentence."""
+    told = messages(catalog_parts("es")).items()
+    both = [(en, one.said[0]) for (_context, en), one in told if len(en.split()) > 9 and one.is_said]
+    assert len(both) > 2000
+    with speaking("es"):
+        taken_for_spanish = [en for en, _es in both if written_in_it(en)]
+        missed = [es for _en, es in both if not written_in_it(es)]
+    assert len(taken_for_spanish) < 0.001 * len(both), taken_for_spanish
+    assert len(missed) < 0.03 * len(both), missed

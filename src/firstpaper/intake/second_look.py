@@ -8,6 +8,7 @@ from firstpaper.facts.choices import AWAY, Danger
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import in_latin_letters, in_one_case
 from firstpaper.intake.engine import Asked
+from firstpaper.intake.habits import written_in_it
 from firstpaper.intake.kinds import AnswerKind, general
 from firstpaper.intake.reading.dates import begins_like_a_day
 from firstpaper.intake.typed import fold
@@ -21,6 +22,8 @@ HOMES = frozenset({"child.*.address"})
 PLACES = frozenset({"dates.married_place", "child.*.birthplace"})
 WORDS_OF_THE_PETITION = frozenset({AnswerKind.PARAGRAPH, AnswerKind.LINES, "custody.other_words"})
 """Kinds of answer, and one key, whose words go on the forms as they are typed."""
+NAMES_AND_NOTES = frozenset({"support.grown_who", "asset.*.documents", "debt.*.documents", *OTHER_NAMES})
+"""Answers of these kinds that are names, or that no court reads."""
 A_SCRAP = 3  # letters, as in "1", "y" and "yes"
 """What is no longer than this says nothing to a judge, and names no place."""
 
@@ -28,6 +31,11 @@ _RELATION = re.compile(
     r"(?:my|the|our|mi) .*"
     r"|wife|husband|spouse|partner|ex|him|her|them|me|myself|self|same|unknown|baby"
 )
+
+
+def in_own_words(one: Asked) -> bool:
+    """Whether the court reads the answer as it is typed, in words and not only as a name."""
+    return bool({one.kind, one.key} & WORDS_OF_THE_PETITION) and general(one.key) not in NAMES_AND_NOTES
 
 
 def doubt(one: Asked, typed: str, value: Any) -> str | None:
@@ -39,6 +47,11 @@ def doubt(one: Asked, typed: str, value: Any) -> str | None:
     if {one.kind, one.key} & WORDS_OF_THE_PETITION and len(fold(typed).strip(" .")) <= A_SCRAP:
         return _("The petition would say just this: {words}. It is a question to answer in words.").format(
             words=typed.strip()
+        )
+    if in_own_words(one) and written_in_it(typed):
+        return _(
+            "That does not look like English, and the court reads English. It goes on the form as you type "
+            "it. Ask the self-help center for help with the words."
         )
     look = _LOOKS.get(general(one.key))
     return look(one, value) if look else None

@@ -8,12 +8,12 @@ from firstpaper.cli.terminal import Terminal
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
 from firstpaper.intake.kinds import ONE_A_LINE
 from firstpaper.intake.reading.choices import is_no, is_yes
+from firstpaper.intake.second_look import in_own_words
 from firstpaper.locale import ENGLISH, _, language
 
 SEVERAL_LINES = ONE_A_LINE | {AnswerKind.PARAGRAPH, AnswerKind.ADDRESS}
 Read = Callable[[str], Any]
 
-_OWN_WORDS = frozenset({AnswerKind.PARAGRAPH, AnswerKind.LINES})
 _ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.UNDO, Command.LEAVE})
 
 
@@ -119,7 +119,7 @@ def _hints(asked: Asked) -> Iterator[str]:
 
 
 def _how_to_answer(asked: Asked) -> Iterator[str]:
-    if asked.kind in _OWN_WORDS and language() != ENGLISH:
+    if in_own_words(asked) and language() != ENGLISH:
         yield _(
             "The court reads English. Type this answer in English, or ask the self-help center for help with "
             "these words. It goes on the form as you type it."

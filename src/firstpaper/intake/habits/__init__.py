@@ -32,9 +32,13 @@ class Habits(NamedTuple):
     commands: Mapping[str, str]
     instead: Mapping[str, Mapping[str, str]]
     countries: Mapping[str, str]
+    small_words: frozenset[str]
 
 
-NONE = Habits(False, False, {}, {}, {}, {})
+NONE = Habits(False, False, {}, {}, {}, {}, frozenset())
+SMALL_SHARE = 0.2
+"""Of the words of a text: as many small words of a language, and it is written in it. Prose has about twice
+as many; our own count."""
 
 
 def day_comes_first() -> bool:
@@ -81,6 +85,16 @@ def country(typed: str) -> str:
     return habits().countries.get(bare(typed.casefold().strip(" .")), typed)
 
 
+def written_in_it(text: str) -> bool:
+    """Whether a text is written in the language spoken, by its small words; never where that is English.
+
+    A capital letter marks a name, such as Los Angeles, which says nothing.
+    """
+    words = re.findall(r"[^\W\d_]+", text)
+    small = sum(bare(word) in habits().small_words for word in words)
+    return small > 0 and small >= SMALL_SHARE * len(words)
+
+
 def habits() -> Habits:
     """Those of the language spoken."""
     return _of(language())
@@ -105,6 +119,7 @@ def _of(tongue: str) -> Habits:
         {word: name for name, words in told.get("commands", {}).items() for word in _bare_words(words)},
         {kind: _bare_keys(table) for kind, table in told.get("instead", {}).items()},
         {bare(name.casefold()): english for name, english in told.get("countries", {}).items()},
+        _bare_words(told.get("small_words", ())),
     )
 
 
