@@ -62,7 +62,7 @@ def _second(case: Case) -> Answer:
     if not name:
         return still_open(case, concept, "respondent.name")
     lines = "\n".join((name, *((one_line(mailing),) if mailing else ()), "Self-represented"))
-    own = _("The second of you checks this. It must be an address where court mail is safe.")
+    own = _("The second of you checks this, and adds a phone number. Court mail must be safe there.")
     address = (mailing.street, mailing.city, mailing.state, mailing.zip) if mailing else ("",) * 4
     cells = ((name, *address, "Self-represented"),)
     answer = write(concept, lines, own, "Fam. Code 2342.5(a)(1)", cells=cells)
