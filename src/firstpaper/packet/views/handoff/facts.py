@@ -78,7 +78,7 @@ def _first_petition(brief: Brief) -> str:
     filed = _("filed {day}").format(day=short_date(first)) if first else _("filed on a day not told")
     parts = [", ".join(filter(None, (kind_words(kind) if kind else "", filed)))]
     if matter.first_stated_intent is True:
-        parts.append(_("it said that it will become a divorce"))
+        parts.append(_("intent to amend stated"))
     if matter.other_side_answered is False:
         parts.append(_("no response"))
     elif matter.other_side_answered is True:

@@ -11,11 +11,11 @@ from firstpaper.packet.views.handoff.line import Line
 from firstpaper.packet.views.law_behind import in_words
 
 MOST_SAID = 2  # findings of one rule
-SHORT = 70  # letters of a sentence that seldom stands alone
-KNOWN_TO_A_LAWYER = frozenset({"support.asking", "property.not_yet_known"})
-"""Rules that tell a filer what anybody who helps knows; what the petition asks for stands on the sheet."""
-ASKED_FIRST = ("nullity.last_day", "marriage.length")
-"""What is counted in every case: the first of these that there is."""
+SHORT = 64  # letters of a sentence that seldom stands alone
+SAID_ALREADY = frozenset({"support.asking", "property.not_yet_known", "marriage.length"})
+"""Rules that tell a filer what stands among the facts, or what anybody who helps knows."""
+ALWAYS_COUNTED = "nullity.last_day"
+IN_DOUBT = frozenset({Outcome.NOT_MET, Outcome.CLOSE, Outcome.NEED_TO_KNOW})
 MOST_COUNTED = 3
 LONGEST_COUNT = 400  # characters; a lawyer asks for more
 
@@ -31,7 +31,7 @@ def flags(findings: tuple[Finding, ...]) -> Iterator[Line]:
     weighty = _weighty(findings)
     for identity in dict.fromkeys(one.id for one in weighty):
         of_rule = [one for one in weighty if one.id == identity]
-        said = dict.fromkeys(_in_short(one) for one in of_rule)
+        said = dict.fromkeys(_in_short(one, short=SHORT if len(of_rule) == 1 else 0) for one in of_rule)
         yield Line(_labelled(of_rule[0]), spaced(list(said)[:MOST_SAID]), _cite(of_rule[0]))
 
 
@@ -44,7 +44,7 @@ def _weighty(findings: tuple[Finding, ...]) -> list[Finding]:
 
 def _goes_without_saying(one: Finding) -> bool:
     if one.weight is Weight.LOOK_AGAIN:
-        return one.id in KNOWN_TO_A_LAWYER
+        return one.id in SAID_ALREADY
     return one.weight is Weight.GOOD_TO_KNOW
 
 
@@ -60,12 +60,12 @@ def _labelled(one: Finding) -> str:
     return _("{title} ({standing})").format(title=one.title, standing=standing) if standing else one.title
 
 
-def _in_short(one: Finding) -> str:
-    """The first sentence of what the filer reads, with the next where it is short; not the title again."""
+def _in_short(one: Finding, short: int) -> str:
+    """The first sentence of what the filer reads, with the next below a length; not the title again."""
     first, *more = _SENTENCE_ENDS.split(one.says)
     if more and first.rstrip(".") == one.title:
         first, *more = more
-    return spaced([first, *more[:1]]) if len(first) < SHORT else first
+    return spaced([first, *more[:1]]) if len(first) < short else first
 
 
 def _cite(one: Finding) -> str:
@@ -82,12 +82,11 @@ def _confirmed(cite: str) -> bool:
 
 
 def counts(findings: tuple[Finding, ...]) -> Iterator[Line]:
-    """The counting behind what is not plainly met, and behind what a lawyer asks first; each count once."""
-    first = next((identity for identity in ASKED_FIRST if any(one.id == identity for one in findings)), "")
+    """The counting behind what is near a line or over it, and behind the last day of a nullity; each once."""
     asked = (
         one
         for one in findings
-        if one.id == first or (one.weight is not Weight.GOOD_TO_KNOW and one.outcome is not Outcome.MET)
+        if one.id == ALWAYS_COUNTED or (one.weight is not Weight.GOOD_TO_KNOW and one.outcome in IN_DOUBT)
     )
     counted: list[Line] = []
     for one in asked:

@@ -59,10 +59,12 @@ def _support(case: Case) -> Iterator[Line]:
         SupportChoice.END: _("to end for good"),
         SupportChoice.SAY_NOTHING: _("nothing said"),
     }
-    if petitioner := words.get(known(case.support.petitioner)):
-        yield Line(_("Support for petitioner"), petitioner)
-    if respondent := words.get(known(case.support.respondent)):
-        yield Line(_("Support for respondent"), respondent)
+    told = (
+        (_("petitioner: {asks}"), words.get(known(case.support.petitioner))),
+        (_("respondent: {asks}"), words.get(known(case.support.respondent))),
+    )
+    if asked := "; ".join(whose.format(asks=asks) for whose, asks in told if asks):
+        yield Line(_("Support"), asked)
 
 
 def _property(case: Case) -> Iterator[Line]:
