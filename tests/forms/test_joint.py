@@ -81,6 +81,13 @@ def test_without_children_custody_is_no_issue() -> None:
     assert found["issue.custody"].action is found["issue.child_support"].action is Action.BLANK
 
 
+def test_a_legal_separation_gives_no_former_name_back() -> None:
+    """Fam. Code 2080."""
+    apart = petition(TOGETHER.case.with_fact("matter.kind", "legal_separation"))
+    assert apart["issue.former_name"].action is Action.BLANK
+    assert apart["issue.fees"].action is petition(TOGETHER.case)["issue.former_name"].action is Action.FILL
+
+
 @pytest.mark.parametrize(
     ("key", "value"),
     [

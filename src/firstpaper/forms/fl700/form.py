@@ -33,7 +33,6 @@ FORM = "FL-700"
 CONTENTS, ISSUES = "Fam. Code 2330(c)", "Fam. Code 2330(c)(3)"
 ALWAYS = ("grounds", "separated_on", "support", "separate", "community")
 WITH_CHILDREN = ("custody", "child_support")
-OF_CHOICE = ("former_name", "fees")
 
 
 def form(case: Case, on: date) -> tuple[FilledForm, ...]:
@@ -165,8 +164,12 @@ def _issues(case: Case, on: date) -> Iterator[Answer]:
             yield still_open(case, f"issue.{issue}", "children.family")
         else:
             yield mark_if(f"issue.{issue}", concerned, settle, _("You have no child together."), ISSUES)
-    for issue in OF_CHOICE:
-        yield fill(f"issue.{issue}", _("Mark it only if one of you wants it."), ISSUES)
+    wanted = _("Mark it only if one of you wants it.")
+    if kind_of(case) is Kind.LEGAL_SEPARATION:
+        yield blank("issue.former_name", _("A legal separation gives no former name back."), "Fam. Code 2080")
+    else:
+        yield fill("issue.former_name", wanted, ISSUES)
+    yield fill("issue.fees", wanted, ISSUES)
 
 
 def _signing() -> Iterator[Answer]:

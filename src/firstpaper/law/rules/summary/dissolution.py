@@ -24,6 +24,9 @@ from firstpaper.law.rules.summary._words import (
 )
 from firstpaper.locale import _
 
+ASKED_FOR = (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
+"""The kinds of case in which a filer is asked about shorter ways."""
+
 KIND, LOOK = "matter.kind", "shortcuts.look_at"
 
 
@@ -67,8 +70,10 @@ def dissolution(case: Case, on: date) -> Found | None:
     What to do. If all fits and nobody is pushed, ask the self-help center for forms FL-800 and FL-810. If
     not, go on with this petition. It asks for the same divorce.
     """
-    if not wants_to_look(case) or kind_of(case) is not Kind.DISSOLUTION:
+    if not wants_to_look(case) or kind_of(case) not in ASKED_FOR:
         return None
+    if kind_of(case) is Kind.LEGAL_SEPARATION:
+        return _ends_no_separation()
     looked = _look(case, on)
     if False in looked.answers:
         return _does_not_fit(looked)
@@ -167,6 +172,16 @@ def _lived_here(case: Case, on: date) -> bool | None:
     if residence_route(case, on) is not Route.NONE:
         return True
     return False if all(spouse_residence(case, who, on).fails for who in SPOUSES) else None
+
+
+def _ends_no_separation() -> Found:
+    return Found(
+        Outcome.NOT_MET,
+        Weight.GOOD_TO_KNOW,
+        _("The short kind of divorce is not for a legal separation: it ends the marriage or partnership."),
+        _("Go on with this petition, or change the kind of case to a divorce."),
+        facts=(KIND, LOOK),
+    )
 
 
 def _does_not_fit(looked: _Looked) -> Found:
