@@ -63,7 +63,7 @@ def sheet(on: date, case: Case | None = None, if_together: Agenda | None = None)
         template="road.html",
         title=_("The road from here"),
         running=_("The road from here"),
-        purpose=_("From the service to the judgment: which paper, by whom, and from which day."),
+        purpose=_("From the filing to the judgment: which paper, by whom, and from which day."),
         values={
             "ways": _both_ways(ways, if_together) if if_together else ways,
             "of_case": case is not None,
