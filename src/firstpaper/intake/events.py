@@ -85,15 +85,16 @@ def happened_already(topic: Topic, case: Case) -> tuple[Asked, ...]:
 
 
 def in_short(topic: Topic, case: Case) -> str:
-    """An event on one line: its day, its title, and how it went or when; empty where it was not told."""
+    """An event on one line: its day, its title, how it went, and its other days; empty where not told."""
     told = happened_already(topic, case)
     if not told:
         return ""
-    days = (one for one in told if isinstance(case.fact(one.key), Day))
-    day = next((echo(one, case.fact(one.key)) for one in days), "")
+    days = [one for one in told if isinstance(case.fact(one.key), Day)]
     ways = (one for one in told if one.kind in _IN_BRACKETS)
     how = next((f" ({echo(one, case.fact(one.key))})" for one in ways), "")
-    return f"{day}: {_(topic.title)}{how}" if day else f"{_(topic.title)}{how}"
+    day = f"{echo(days[0], case.fact(days[0].key))}: " if days else ""
+    more = (f"; {one.short}: {echo(one, case.fact(one.key))}" for one in days[1:])
+    return f"{day}{_(topic.title)}{how}{''.join(more)}"
 
 
 def with_detail(case: Case, key: str, value: Any) -> Case:

@@ -53,7 +53,8 @@ class Entry:
 class Later:
     """A date that does not run yet. `starts` says what it waits for: "once the papers are served".
 
-    `example` is the date as it would be if that happened on the day we look from.
+    `example` is the date as it would be if that happened on the day we look from, or that of the filing
+    where it is still to come.
     """
 
     starts: str
@@ -65,8 +66,8 @@ class Agenda:
     """All dates of a case on one day.
 
     `filed_on` is the day it was filed; `planned` says that nothing was filed yet and the dates hang on a
-    filing on the day `begins`: the day we look from, or the next one on which the clerk is there. Where
-    neither holds, the day of the filing is not known well enough.
+    filing on the day `begins`: the day we look from, or the first one after it that is right for a filing.
+    Where neither holds, the day of the filing is not known well enough.
     """
 
     on: date
@@ -177,9 +178,11 @@ class _Supposed:
 
 
 def _later(case: Case, on: date) -> Iterator[Later]:
-    if begins_on(case, on) is None:
+    begins = begins_on(case, on)
+    if begins is None:
         return
-    filing = {} if filed_on(case, on) else {"record.filed_on": Day.of(on)}
+    filing = {} if filed_on(case, on) else {"record.filed_on": Day.of(begins)}
+    on = max(on, begins)
     for one in (*_of_fees(case, on), *_of_service(case, on), *_of_answers(case, on)):
         supposed = _supposing(case, {**filing, **one.facts})
         yield from (

@@ -16,7 +16,7 @@ from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import Rule, rule_called
-from firstpaper.law.words import spaced
+from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _
 
 
@@ -205,6 +205,10 @@ class Deadline:
     def rolled(self) -> date:
         """The court day that the law moves it to."""
         return self.dated.due.rolled
+
+    def days(self, spell: Callable[[date], str]) -> str:
+        """The day to aim for in words, with the court day it moves to."""
+        return target_day(self.dated.due, spell)
 
     @property
     def steps(self) -> tuple[str, ...]:

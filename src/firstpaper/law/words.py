@@ -1,13 +1,13 @@
 """Words that several rules share, so that one thing has one name."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from functools import reduce
 
 from firstpaper.counting import month_name, spell_date
-from firstpaper.facts import Day
-from firstpaper.facts.choices import NullityGround
+from firstpaper.facts import Case, Day, known
+from firstpaper.facts.choices import NullityGround, Union
 from firstpaper.law.authority import Certainty
 from firstpaper.law.measures.due import Due
 from firstpaper.locale import _, _c
@@ -60,6 +60,14 @@ def leap_birthday(*days: Day | date | None) -> str:
     )
 
 
+def of_union(case: Case, marriage: str, partnership: str, either_of_them: str) -> str:
+    """The sentence that fits the union that was told: a marriage, a partnership, or both or none."""
+    unions = known(case.matter.unions) or ()
+    if not unions or (Union.MARRIAGE in unions and len(unions) > 1):
+        return either_of_them
+    return marriage if Union.MARRIAGE in unions else partnership
+
+
 def help_first() -> str:
     """The usual advice where a mistake is costly."""
     return _("Talk to the court's self-help center or a lawyer before you file.")
@@ -75,17 +83,21 @@ def not_confirmed(certainty: Certainty) -> str:
     return "" if certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
 
 
-def target_day(due: Due) -> str:
-    """The day to aim for, and in brackets the court day it moves to where the court is closed."""
-    return moved_day(due.target, due.rolled)
+def target_day(due: Due, spell: Callable[[date], str] = spell_date) -> str:
+    """The day to aim for, and in brackets the court day the law moves the last day to, if another."""
+    moved = moved_to(due, spell)
+    if not moved:
+        return spell(due.target)
+    return _("{target} ({moved})").format(target=spell(due.target), moved=moved)
 
 
-def moved_day(target: date, rolled: date) -> str:
-    """A day, and in brackets the court day that the law moves it to where that is another."""
-    if rolled == target:
-        return spell_date(target)
-    moved = _("{target} (the court is closed that day, so the law moves it to {rolled})")
-    return moved.format(target=spell_date(target), rolled=spell_date(rolled))
+def moved_to(due: Due, spell: Callable[[date], str] = spell_date) -> str:
+    """The court day that the law moves the last day to, and why; empty where it moves nothing."""
+    if due.rolled == due.target:
+        return ""
+    if due.closed is None:
+        return _("court closed, so {day}").format(day=spell(due.rolled))
+    return _("court closed on {closed}, so {day}").format(closed=spell(due.closed), day=spell(due.rolled))
 
 
 def ground_words(ground: NullityGround) -> str:

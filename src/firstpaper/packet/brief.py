@@ -18,7 +18,7 @@ from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.intake.predicates.grounds import files_for_one_of_the_two
 from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_first, waits
-from firstpaper.law.measures.record import day, judged_on
+from firstpaper.law.measures.record import begins_on, day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
 from firstpaper.law.words import in_a_row
@@ -88,6 +88,11 @@ class Brief:
     def safety(self) -> tuple[Finding, ...]:
         """The advice that is about somebody's safety. It stands before all other."""
         return tuple(filter(safety_first, self.advice))
+
+    @property
+    def begins(self) -> date:
+        """The day the case was filed, or the first from `on` on that is right for the filing."""
+        return begins_on(self.case, self.on) or self.on
 
     @property
     def open_items(self) -> tuple[ItemAnswer, ...]:

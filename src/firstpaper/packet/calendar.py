@@ -12,7 +12,7 @@ from hashlib import sha256
 from firstpaper.counting import days_after, short_date
 from firstpaper.law.agenda import Agenda, Entry, State
 from firstpaper.law.deadline import Deadline, Meaning
-from firstpaper.law.words import not_confirmed, spaced
+from firstpaper.law.words import moved_to, not_confirmed, spaced
 from firstpaper.locale import _
 
 LONGEST_LINE = 75
@@ -112,10 +112,8 @@ def _description(deadline: Deadline) -> str:
 
 
 def _hangs_on(deadline: Deadline) -> str:
-    if deadline.rolled != deadline.target:
-        return _("The court is closed that day. The law moves it to {day}.").format(
-            day=short_date(deadline.rolled)
-        )
+    if moved := moved_to(deadline.dated.due, short_date):
+        return f"{moved[:1].upper()}{moved[1:]}."
     return _("This day hangs on the day of filing.") if deadline.planned else ""
 
 

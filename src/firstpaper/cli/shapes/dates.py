@@ -9,7 +9,7 @@ from firstpaper.cli.shapes.common import Day, Finding, Formerly, Keys, MaybePath
 
 
 class Deadline(Shape):
-    """One date of a case: `target` as counted, `rolled` where a closed court moves it."""
+    """One date of a case: `target` to aim for, `rolled` where a closed court moves it."""
 
     key: str
     formerly: Formerly

@@ -38,8 +38,9 @@ def agenda_text(case: Case, found: Agenda, now: str = "", *, everything: bool) -
         _group(_("AHEAD"), iter(ahead)),
     ]
     if everything:
+        from_day = max(found.on, found.begins or found.on)
         parts += [
-            _group(_("NOT RUNNING YET"), (_later(one, found.on) for one in found.later)),
+            _group(_("NOT RUNNING YET"), (_later(one, from_day) for one in found.later)),
             _group(_("DONE, PAST OR NOT NEEDED ANY MORE"), (_ended(one) for one in found.ended), "\n"),
         ]
     elif further or found.later or found.ended:
@@ -63,19 +64,10 @@ def _left_out(further: int, later: int, ended: int) -> str:
     return _("Not shown: {what}. To see them and how each day is counted, add --all").format(what=shown)
 
 
-def two_days(deadline: Deadline) -> str:
-    """The day to aim for, and in brackets the court day that the law moves it to."""
-    if deadline.rolled == deadline.target:
-        return short_date(deadline.target)
-    return _("{target} (moves to {rolled})").format(
-        target=short_date(deadline.target), rolled=short_date(deadline.rolled)
-    )
-
-
 def one_line(deadline: Deadline) -> str:
     """A date on one line, with who has to act, and a word where the law behind it is not confirmed."""
     line = _("{days}: {title} ({who})").format(
-        days=two_days(deadline), title=deadline.title, who=who_words(deadline.who)
+        days=deadline.days(short_date), title=deadline.title, who=who_words(deadline.who)
     )
     return spaced((line, not_confirmed(deadline.certainty)))
 
@@ -115,8 +107,8 @@ def _head(case: Case, found: Agenda) -> str:
         lines = [_("We cannot count yet. We need the whole day on which the petition was filed.")]
     lines.append(
         _(
-            "Be done by the first day shown. In brackets is the day the law moves it to, where the court is "
-            "closed on the first. Do not count on it."
+            "Where two days stand, be done by the first. The law moves it to the other, because the court is "
+            "closed. Do not count on that."
         )
     )
     if number := case_number(case):
@@ -145,7 +137,7 @@ def event_day(topic: Topic, case: Case) -> str:
 def _entry(one: Entry, *, working: bool) -> str:
     deadline = one.deadline
     lines = [
-        f"  {OPEN} {two_days(deadline)}",
+        f"  {OPEN} {deadline.days(short_date)}",
         f"      {_stands(one)}{deadline.title}",
         "      " + _("Who: {who}").format(who=who_words(deadline.who)),
         "      " + _if_nothing(deadline),
@@ -169,7 +161,7 @@ def _if_nothing(deadline: Deadline) -> str:
 
 
 def _later(one: Later, on: date) -> str:
-    example = _("If that were {day}: {days}").format(day=short_date(on), days=two_days(one.example))
+    example = _("If that were {day}: {days}").format(day=short_date(on), days=one.example.days(short_date))
     lines = [
         f"  {OPEN} {one.example.title}",
         "      " + _("Starts: {when}.").format(when=one.starts),
@@ -187,7 +179,7 @@ def _ended(one: Entry) -> str:
         State.NOT_NEEDED: _("Not needed any more."),
         State.PASSED: one.deadline.if_missed,
     }[one.state]
-    line = _("{title}: {days}").format(title=one.deadline.title, days=two_days(one.deadline))
+    line = _("{title}: {days}").format(title=one.deadline.title, days=one.deadline.days(short_date))
     return f"  {TICKED} {line}\n      {words}"
 
 

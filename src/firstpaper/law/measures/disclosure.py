@@ -10,8 +10,8 @@ from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due_elsewhere, unmoved
-from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint
-from firstpaper.law.measures.service import method
+from firstpaper.law.measures.record import amended_on, begins_on, day, filed_on, happened, joint
+from firstpaper.law.measures.service import cannot_be_found, method
 
 _KINDS = (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
 SETTLED = (FinalDisclosure.BOTH_SERVED, FinalDisclosure.BOTH_WAIVED)
@@ -25,8 +25,9 @@ class DisclosureDue:
     """By when one side serves its preliminary declaration of disclosure on the other.
 
     `since` is the day from which the time runs. `after_publication` tells that it is the shorter time
-    after a response to a published or posted summons. For the second petitioner of a joint petition the
-    section names no day: counting from the joint filing is our reading.
+    after a response to a published or posted summons. `by_the_amended` is the day by the other reading,
+    which counts from an amended petition: the section says only "the petition". For the second petitioner
+    of a joint petition the section names no day: counting from the joint filing is our reading.
     """
 
     who: Who
@@ -34,6 +35,7 @@ class DisclosureDue:
     due: Due
     certainty: Certainty
     after_publication: bool
+    by_the_amended: Due | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,22 +56,51 @@ def served_unseen(case: Case) -> bool:
     return method(case) in _UNSEEN
 
 
+def unseen(case: Case) -> bool:
+    """Whether the summons was published or posted, or must be because nobody can find the other side."""
+    return served_unseen(case) or (method(case) is None and cannot_be_found(case))
+
+
+def waits_for_a_response(case: Case, on: date) -> bool:
+    """Whether the petitioner owes no declaration while the other side stays silent."""
+    silent = day(happened(case, on).response_filed_on) is None
+    return disclosure_asked_for(case) and unseen(case) and silent
+
+
+def if_found(case: Case, on: date) -> DisclosureDue | None:
+    """The petitioner's last day if the other side is found after all, and served in another way."""
+    filed = None if served_unseen(case) else begins_on(case, on)
+    return _owed(Who.PETITIONER, filed, figure("disclosure.days", filed)) if filed else None
+
+
 def petitioner_disclosure(case: Case, on: date) -> DisclosureDue | None:
     """The petitioner's last day; None where it was served, where none is owed, or where none is owed yet.
 
-    After publication or posting the petitioner owes none while the other side stays silent.
+    After publication or posting the petitioner owes none while the other side stays silent. So none is
+    counted where that is to be expected, because nobody can find them.
     """
     record = happened(case, on)
     if not disclosure_asked_for(case) or known(record.disclosure_served_on) is not None:
         return None
-    if served_unseen(case):
-        answered = day(record.response_filed_on)
-        if answered is None:
-            return None
+    if waits_for_a_response(case, on):
+        return None
+    answered = day(record.response_filed_on)
+    if served_unseen(case) and answered:
         shorter = figure("disclosure.after_publication_days", answered)
         return _owed(Who.PETITIONER, answered, shorter, after_publication=True)
     filed = begins_on(case, on)
-    return _owed(Who.PETITIONER, filed, figure("disclosure.days", filed)) if filed else None
+    if filed is None:
+        return None
+    owed = _owed(Who.PETITIONER, filed, figure("disclosure.days", filed))
+    return replace(owed, by_the_amended=_by_the_amended(case, on))
+
+
+def _by_the_amended(case: Case, on: date) -> Due | None:
+    """The same number of days, counted from the amended petition."""
+    amended = amended_on(case, on)
+    if amended is None:
+        return None
+    return due_elsewhere(days_after(amended, figure("disclosure.days", amended).value))
 
 
 def respondent_disclosure(case: Case, on: date) -> DisclosureDue | None:

@@ -9,7 +9,14 @@ from firstpaper.counting import Counted, days_after, leaving_out, short_date
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import COUNTS_FROM
-from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after, unmoved
+from firstpaper.law.measures.due import (
+    Due,
+    due_at_court,
+    due_at_the_clerk,
+    due_elsewhere,
+    months_after,
+    unmoved,
+)
 from firstpaper.law.measures.record import begins_on, day, happened, joint, took_part
 from firstpaper.law.measures.service import service_complete
 from firstpaper.locale import _
@@ -65,7 +72,7 @@ def prove_by(case: Case, on: date) -> Limit | None:
     return _limit(
         end,
         _without_left_out(case, on, filed, end),
-        lambda reached: due_at_court(case, reached.then(partial(days_after, count=days))),
+        lambda reached: due_at_the_clerk(case, reached.then(partial(days_after, count=days))),
     )
 
 

@@ -1,6 +1,6 @@
 """A day by which something is to be done: the target, and the court day it moves to."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from firstpaper.counting import Counted, CourtCalendar, MissingDay, add_months, short_date
@@ -15,12 +15,14 @@ class Due:
     """The last day to act. `target` is the day counted; `rolled` the court day it moves to.
 
     They differ where the court is closed on the target day (Code Civ. Proc. 12a). The target is the
-    day to aim for: the law keeps the time open until the other.
+    day to aim for: the law keeps the time open until the other. `closed` is the day counted, where the thing
+    can be done only at the court and so the target is the last open day before.
     """
 
     target: date
     rolled: date
     steps: tuple[str, ...]
+    closed: date | None = None
 
     def missed(self, on: date) -> bool:
         """Whether the time has run out on that day, however it is counted."""
@@ -30,6 +32,17 @@ class Due:
 def due_at_court(case: Case, counted: Counted) -> Due:
     """The day counted, and the day it moves to on which the court of this case is open."""
     return _moved(counted, calendar_of(case))
+
+
+def due_at_the_clerk(case: Case, counted: Counted) -> Due:
+    """The same for what the filer can do only at the court: the day to aim for is one on which it is open."""
+    due = due_at_court(case, counted)
+    return aimed(due, calendar_of(case).roll_back(due.target).day)
+
+
+def aimed(due: Due, open_day: date) -> Due:
+    """The same last day, to be aimed for on an open day up to it."""
+    return due if open_day == due.target else replace(due, target=open_day, closed=due.target)
 
 
 def due_elsewhere(counted: Counted) -> Due:

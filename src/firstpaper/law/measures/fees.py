@@ -7,7 +7,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import calendar_of
-from firstpaper.law.measures.due import Due, due_at_court
+from firstpaper.law.measures.due import Due, due_at_the_clerk
 from firstpaper.law.measures.record import day, happened
 
 
@@ -32,4 +32,4 @@ def after_denial(case: Case, on: date) -> Due | None:
     denied = day(happened(case, on).waiver_denied_on)
     if denied is None:
         return None
-    return due_at_court(case, days_after(denied, figure("fee_waiver.after_denial_days", denied).value))
+    return due_at_the_clerk(case, days_after(denied, figure("fee_waiver.after_denial_days", denied).value))

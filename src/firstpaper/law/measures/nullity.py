@@ -12,6 +12,7 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityFiler, NullityGround, Who
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import calendar_of
+from firstpaper.law.measures.due import Due, aimed
 from firstpaper.law.measures.marriage import first_union
 from firstpaper.locale import _, _n
 
@@ -49,6 +50,15 @@ class Limit:
     unsure: tuple[str, ...]
     facts: tuple[str, ...]
     steps: tuple[str, ...]
+
+    @property
+    def due(self) -> Due | None:
+        """The last day with the open day to aim for; None where none can be counted."""
+        if self.last_day is None or self.rolled is None or self.open_before is None:
+            return None
+        if self.rolled < self.last_day:
+            return Due(self.rolled, self.rolled, self.steps)
+        return aimed(Due(self.last_day, self.rolled, self.steps), self.open_before)
 
 
 def grounds(case: Case) -> tuple[NullityGround, ...]:
@@ -187,6 +197,14 @@ def time_limit(case: Case, ground: NullityGround, on: date) -> Limit:
 def files_for_a_minor(case: Case, ground: NullityGround) -> bool:
     """Whether somebody files instead of the spouse who was too young: a parent, guardian or the like."""
     return ground is NullityGround.UNDER_AGE and known(case.grounds.filer) is not NullityFiler.SPOUSE
+
+
+def own_limit(case: Case, on: date) -> Limit | None:
+    """The limit of the one who was under age, where a parent or guardian files for them; else None."""
+    files = known(case.grounds.filer) is NullityFiler.PARENT_OR_GUARDIAN
+    if not files or NullityGround.UNDER_AGE not in grounds(case):
+        return None
+    return time_limit(case.with_fact("grounds.filer", NullityFiler.SPOUSE), NullityGround.UNDER_AGE, on)
 
 
 def _spouse_may(case: Case, ground: NullityGround) -> bool | None:

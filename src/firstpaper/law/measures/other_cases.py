@@ -11,6 +11,10 @@ OF_CHILDREN = {
     CustodyCase.OTHER: OtherCase.CHILDREN,
 }
 
+_ABOUT_CHILDREN = frozenset(
+    (OtherCase.CHILDREN, OtherCase.ELSEWHERE, OtherCase.JUVENILE, OtherCase.GUARDIANSHIP)
+)
+
 
 def other_cases(case: Case) -> tuple[OtherCase, ...]:
     """The kinds of other cases told, each once; `OTHER` where one was told and not its kind."""
@@ -25,6 +29,11 @@ def another_court_may_decide(case: Case) -> bool:
     """Whether another court may be the one that decides about custody, or that is not known."""
     untold = case.matter.other_case is DONT_KNOW or case.uccjea.cases is DONT_KNOW
     return untold or any(one is not OtherCase.BANKRUPTCY for one in other_cases(case))
+
+
+def about_children(case: Case) -> bool:
+    """Whether a case about the children themselves was told, in which there may be an order already."""
+    return bool(_ABOUT_CHILDREN.intersection(other_cases(case)))
 
 
 def told_and_denied(case: Case) -> bool:

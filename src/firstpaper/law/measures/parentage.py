@@ -8,7 +8,7 @@ from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Declaration
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import ListedChild
-from firstpaper.law.measures.due import Due, due_at_court, due_elsewhere, months_after
+from firstpaper.law.measures.due import Due, due_at_the_clerk, due_elsewhere, months_after
 
 SIGNED = frozenset({Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY})
 
@@ -44,11 +44,11 @@ def declaration_windows(case: Case, signed: Day, on: date) -> DeclarationWindows
     months = 12 * figure("children.parentage_challenge_years", on).value
     return DeclarationWindows(
         rescind_by=due_elsewhere(days_after(first, figure("children.parentage_rescind_days", on).value)),
-        challenge_by=due_at_court(case, months_after(first, months)),
+        challenge_by=due_at_the_clerk(case, months_after(first, months)),
     )
 
 
 def challenge_by(case: Case, born: Day, on: date) -> Due:
     """The last day on which a challenge of a spouse's parentage may be filed and served."""
     months = 12 * figure("children.presumption_challenge_years", on).value
-    return due_at_court(case, months_after(born.earliest, months))
+    return due_at_the_clerk(case, months_after(born.earliest, months))

@@ -12,6 +12,7 @@ from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import COUNTS_FROM, calendar_of
+from firstpaper.law.measures.residence import ready_from
 
 FAR_AHEAD_DAYS = 366
 """How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
@@ -69,13 +70,28 @@ def filed_on(case: Case, on: date) -> date | None:
 
 
 def begins_on(case: Case, on: date) -> date | None:
-    """The day the case was begun, or is planned to be: where the clerk is closed on `on`, the next open day.
+    """The day the case was begun, or is planned to be: the first from `on` on that is right for it.
 
-    None where a filing was recorded that cannot be counted from, and for an amended petition of
+    That is one on which a clerk is there, and for a divorce one on which somebody has lived here long
+    enough. None where a filing was recorded that cannot be counted from, and for an amended petition of
     unknown age.
     """
     begun_before = known(case.record.filed_on) is not None or known(case.matter.amended) is True
-    return filed_on(case, on) or (None if begun_before else opens_on(case, on).day)
+    return filed_on(case, on) or (None if begun_before else _right_from(case, on))
+
+
+def _right_from(case: Case, on: date) -> date:
+    opens = opens_on(case, on).day
+    ready = ready_from(case, opens)
+    return opens_on(case, ready).day if ready and ready > opens else opens
+
+
+def amended_on(case: Case, on: date) -> date | None:
+    """The day of the amended petition, filed or planned; None where there is none, or no day of it."""
+    recorded = known(happened(case, on).amended_on)
+    if recorded is None and known(case.matter.amended):
+        return opens_on(case, on).day
+    return day(recorded)
 
 
 def judged_on(case: Case, on: date) -> date:

@@ -169,6 +169,23 @@ def who_has_the_time(case: Case, on: date) -> tuple[Who, ...]:
     return tuple(who for who in SPOUSES if spouse_residence(case, who, on).has_the_time)
 
 
+def ready_from(case: Case, on: date) -> date | None:
+    """The first day on which a divorce that must wait for time lived here can be filed.
+
+    None where nothing has to be waited for, and where too little was told to say until when.
+    """
+    spouses = [spouse_residence(case, who, on) for who in SPOUSES]
+    if residence_route(case, on) is not Route.NONE or not all(one.fails for one in spouses):
+        return None
+    return first_safe_day(case, on)
+
+
+def first_safe_day(case: Case, on: date) -> date | None:
+    """The first day on which one spouse has been here long enough, if nobody moves; None if not known."""
+    days = [spouse_residence(case, who, on).safe_day for who in SPOUSES]
+    return min(filter(None, days), default=None)
+
+
 def needless_keys(case: Case, on: date) -> frozenset[str]:
     """The residence answers that nothing hangs on any more, because one spouse surely meets the rule."""
     sure = [who for who in who_qualifies(case, on) if not marked_unsure(case, who)]

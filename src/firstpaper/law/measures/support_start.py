@@ -3,7 +3,8 @@
 from datetime import date
 
 from firstpaper.counting import days_after
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
+from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import listed_children
 from firstpaper.law.measures.dismissal import service_time_runs
@@ -15,12 +16,18 @@ from firstpaper.law.measures.service import service_complete
 def serve_for_support_by(case: Case, on: date) -> Due | None:
     """The last day to serve that keeps the filing as the start of child support.
 
-    None without a minor child, and once the papers were served or the other side took part. It is not moved
-    off a closed day: nobody decided that for this section, so the safe reading stands.
+    None without a minor child or a grown one for whom support is asked, and once the papers were served or
+    the other side took part. It is not moved off a closed day: nobody decided that for this section, so the
+    safe reading stands.
     """
     filed = begins_on(case, on)
-    if filed is None or not listed_children(case, on):
+    if filed is None or not (listed_children(case, on) or known(case.support.grown)):
         return None
     if not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
     return unmoved(days_after(filed, figure("child_support.serve_within_days", filed).value))
+
+
+def certainty(case: Case, on: date) -> Certainty:
+    """How sure it is that the section reaches this support: it says nothing of a grown child."""
+    return Certainty.STATUTE if listed_children(case, on) else Certainty.UNCONFIRMED

@@ -21,7 +21,7 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.due import Due, due_at_court, months_after
+from firstpaper.law.measures.due import Due, due_at_the_clerk, months_after
 from firstpaper.law.measures.record import appeared_on, day, filed_on, happened, joint
 from firstpaper.law.measures.service import service_complete
 from firstpaper.locale import _
@@ -117,7 +117,9 @@ def summary_credit_until(case: Case, on: date) -> Due | None:
     revoked = day(happened(case, on).summary_revoked_on)
     if revoked is None:
         return None
-    return due_at_court(case, days_after(revoked, figure("summary_dissolution.credit_days", revoked).value))
+    return due_at_the_clerk(
+        case, days_after(revoked, figure("summary_dissolution.credit_days", revoked).value)
+    )
 
 
 def _after(last: date) -> date:

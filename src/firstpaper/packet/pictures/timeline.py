@@ -14,7 +14,7 @@ from firstpaper.law.measures import service, waiting
 from firstpaper.law.measures.marriage import separation
 from firstpaper.law.measures.record import appeared_on, begins_on, day, filed_on, happened, joint
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
-from firstpaper.law.words import spell_day
+from firstpaper.law.words import moved_to, of_union, spell_day
 from firstpaper.locale import _
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span, days_of, gone_and_ahead
 from firstpaper.packet.pictures.window import around, in_reach
@@ -157,7 +157,8 @@ def _to_come(case: Case, on: date) -> Iterator[_Dated]:
             spans = tuple(gone_and_ahead(since, stands, on)) if since else ()
             words = _as_sure(chart.title, chart.says, one.certainty)
             fill = Fill.WHITE if one.ahead(on) else Fill.BLACK
-            yield _mark(one.target, *words, on, rolled=one.rolled, spans=spans, mark=Mark(stands, fill))
+            moved = moved_to(one.dated.due, short_date)
+            yield _mark(one.target, *words, on, moved=moved, spans=spans, mark=Mark(stands, fill))
 
 
 def _as_sure(title: str, says: str, certainty: Certainty) -> tuple[str, str]:
@@ -168,11 +169,17 @@ def _as_sure(title: str, says: str, certainty: Certainty) -> tuple[str, str]:
 
 
 def _supposed_end(case: Case, on: date) -> Iterator[_Dated]:
-    """When a marriage could end if the papers were served on that very day."""
+    """When a marriage could end if the papers were served on that very day, or that of the filing."""
     if not waiting.has_waiting(case) or waiting.clock(case, on) is not None:
         return
+    on = max(on, begins_on(case, on) or on)
     end = waiting.earliest_end(on)
-    says = _("If the papers are served on {on}, the marriage or partnership cannot end before {day}.")
+    says = of_union(
+        case,
+        _("If the papers are served on {on}, the marriage cannot end before {day}."),
+        _("If the papers are served on {on}, the partnership cannot end before {day}."),
+        _("If the papers are served on {on}, the marriage or partnership cannot end before {day}."),
+    )
     words = says.format(on=short_date(on), day=short_date(end.day))
     notes = (_("if served {day}").format(day=short_date(on)), short_date(end.day))
     spans = tuple(gone_and_ahead(on, end.expires, on))
@@ -185,18 +192,15 @@ def _mark(
     says: str,
     today: date,
     *,
-    rolled: date | None = None,
+    moved: str = "",
     spans: tuple[Span, ...] = (),
     mark: Mark | None = None,
 ) -> _Dated:
-    """One day with its words; `rolled` is the day a closed court moves it to.
+    """One day with its words; `moved` says what a closed court makes of it.
 
     The mark is black from its day on, unless another one is given.
     """
     words = short_date(when)
-    notes: tuple[str, ...] = (words,)
-    if rolled and rolled != when:
-        moved = _("court closed, so {day}").format(day=short_date(rolled))
-        notes = (words, f"({moved})")
+    notes = (words, f"({moved})") if moved else (words,)
     mark = mark or Mark(when, Fill.BLACK if when <= today else Fill.WHITE)
     return _Dated(mark.day, Row(title, notes, says.format(day=" ".join(notes)), spans, (mark,)))

@@ -9,11 +9,10 @@ from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import FigureNotInForce, FigureValue, figure
 from firstpaper.law.measures.children import concerns_children
-from firstpaper.law.measures.court import holidays_only
-from firstpaper.law.measures.record import begins_on, filed_on
-from firstpaper.law.words import moved_day
+from firstpaper.law.measures.record import filed_on
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.views import disclosure
 from firstpaper.packet.views.headed import headed
 from firstpaper.packet.views.sheet import Sheet
 
@@ -26,8 +25,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     orders = _orders_of(begun or brief.on, brief.on)
     changes_on = days_after(orders.until, 1).day if orders.until else None
     children = concerns_children(brief.case, brief.on) is not False
-    disclosure = figure("disclosure.days", brief.on).value if kind is not Kind.NULLITY else None
-    due = _due(begins_on(brief.case, brief.on), disclosure)
     yield Sheet(
         template="before-you-file.html",
         title=_(TITLE),
@@ -44,10 +41,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "later": changes_on,
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
-            "disclosure_days": disclosure,
-            "begun": begun,
-            "disclosure_due": moved_day(*due) if due else "",
-            "disclosure_late": due is not None and max(due) < brief.on,
+            "disclosure_days": None if kind is Kind.NULLITY else figure("disclosure.days", brief.on).value,
+            "disclosure": disclosure.when(brief),
             "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
         },
     )
@@ -65,14 +60,6 @@ def _concerning(orders: Sequence[str], *, children: bool, on: date) -> Iterator[
     """The orders that say something to this couple."""
     only_children = () if children else figure("restraining_orders.about_children", on).value
     return (order for order in orders if order not in only_children)
-
-
-def _due(filed: date | None, days: int | None) -> tuple[date, date] | None:
-    """The last day from the filing that opens the case, and the one it moves to (Code Civ. Proc. 12a)."""
-    if filed is None or days is None:
-        return None
-    last = days_after(filed, days).day
-    return last, holidays_only().roll_forward(last).day
 
 
 def _new_orders(now: Sequence[str], changes_on: date | None) -> tuple[str, ...]:

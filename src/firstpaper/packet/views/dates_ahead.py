@@ -5,12 +5,14 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
 
-from firstpaper.counting import days_after, month_name, short_date
+from firstpaper.counting import days_after, month_name, short_date, spell_date
+from firstpaper.facts import Case
 from firstpaper.intake.events import events, in_short
 from firstpaper.law.agenda import Agenda, Entry, State
 from firstpaper.law.deadline import Actor, Deadline
-from firstpaper.law.measures.record import case_number
-from firstpaper.law.words import not_confirmed, spaced
+from firstpaper.law.measures.record import case_number, day
+from firstpaper.law.measures.service import service_complete
+from firstpaper.law.words import moved_to, not_confirmed, spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.either_way import dates_either_way
@@ -19,16 +21,10 @@ from firstpaper.packet.views.sheet import Sheet
 YEARS_AHEAD_FROM_DAYS = 400
 """From how far ahead dates stand together at the end, so that the page stays one page."""
 
-MOST_LINES_TO_WRITE_ON = 4
-"""How many dates to come get a line to write their day on; more would not fit the page."""
-
-MOST_DATES_BESIDE_THEM = 7
-"""How many dates ahead leave room for such lines on the page."""
-
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One date: its day in words, where the court moves it to, what it is, who acts, and a remark."""
+    """One date: its day in words, what a closed court makes of it, what it is, who acts, and a remark."""
 
     day: str
     moved: str
@@ -50,7 +46,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     found = dates_either_way(brief)
     if not found.entries and not found.later:
         return
-    later = tuple(_later(found))
     yield Sheet(
         template="dates-ahead.html",
         title=_("Dates ahead"),
@@ -62,21 +57,24 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "case_number": case_number(brief.case),
             "happened": tuple(_happened(brief)),
             "months": tuple(_months(found)),
-            "later": later,
-            "write_in": found.planned and _leaves_room(found, later),
+            "later": tuple(_later(found)),
             "in_danger": brief.in_danger,
         },
     )
 
 
-def _leaves_room(found: Agenda, later: tuple[Group, ...]) -> bool:
-    to_come = sum(len(group.lines) for group in later)
-    return to_come <= MOST_LINES_TO_WRITE_ON and len(found.ahead) <= MOST_DATES_BESIDE_THEM
-
-
 def _happened(brief: Brief) -> Iterator[str]:
-    """The events that were recorded, each with its day."""
-    return filter(None, (in_short(topic, brief.case) for topic in events().topics))
+    """The events that were recorded, each with its day, and the day on which service was complete."""
+    yield from filter(None, (in_short(topic, brief.case) for topic in events().topics))
+    complete = service_complete(brief.case, brief.on)
+    if complete and complete.day <= brief.on and complete.day not in _days_of_service(brief.case):
+        yield _("{day}: Service was complete").format(day=spell_date(complete.day))
+
+
+def _days_of_service(case: Case) -> set[date | None]:
+    """The days that the event of the service names itself."""
+    told = case.record.service
+    return {day(told.served_on), day(told.acknowledged_on), day(told.complete_on)}
 
 
 def _months(found: Agenda) -> Iterator[Group]:
@@ -99,7 +97,7 @@ def _lines(entries: Sequence[Entry]) -> tuple[Line, ...]:
 
 
 def _line(deadline: Deadline, remark: str = "") -> Line:
-    moved = short_date(deadline.rolled) if deadline.rolled != deadline.target else ""
+    moved = moved_to(deadline.dated.due, short_date)
     return Line(short_date(deadline.target), moved, deadline.title, _who(deadline.who), remark)
 
 
@@ -115,10 +113,10 @@ def _who(who: Actor) -> str:
     """Who has to act, where it is not the one who holds the page."""
     return {
         Actor.PETITIONER: "",
-        Actor.RESPONDENT: _("(the other side)"),
+        Actor.RESPONDENT: _("(for the other side)"),
         Actor.EITHER: _("(the one who has to answer)"),
         Actor.BOTH: _("(both of you)"),
-        Actor.COURT: _("(the court)"),
+        Actor.COURT: "",
     }[who]
 
 

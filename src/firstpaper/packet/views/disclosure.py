@@ -10,12 +10,13 @@ from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import (
     disclosure_asked_for,
+    if_found,
     petitioner_disclosure,
-    served_unseen,
     tax_returns_since,
+    waits_for_a_response,
 )
 from firstpaper.law.measures.record import filed_on, happened
-from firstpaper.law.words import target_day
+from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.disclosure_papers import papers
@@ -56,7 +57,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         return
     if not nullity and not disclosure_asked_for(case):
         return
-    owed = petitioner_disclosure(case, on)
     told, listed = _told(brief), _listed(brief)
     yield Sheet(
         template="disclosure.html",
@@ -65,11 +65,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("The papers about money that you owe the other side after you file."),
         values={
             "nullity": nullity,
-            "unseen": served_unseen(case) and owed is None,
-            "filed": filed_on(case, on),
-            "on": on,
-            "due": target_day(owed.due) if owed else "",
-            "missed": owed is not None and owed.due.missed(on),
+            "unseen": waits_for_a_response(case, on),
+            "when": when(brief) if not nullity else ("", ""),
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
             "listed": papers(case, on),
@@ -81,10 +78,58 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     )
 
 
+def when(brief: Brief) -> tuple[str, str]:
+    """By when the filer's own declaration is served: the sentence that counts, and what goes with it."""
+    case, on = brief.case, brief.on
+    owed = petitioner_disclosure(case, on)
+    if owed is None:
+        return _no_day(brief)
+    day = target_day(owed.due)
+    if owed.by_the_amended:
+        return (
+            _("If you have not served it yet, serve it now."),
+            _(
+                "Counted from the first petition, its day is {day}. Counted from the amended one, it is "
+                "{other}. The law does not say which, so go by the first."
+            ).format(day=day, other=target_day(owed.by_the_amended)),
+        )
+    more_time = _("You two can agree in writing on more time. A judge can give it too.")
+    if filed_on(case, on) is None:
+        says = _("If you file on {on}, serve it by {day}.").format(on=spell_date(brief.begins), day=day)
+        return says, spaced((_("You may serve it together with the petition."), more_time))
+    if not owed.due.missed(on):
+        return _("Serve it by {day}.").format(day=day), more_time
+    late = _("It was due by {day}. It is still owed: serve it now.").format(day=day)
+    return late, _("Ask the self-help center if you need more time.")
+
+
+def _no_day(brief: Brief) -> tuple[str, str]:
+    """Why no day is counted; nothing where it was served."""
+    if waits_for_a_response(brief.case, brief.on):
+        return _not_owed_yet(brief)
+    return "", _("It counts from the first petition.") if known(brief.case.matter.amended) else ""
+
+
+def _not_owed_yet(brief: Brief) -> tuple[str, str]:
+    found = if_found(brief.case, brief.on)
+    if found is None:
+        days = figure("disclosure.after_publication_days", brief.on).value
+        response = _("If a response comes, serve it within {days} days after that.").format(days=days)
+        return _("You owe no declaration while the other side stays silent."), response
+    return (
+        _("You may owe none: nobody can find the other side."),
+        _(
+            "If a judge lets you publish or post the summons, you owe no declaration while they stay silent. "
+            "If they are found, and served in another way, serve it by {day}."
+        ).format(day=target_day(found.due)),
+    )
+
+
 def _windows(brief: Brief) -> Iterator[Window]:
     """The tax returns for a declaration served now, and for one served on the last day."""
     owed = petitioner_disclosure(brief.case, brief.on)
-    days = (brief.on, owed.due.target) if owed and owed.due.target > brief.on else (brief.on,)
+    first = max(brief.on, brief.begins)
+    days = (first, owed.due.target) if owed and owed.due.target > first else (first,)
     for served in days:
         yield Window(spell_date(served), spell_date(tax_returns_since(served)))
 

@@ -2,10 +2,13 @@
 
 from datetime import date
 
+from firstpaper.counting import short_date
 from firstpaper.facts import Case
 from firstpaper.law.deadline import Chart, Dated, Event
 from firstpaper.law.deadline_register import deadline
-from firstpaper.law.measures.disclosure import petitioner_disclosure
+from firstpaper.law.measures.disclosure import DisclosureDue, petitioner_disclosure
+from firstpaper.law.words import target_day
+from firstpaper.locale import _
 
 
 @deadline(
@@ -20,6 +23,16 @@ from firstpaper.law.measures.disclosure import petitioner_disclosure
     hangs_on_filing=True,
 )
 def petitioner(case: Case, on: date) -> Dated | None:
-    """Sixty days from the petition."""
+    """Sixty days from the petition, the first one where it was amended."""
     owed = petitioner_disclosure(case, on)
-    return Dated(owed.due, certainty=owed.certainty, since=owed.since) if owed else None
+    if owed is None:
+        return None
+    return Dated(owed.due, certainty=owed.certainty, since=owed.since, also=_other_reading(owed))
+
+
+def _other_reading(owed: DisclosureDue) -> str:
+    if owed.by_the_amended is None:
+        return ""
+    return _("Counted from the amended petition, it is {day}.").format(
+        day=target_day(owed.by_the_amended, short_date)
+    )

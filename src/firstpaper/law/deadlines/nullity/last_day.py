@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import NullityFiler
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.deadline import Chart, Dated
 from firstpaper.law.deadline_register import deadline
-from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.nullity import grounds, time_limit
 from firstpaper.law.measures.record import is_filed
 from firstpaper.law.words import ground_words
+from firstpaper.locale import _
 
 
 @deadline(
@@ -31,6 +32,12 @@ def _each(case: Case, on: date) -> Iterator[Dated]:
         return
     for ground in grounds(case):
         limit = time_limit(case, ground, on)
-        if limit.last_day and limit.rolled:
-            due = Due(min(limit.last_day, limit.rolled), limit.rolled, limit.steps)
-            yield Dated(due, part=ground, about=ground_words(ground))
+        if limit.due:
+            yield Dated(limit.due, title=_title(case), part=ground, about=ground_words(ground))
+
+
+def _title(case: Case) -> str:
+    """A parent has a last day of their own (Fam. Code 2211(a)(2))."""
+    if known(case.grounds.filer) is not NullityFiler.PARENT_OR_GUARDIAN:
+        return ""
+    return _("Last day for you, as parent or guardian, to ask for the nullity")

@@ -5,7 +5,9 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.law.deadline import Chart, Dated
 from firstpaper.law.deadline_register import deadline
-from firstpaper.law.measures.support_start import serve_for_support_by
+from firstpaper.law.measures.other_cases import about_children
+from firstpaper.law.measures.support_start import certainty, serve_for_support_by
+from firstpaper.locale import _
 
 
 @deadline(
@@ -21,6 +23,15 @@ from firstpaper.law.measures.support_start import serve_for_support_by
     hangs_on_filing=True,
 )
 def serve_in_time(case: Case, on: date) -> Dated | None:
-    """Ninety days from the filing, where there is a minor child."""
+    """Ninety days from the filing, where there is a minor child or support is asked for a grown one."""
     due = serve_for_support_by(case, on)
-    return Dated(due) if due else None
+    return Dated(due, certainty=certainty(case, on), title=_title(case)) if due else None
+
+
+def _title(case: Case) -> str:
+    """The section is about a first order: where another case is about the children, there may be one."""
+    if not about_children(case):
+        return ""
+    return _(
+        "If a judge here may order child support: serve by this day, so that it can start from the filing"
+    )

@@ -10,6 +10,7 @@ from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.service import certainty
 from firstpaper.law.measures.waiting import EarliestEnd, Starts, clock, has_waiting
 from firstpaper.law.measures.waiting import earliest_end as counted
+from firstpaper.law.words import of_union
 from firstpaper.locale import _
 
 
@@ -34,6 +35,12 @@ def earliest_end(case: Case, on: date) -> Dated | None:
         Due(end.day, end.day, running.steps + end.steps),
         certainty=certainty(case, on) if running.why is Starts.SERVICE else None,
         since=running.start,
+        title=of_union(
+            case,
+            _("The marriage cannot end before this day"),
+            _("The partnership cannot end before this day"),
+            "",
+        ),
         also=_longer(end),
     )
 

@@ -11,13 +11,14 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.disclosure import (
     DisclosureDue,
+    if_found,
     petitioner_disclosure,
     respondent_disclosure,
-    served_unseen,
+    waits_for_a_response,
 )
 from firstpaper.law.measures.record import filed_on, happened
 from firstpaper.law.register import rule
-from firstpaper.law.words import target_day
+from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _
 
 SOON_DAYS = 14
@@ -53,6 +54,12 @@ def due(case: Case, on: date) -> list[Found]:
     If the summons was published or posted, nothing is owed while the other side stays silent. If a
     response comes before a default judgment, you have 30 days from it.
 
+    Where nobody can find the other side, that is the way it may go, so we count no day yet. If they are found
+    and served in another way, the 60 days from the filing hold.
+
+    If the petition is amended, the section does not say which petition it means. We count from the first, and
+    show the day by the other reading too.
+
     In a joint petition we count 60 days from the filing for both of you. The section does not say so for
     petitioner 2; that is our reading.
 
@@ -72,14 +79,14 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         return
     mine, theirs = petitioner_disclosure(case, on), respondent_disclosure(case, on)
     if mine:
-        yield _mine(mine, on) if filed else _planned(mine, on)
-    elif filed and served_unseen(case) and known(happened(case, on).disclosure_served_on) is None:
-        yield _not_owed_yet()
+        yield _mine(mine, on) if filed else _planned(mine)
+    elif filed and waits_for_a_response(case, on) and known(happened(case, on).disclosure_served_on) is None:
+        yield _not_owed_yet(if_found(case, on))
     if theirs:
         yield _theirs(theirs, on)
 
 
-def _planned(mine: DisclosureDue, on: date) -> Found:
+def _planned(mine: DisclosureDue) -> Found:
     says = _(
         "Suppose you file on {on}. Then the other side must get your list of property, debts and income by "
         "{day}."
@@ -88,7 +95,7 @@ def _planned(mine: DisclosureDue, on: date) -> Found:
         mine,
         Outcome.MET,
         Weight.GOOD_TO_KNOW,
-        says.format(on=spell_date(on), day=target_day(mine.due)),
+        says.format(on=spell_date(mine.since), day=target_day(mine.due)),
         _("Start to gather your papers now. The list is form FL-140, with FL-142 and FL-150."),
     )
 
@@ -96,11 +103,12 @@ def _planned(mine: DisclosureDue, on: date) -> Found:
 def _mine(mine: DisclosureDue, on: date) -> Found:
     day = target_day(mine.due)
     if mine.due.missed(on):
+        late = _("Your declaration of disclosure was due by {day}. It is still owed.").format(day=day)
         return _found(
             mine,
             Outcome.NOT_MET,
             Weight.LOOK_AGAIN,
-            _("Your declaration of disclosure was due by {day}. It is still owed.").format(day=day),
+            spaced((late, _other_reading(mine))),
             _("Serve it now, or agree in writing on more time. A judgment without it can be set aside."),
         )
     soon = mine.due.target <= days_after(on, SOON_DAYS).day
@@ -113,8 +121,16 @@ def _mine(mine: DisclosureDue, on: date) -> Found:
         mine,
         Outcome.CLOSE if soon else Outcome.MET,
         Weight.LOOK_AGAIN if soon else Weight.GOOD_TO_KNOW,
-        says.format(day=day),
+        spaced((says.format(day=day), _other_reading(mine))),
         _("Serve it, do not file it. File only form FL-141, which says that you did."),
+    )
+
+
+def _other_reading(mine: DisclosureDue) -> str:
+    if mine.by_the_amended is None:
+        return ""
+    return _("Counted from the amended petition, it would be {day}. Go by the first day.").format(
+        day=target_day(mine.by_the_amended)
     )
 
 
@@ -138,15 +154,24 @@ def _theirs(theirs: DisclosureDue, on: date) -> Found:
     )
 
 
-def _not_owed_yet() -> Found:
-    return Found(
-        Outcome.MET,
-        Weight.GOOD_TO_KNOW,
+def _not_owed_yet(found: DisclosureDue | None) -> Found:
+    says = (
         _(
             "The summons was published or posted. Your declaration of disclosure is not owed while the "
             "other side stays silent."
-        ),
-        _("If a response comes, you have 30 days. Record its day."),
+        )
+        if found is None
+        else _(
+            "Nobody can find the other side. If a judge lets you publish or post the summons, your "
+            "declaration of disclosure is not owed while they stay silent. If they are found and served in "
+            "another way, it is due by {day}."
+        ).format(day=target_day(found.due))
+    )
+    return Found(
+        Outcome.MET,
+        Weight.GOOD_TO_KNOW,
+        says,
+        _("If a response comes, you have 30 days. Record its day.") if found is None else "",
         facts=(*FACTS, MINE),
     )
 

@@ -10,7 +10,7 @@ from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, moved_day, spaced
+from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, spaced, target_day
 from firstpaper.locale import _
 
 SOON_DAYS, URGENT_DAYS = 60, 7
@@ -35,9 +35,9 @@ def last_day(case: Case, on: date) -> list[Found]:
     How we count: the day it starts from is not counted, and the last day has the same date, four years
     later. Example: a wedding on November 26, 2022 gives November 26, 2026 for force. That day is
     Thanksgiving and the court is closed, so the law moves the last day to the next day the court is
-    open, Monday, November 30, 2026. We show the earlier day as your target, and the later one in
-    brackets. Do not count on the later one: file on the last open day before, Wednesday, November 25, or
-    sooner. Online systems fail, clerks send papers back, and a judge might count in another way.
+    open, Monday, November 30, 2026. We name the last open day before, Wednesday, November 25, and the
+    later one in brackets. Do not count on the later one: file on Wednesday or sooner. Online systems fail,
+    clerks send papers back, and a judge might count in another way.
 
     For a parent or guardian the law says "before" the 18th birthday. A closed court does not make that time
     longer. Born on February 16, 2009, the last day is Monday, February 15, 2027. That is a court holiday, and
@@ -193,24 +193,20 @@ def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = 
 
 
 def _day(limit: Limit) -> str:
-    """The last day; where the court is closed on it, also what the law makes of it."""
-    if limit.last_day is None or limit.rolled is None or limit.open_before is None:
+    """The day to aim for; where the court is closed on the last one, also what the law makes of it."""
+    if limit.due is None or limit.last_day is None or limit.rolled is None:
         return ""
     if limit.rolled >= limit.last_day:
-        return moved_day(limit.last_day, limit.rolled)
+        return target_day(limit.due)
     kept = _(
         "{aim} (the time ends on {target}. The court is closed then, and the law does not move that day)"
     )
-    return kept.format(target=spell_date(limit.last_day), aim=spell_date(limit.open_before))
+    return kept.format(target=spell_date(limit.last_day), aim=spell_date(limit.due.target))
 
 
 def _aim(limit: Limit) -> str:
-    """The day to aim for where the last one is a closed day that the law moves on; empty elsewhere."""
-    if limit.open_before is None or limit.rolled in (limit.last_day, limit.open_before):
-        return ""
-    return _("Do not count on that: aim for {aim}, the last open day before.").format(
-        aim=spell_date(limit.open_before)
-    )
+    """A warning where the last day is a closed day that the law moves on; empty elsewhere."""
+    return _("Do not count on the later day.") if limit.due and limit.due.closed else ""
 
 
 def _needed(keys: tuple[str, ...]) -> str:

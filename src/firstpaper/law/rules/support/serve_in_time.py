@@ -6,7 +6,7 @@ from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import filed_on
-from firstpaper.law.measures.support_start import serve_for_support_by
+from firstpaper.law.measures.support_start import certainty, serve_for_support_by
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -34,6 +34,9 @@ def serve_in_time(case: Case, on: date) -> Found | None:
     An example. Filed on December 1, 2026. Day 90 is Monday, March 1, 2027. Served on March 2, child support
     starts on March 2 at the earliest.
 
+    For a grown child who cannot earn, the section says nothing. We count the same days, and say that this
+    is not confirmed.
+
     Nobody pays before a judge has ordered it. Ask the self-help center how to get a first order soon.
     """
     due = serve_for_support_by(case, on)
@@ -51,6 +54,7 @@ def serve_in_time(case: Case, on: date) -> Found | None:
             facts=facts,
             dates={"serve_by": due.target},
             steps=due.steps,
+            certainty=certainty(case, on),
         )
     says = _("If the papers are served by {day}, child support can start from the day you filed.")
     near = due.target <= days_after(on, SOON_DAYS).day
@@ -62,4 +66,5 @@ def serve_in_time(case: Case, on: date) -> Found | None:
         facts=facts,
         dates={"serve_by": due.target},
         steps=due.steps,
+        certainty=certainty(case, on),
     )

@@ -68,7 +68,8 @@ def earliest_end(case: Case, on: date) -> Found | None:
     running = clock(case, on)
     if running:
         return _runs(case, on, running)
-    return None if begins_on(case, on) is None else _would_run(case, on)
+    begins = begins_on(case, on)
+    return None if begins is None else _would_run(case, max(on, begins))
 
 
 def _runs(case: Case, on: date, running: Clock) -> Found:
