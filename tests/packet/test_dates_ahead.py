@@ -70,7 +70,7 @@ def test_before_the_filing_it_says_that_the_dates_are_only_worked_out() -> None:
     assert "Nothing is filed yet." in words
     assert "as if you file on Wednesday, November 25, 2026" in words
     assert (
-        "Sun, Jan 24, 2027 (Mon, Jan 25, 2027): Serve the declaration of disclosure" in words
+        "Sun, Jan 24, 2027 (court closed, so Mon, Jan 25, 2027): Serve the declaration of disclosure" in words
     )  # Fam. Code 2104(f)
     assert "write the day in when it starts" in words
 
@@ -85,11 +85,9 @@ def test_after_the_filing_it_shows_what_happened_and_the_real_dates() -> None:
     )
     assert "January 2027" in words
     assert (
-        "Mon, Jan 4, 2027: Last day to file and serve a response. (the other side)" in words
+        "Mon, Jan 4, 2027: Last day to file and serve a response. (for the other side)" in words
     )  # Fam. Code 2020
-    assert (
-        "Sun, Jun 6, 2027: The marriage or partnership cannot end before this day." in words
-    )  # Fam. Code 2339(a)
+    assert "Sun, Jun 6, 2027: The marriage cannot end before this day." in words  # Fam. Code 2339(a)
 
 
 def test_a_day_that_has_passed_says_what_follows() -> None:
@@ -102,7 +100,7 @@ def test_a_day_that_hangs_on_law_we_have_not_confirmed_says_so() -> None:
     """Fam. Code 2104(f) names no day for the second petitioner of a joint petition."""
     together = {"record.filed_on": "2026-12-01", "record.joint": True}
     (words,) = read(sheet(together, date(2026, 12, 6)))
-    assert "on you. (the other side) Not confirmed in the law: ask the self-help center." in words
+    assert "on you. (for the other side) Not confirmed in the law: ask the self-help center." in words
     (words,) = read(sheet(SERVED, date(2026, 12, 6)))
     assert "Not confirmed" not in words
 

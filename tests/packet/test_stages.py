@@ -101,9 +101,8 @@ def test_before_an_amended_petition_money_and_days_count_from_the_first_one() ->
     # Fam. Code 2104(f): sixty days from October 1, 2026 are Monday, November 30, 2026
     one = next(each for each in households() if each.name == "corrected-after-it-was-served")
     words = " ".join(page_words(build(one.case, one.on, stages=[Stage.FIRST]).pdf())[:20])
-    assert (
-        "Your case was filed on Thursday, October 1, 2026, so that is by Monday, November 30, 2026." in words
-    )
+    assert "Serve it by Monday, November 30, 2026." in words
+    assert "Counted from the amended petition, it is Friday, January 15, 2027." in words
     assert "You do not pay the fee of the first petition again." in words
     assert "You have the fee with you." not in words
     unknown = one.case.with_fact("matter.first_filed_on", None)

@@ -230,6 +230,24 @@ def test_it_says_whether_the_dates_hang_on_a_plan(
     assert bool(one.entries) is (planned or filed_on is not None)
 
 
+def test_a_planned_case_is_counted_from_the_first_day_that_is_right_for_its_filing() -> None:
+    """Fam. Code 2320(a): here since July 1, 2026, so safe from Saturday, January 2, 2027; a Monday follows."""
+    home = {"lives": "this_county", "state_since": "2026-07-01", "county_since": "2026-07-01"}
+    case = Case.model_validate(
+        {
+            "matter": {"kind": "dissolution", "unions": ["marriage"]},
+            "court": {"county": "Fresno"},
+            "residence": {"petitioner": home, "respondent": {"lives": "other_state"}},
+        }
+    )
+    one = agenda(case, date(2026, 11, 25))
+    opens, due = date(2027, 1, 4), {each.deadline.key: each.deadline for each in one.entries}
+    assert (one.planned, one.begins) == (True, opens)
+    assert due["disclosure.petitioner"].target == date(2027, 3, 5)  # Fam. Code 2104(f): 60 days
+    (end,) = (each.example for each in one.later if each.example.key == "waiting.earliest_end")
+    assert end.target == date(2027, 7, 5)  # Fam. Code 2339(a): served on the day of filing
+
+
 DAYS = st.one_of(st.none(), st.dates(date(2026, 6, 1), date(2028, 6, 1)).map(str), st.just("2026-12"))
 RECORDS = st.fixed_dictionaries(
     {

@@ -150,7 +150,8 @@ def test_every_date_is_moved_forward_to_a_court_day_or_not_at_all(
         assert each.target <= each.rolled
         if each.meaning is Meaning.LAST_DAY or each.key == "response.default_from":
             assert court_calendar().is_court_day(each.rolled)
-            between = [each.target + day * ONE_DAY for day in range((each.rolled - each.target).days)]
+            last = each.dated.due.closed or each.target
+            between = [last + day * ONE_DAY for day in range((each.rolled - last).days)]
             assert not any(court_calendar().is_court_day(day) for day in between)
 
 

@@ -54,23 +54,22 @@ def test_before_the_filing_it_shows_what_led_here_and_what_follows() -> None:
         "Earliest end",
     ]
     assert chart.line is not None
-    assert chart.line.day == date(2026, 11, 25)
+    assert chart.line.day == date(2026, 12, 11)  # the first day right for it
     assert chart.today is None
 
 
 def test_the_days_are_those_of_the_statutes() -> None:
     # Fam. Code 2320(a): 91 days from September 10 are December 10, three months too; December 11 is safe.
-    # Fam. Code 2104(f): 60 days from November 25, 2026 are Sunday, January 24, 2027, and the court opens on
-    # January 25. Fam. Code 2339(a): six months from November 25 expire on May 25, 2027; May 26 is the first.
+    # Filed that day. Fam. Code 2104(f): 60 days are February 9, 2027. Fam. Code 2339(a): six months from
+    # December 11 expire on June 11, 2027; June 12 is the first.
     found = rows(timeline(case(), date(2026, 11, 25)))
     assert found["Time lived here is long enough"].marks == (Mark(date(2026, 12, 11), Fill.WHITE),)
     disclosure = found["Your disclosure due"]
-    assert disclosure.marks == (Mark(date(2027, 1, 24), Fill.WHITE),)
-    assert disclosure.notes == ("Sun, Jan 24, 2027", "(court closed, so Mon, Jan 25, 2027)")
+    assert disclosure.marks == (Mark(date(2027, 2, 9), Fill.WHITE),)
     end = found["Earliest end"]
-    assert end.marks == (Mark(date(2027, 5, 26), Fill.WHITE),)
-    assert end.spans[-1].last == date(2027, 5, 25)
-    assert "If the papers are served on Wed, Nov 25, 2026" in end.says
+    assert end.marks == (Mark(date(2027, 6, 12), Fill.WHITE),)
+    assert end.spans[-1].last == date(2027, 6, 11)
+    assert "If the papers are served on Fri, Dec 11, 2026" in end.says
 
 
 def test_after_service_the_time_to_respond_and_to_wait_run() -> None:
@@ -124,10 +123,10 @@ def test_a_joint_petition_waits_from_its_filing() -> None:
 @pytest.mark.parametrize(
     ("on", "stands", "fill"),
     [
-        (date(2026, 11, 25), date(2026, 11, 26), Fill.WHITE),
-        (date(2026, 11, 26), date(2026, 11, 26), Fill.WHITE),
+        (date(2026, 11, 25), date(2026, 11, 25), Fill.WHITE),
+        (date(2026, 11, 26), date(2026, 11, 30), Fill.WHITE),
         (date(2026, 11, 30), date(2026, 11, 30), Fill.WHITE),
-        (date(2026, 12, 1), date(2026, 11, 26), Fill.BLACK),
+        (date(2026, 12, 1), date(2026, 11, 25), Fill.BLACK),
     ],
 )
 def test_the_last_day_of_a_nullity_is_shown_and_is_not_gone_while_it_is_open(
@@ -144,8 +143,8 @@ def test_the_last_day_of_a_nullity_is_shown_and_is_not_gone_while_it_is_open(
     found = rows(timeline(case(force), on))["Last day to file: force"]
     assert found.marks == (Mark(stands, fill),)
     assert found.says == (
-        "For the ground force, the last day to file is Thu, Nov 26, 2026 "
-        "(court closed, so Mon, Nov 30, 2026)."
+        "For the ground force, the last day to file is Wed, Nov 25, 2026 "
+        "(court closed on Thu, Nov 26, 2026, so Mon, Nov 30, 2026)."
     )
 
 

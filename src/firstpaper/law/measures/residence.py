@@ -14,7 +14,7 @@ from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import AWAY, HERE, Kind, Lives, Union, Who
 from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.matter import Residence
-from firstpaper.law.figure import figure
+from firstpaper.law.figure import FigureNotInForce, figure
 from firstpaper.law.measures.once import once_a_case
 
 SPOUSES = (Who.PETITIONER, Who.RESPONDENT)
@@ -172,8 +172,16 @@ def who_has_the_time(case: Case, on: date) -> tuple[Who, ...]:
 def ready_from(case: Case, on: date) -> date | None:
     """The first day on which a divorce that must wait for time lived here can be filed.
 
-    None where nothing has to be waited for, and where too little was told to say until when.
+    None where nothing has to be waited for, where too little was told to say until when, and for a day whose
+    law is not known.
     """
+    try:
+        return _ready_from(case, on)
+    except FigureNotInForce:
+        return None
+
+
+def _ready_from(case: Case, on: date) -> date | None:
     spouses = [spouse_residence(case, who, on) for who in SPOUSES]
     if residence_route(case, on) is not Route.NONE or not all(one.fails for one in spouses):
         return None

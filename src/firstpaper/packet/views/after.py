@@ -9,7 +9,8 @@ from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.needed import Goes
 from firstpaper.forms.when import is_first_petition, wants_fee_waiver
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
+from firstpaper.law.finding import Weight
+from firstpaper.law.measures.disclosure import served_unseen, waits_for_a_response
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint
 from firstpaper.law.measures.service import (
     Serving,
@@ -40,6 +41,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
         values={
             "brief": brief,
             "filed": is_filed(case),
+            "stopped": not is_filed(case) and bool(brief.of_weight(Weight.STOP)),
             "next_step": next_step(case, on).words if is_filed(case) else "",
             "case_number": case_number(case),
             "contents": tuple(named(others)),
@@ -52,7 +54,8 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "waits_for_waiver": _waits_for_waiver(case, on),
             "deemed_days": figure("fee_waiver.granted_after_court_days", on).value,
             "denial_days": figure("fee_waiver.after_denial_days", on).value,
-            "unseen": served_unseen(case) and petitioner_disclosure(case, on) is None,
+            "unseen": served_unseen(case) and waits_for_a_response(case, on),
+            "not_found": waits_for_a_response(case, on) and not served_unseen(case),
             "disclose": any(one.template == "disclosure.html" for one in others),
             "nullity": is_nullity(case),
             "response_days": figure("response.days", on).value,

@@ -42,7 +42,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
             "disclosure_days": None if kind is Kind.NULLITY else figure("disclosure.days", brief.on).value,
-            "disclosure": disclosure.when(brief),
+            "disclosure": disclosure.when(brief.case, brief.on),
             "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
         },
     )

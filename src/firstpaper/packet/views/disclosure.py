@@ -2,13 +2,15 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 
 from firstpaper.counting import spell_date
-from firstpaper.facts import known
+from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityKind
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import (
+    DisclosureDue,
     disclosure_asked_for,
     if_found,
     petitioner_disclosure,
@@ -66,7 +68,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "nullity": nullity,
             "unseen": waits_for_a_response(case, on),
-            "when": when(brief) if not nullity else ("", ""),
+            "when": when(case, on) if not nullity else ("", ""),
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
             "listed": papers(case, on),
@@ -78,42 +80,41 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     )
 
 
-def when(brief: Brief) -> tuple[str, str]:
+def when(case: Case, on: date) -> tuple[str, str]:
     """By when the filer's own declaration is served: the sentence that counts, and what goes with it."""
-    case, on = brief.case, brief.on
     owed = petitioner_disclosure(case, on)
     if owed is None:
-        return _no_day(brief)
-    day = target_day(owed.due)
-    if owed.by_the_amended:
-        return (
-            _("If you have not served it yet, serve it now."),
-            _(
-                "Counted from the first petition, its day is {day}. Counted from the amended one, it is "
-                "{other}. The law does not say which, so go by the first."
-            ).format(day=day, other=target_day(owed.by_the_amended)),
-        )
-    more_time = _("You two can agree in writing on more time. A judge can give it too.")
+        return _no_day(case, on)
+    day, more = target_day(owed.due), _more_time(owed)
     if filed_on(case, on) is None:
-        says = _("If you file on {on}, serve it by {day}.").format(on=spell_date(brief.begins), day=day)
-        return says, spaced((_("You may serve it together with the petition."), more_time))
-    if not owed.due.missed(on):
-        return _("Serve it by {day}.").format(day=day), more_time
-    late = _("It was due by {day}. It is still owed: serve it now.").format(day=day)
-    return late, _("Ask the self-help center if you need more time.")
+        says = _("If you file on {on}, serve it by {day}.").format(on=spell_date(owed.since), day=day)
+        return says, spaced((_("You may serve it together with the petition."), more))
+    if owed.due.missed(on):
+        late = _("It was due by {day}. If you have not served it yet, serve it now.")
+        return late.format(day=day), more
+    return _("Serve it by {day}.").format(day=day), more
 
 
-def _no_day(brief: Brief) -> tuple[str, str]:
+def _more_time(owed: DisclosureDue) -> str:
+    if owed.by_the_amended is None:
+        return _("You two can agree in writing on more time. A judge can give it too.")
+    return _(
+        "Counted from the amended petition, it is {day}. The law does not say which petition counts, so go "
+        "by the first."
+    ).format(day=target_day(owed.by_the_amended))
+
+
+def _no_day(case: Case, on: date) -> tuple[str, str]:
     """Why no day is counted; nothing where it was served."""
-    if waits_for_a_response(brief.case, brief.on):
-        return _not_owed_yet(brief)
-    return "", _("It counts from the first petition.") if known(brief.case.matter.amended) else ""
+    if waits_for_a_response(case, on):
+        return _not_owed_yet(case, on)
+    return "", _("It counts from the first petition.") if known(case.matter.amended) else ""
 
 
-def _not_owed_yet(brief: Brief) -> tuple[str, str]:
-    found = if_found(brief.case, brief.on)
+def _not_owed_yet(case: Case, on: date) -> tuple[str, str]:
+    found = if_found(case, on)
     if found is None:
-        days = figure("disclosure.after_publication_days", brief.on).value
+        days = figure("disclosure.after_publication_days", on).value
         response = _("If a response comes, serve it within {days} days after that.").format(days=days)
         return _("You owe no declaration while the other side stays silent."), response
     return (

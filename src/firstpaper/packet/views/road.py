@@ -7,14 +7,24 @@ from datetime import date
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Kind
-from firstpaper.law.agenda import Agenda, State, agenda
+from firstpaper.facts.choices import Kind, Special
+from firstpaper.law.agenda import Agenda, Entry, State, agenda
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.disclosure import petitioner_disclosure, served_unseen
-from firstpaper.law.measures.record import happened, joint
-from firstpaper.law.measures.service import service_complete
+from firstpaper.law.measures.children import concerns_children
+from firstpaper.law.measures.disclosure import waits_for_a_response
+from firstpaper.law.measures.record import appeared_on, day, happened, joint, took_part
+from firstpaper.law.measures.service import (
+    Serving,
+    cannot_be_found,
+    serves_again,
+    service_complete,
+    serving,
+)
+from firstpaper.law.words import as_sentence, of_union, spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
+from firstpaper.packet.proof import proof_step
+from firstpaper.packet.views import disclosure
 from firstpaper.packet.views.either_way import if_filed_together
 from firstpaper.packet.views.sheet import Sheet
 
@@ -67,12 +77,18 @@ def sheet(on: date, case: Case | None = None, if_together: Agenda | None = None)
         values={
             "ways": _both_ways(ways, if_together) if if_together else ways,
             "of_case": case is not None,
-            "served": case is not None and service_complete(case, on) is not None,
-            "unseen": case is not None and served_unseen(case) and petitioner_disclosure(case, on) is None,
+            "service": _service(case, on) if case else _to_be_served(),
+            "answered": _answered(case, on) if case else "",
+            "money_waits": disclosure.when(case, on) if case and waits_for_a_response(case, on) else (),
             "days": _days(case, on) if case else defaultdict(str),
+            "children": case is None or concerns_children(case, on) is not False,
+            "in_military": case is not None and _in_military(case),
+            "no_address": case is not None and cannot_be_found(case),
+            "still": _still(case or Case.nothing()),
             "divorce": kind in (None, Kind.DISSOLUTION),
             "nullity": kind in (None, Kind.NULLITY),
             "only_nullity": kind is Kind.NULLITY,
+            "separation": kind is Kind.LEGAL_SEPARATION,
             **{name: figure(of, on).value for name, of in FIGURES.items()},
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
@@ -96,11 +112,69 @@ def _both_ways(alone: Ways, if_together: Agenda) -> Ways:
 EARLIEST_END = "waiting.earliest_end"
 
 
+def _service(case: Case, on: date) -> str:
+    """How far the service is: what was done, and what is still to do about it."""
+    if took_part(case, on):
+        return _("The other side took part, so this is done.")
+    if serving(case, on) is Serving.SERVE:
+        return _to_do(case)
+    proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
+    complete = service_complete(case, on)
+    if complete is None or complete.day <= on:
+        return spaced((_("This is done."), proof))
+    went_out = _("The papers went out. Service is complete on {day}.").format(day=spell_date(complete.day))
+    return spaced((went_out, proof))
+
+
+def _to_do(case: Case) -> str:
+    if serves_again(case):
+        return spaced((_("Now that goes for the amended petition."), _to_be_served()))
+    return _to_be_searched() if cannot_be_found(case) else _to_be_served()
+
+
+def _to_be_served() -> str:
+    return _("An adult other than you does it. That person signs the proof (FL-115), and you file it.")
+
+
+def _to_be_searched() -> str:
+    return _(
+        "Nobody can find the other side. Look first. A judge can then let you publish or post the summons."
+    )
+
+
+def _answered(case: Case, on: date) -> str:
+    """That the other side responded or took part; empty where they did not."""
+    responded, appeared = day(happened(case, on).response_filed_on), appeared_on(case, on)
+    if responded:
+        return _("The other side responded on {day}.").format(day=spell_date(responded))
+    if appeared and not joint(case):
+        return _("The other side took part on {day}.").format(day=spell_date(appeared))
+    return _("The other side took part.") if took_part(case, on) else ""
+
+
+def _in_military(case: Case) -> bool:
+    return Special.OTHER_SIDE_IN_MILITARY in (known(case.people.special) or ())
+
+
+def _still(case: Case) -> str:
+    return of_union(
+        case,
+        _("Until then you are still married."),
+        _("Until then you are still partners."),
+        _("Until then you are still married, or still partners."),
+    )
+
+
 def _days(case: Case, on: date) -> Mapping[str, str]:
     """The days of the case that are still open, in words, by the name of the date without its dot."""
-    open_now = {
-        one.deadline.key.replace(".", "_"): spell_date(one.deadline.target)
-        for one in agenda(case, on).entries
-        if one.state in (State.AHEAD, State.POSSIBLE, State.MISSED)
-    }
-    return defaultdict(str, open_now)
+    open_now = (one for one in agenda(case, on).entries if one.open)
+    return defaultdict(str, {one.deadline.key.replace(".", "_"): _day(one) for one in open_now})
+
+
+def _day(one: Entry) -> str:
+    words = f"{one.deadline.days(spell_date)}."
+    if one.state is not State.MISSED:
+        return words
+    mine = one.deadline.key == "disclosure.petitioner"
+    passed = _("That day has passed: serve it now.") if mine else _("That day has passed.")
+    return spaced((words, passed, one.deadline.dated.also))

@@ -12,7 +12,7 @@ from firstpaper.law.measures.record import is_filed
 @deadline(
     "Last day for the one who was under age to ask for the nullity",
     rule="nullity.last_day",
-    cite=("Fam. Code 2211(a)", "Code Civ. Proc. 12a"),
+    cite=("Fam. Code 2211(a)-(f)", "Code Civ. Proc. 12a"),
     if_missed="A judge may have to refuse it then. Ask about a divorce.",
     neutral="last day for the papers",
 )

@@ -6,6 +6,7 @@ from firstpaper.facts import Case
 from firstpaper.law.deadline import Actor, Dated, Meaning
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.due import unmoved
+from firstpaper.law.measures.record import took_part
 from firstpaper.law.measures.service import certainty, service_complete
 
 
@@ -22,6 +23,6 @@ from firstpaper.law.measures.service import certainty, service_complete
 def complete(case: Case, on: date) -> Dated | None:
     """The day counted by the way of service; nothing once it has come."""
     completed = service_complete(case, on)
-    if completed is None or completed.day <= on:
+    if completed is None or completed.day <= on or took_part(case, on):
         return None
     return Dated(unmoved(completed), certainty=certainty(case, on))
