@@ -7,6 +7,7 @@ import pytest
 from firstpaper.facts import Case, Day
 from firstpaper.packet import Stage, build
 from firstpaper.packet.contents import stage_of
+from firstpaper.packet.views.disclosure import when
 from tests.households.golden import Household, households
 from tests.packet.drawn import ALL, household, packet
 from tests.packet.reading_pdf import page_words
@@ -102,7 +103,7 @@ def test_before_an_amended_petition_money_and_days_count_from_the_first_one() ->
     one = next(each for each in households() if each.name == "corrected-after-it-was-served")
     words = " ".join(page_words(build(one.case, one.on, stages=[Stage.FIRST]).pdf())[:20])
     assert "Serve it by Monday, November 30, 2026." in words
-    assert "Counted from the amended petition, it is Friday, January 15, 2027." in words
+    assert "Counted from the amended petition, it is Friday, January 15, 2027." in when(one.case, one.on)[1]
     assert "You do not pay the fee of the first petition again." in words
     assert "You have the fee with you." not in words
     unknown = one.case.with_fact("matter.first_filed_on", None)

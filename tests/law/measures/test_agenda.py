@@ -231,7 +231,7 @@ def test_it_says_whether_the_dates_hang_on_a_plan(
 
 
 def test_a_planned_case_is_counted_from_the_first_day_that_is_right_for_its_filing() -> None:
-    """Fam. Code 2320(a): here since July 1, 2026, so safe from Saturday, January 2, 2027; a Monday follows."""
+    """Fam. Code 2320(a): here since July 1, 2026: safe from Saturday, January 2, 2027."""
     home = {"lives": "this_county", "state_since": "2026-07-01", "county_since": "2026-07-01"}
     case = Case.model_validate(
         {
