@@ -35,6 +35,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "advice": headed(one for one in brief.advice if one not in brief.safety),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "amended": is_amended_petition(brief.case, brief.on),
+            "begun": begun,
             "children": children,
             "orders": tuple(_concerning(orders.value, children=children, on=brief.on)),
             "allowed": figure("restraining_orders.allowed", brief.on).value,

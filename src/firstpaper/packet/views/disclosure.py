@@ -18,7 +18,7 @@ from firstpaper.law.measures.disclosure import (
     waits_for_a_response,
 )
 from firstpaper.law.measures.record import filed_on, happened
-from firstpaper.law.words import spaced, target_day
+from firstpaper.law.words import target_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.disclosure_papers import papers
@@ -68,6 +68,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "nullity": nullity,
             "unseen": waits_for_a_response(case, on),
+            "planned": filed_on(case, on) is None,
             "when": when(case, on) if not nullity else ("", ""),
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
@@ -81,23 +82,23 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 
 def when(case: Case, on: date) -> tuple[str, str]:
-    """By when the filer's own declaration is served: the sentence that counts, and what goes with it."""
+    """By when the filer's own declaration is served: the sentence that counts, and what else the law says."""
     owed = petitioner_disclosure(case, on)
     if owed is None:
         return _no_day(case, on)
-    day, more = target_day(owed.due), _more_time(owed)
+    day, more = target_day(owed.due), _other_reading(owed)
     if filed_on(case, on) is None:
-        says = _("If you file on {on}, serve it by {day}.").format(on=spell_date(owed.since), day=day)
-        return says, spaced((_("You may serve it together with the petition."), more))
+        says = _("If you file on {on}, serve it by {day}.")
+        return says.format(on=spell_date(owed.since), day=day), more
     if owed.due.missed(on):
         late = _("It was due by {day}. If you have not served it yet, serve it now.")
         return late.format(day=day), more
     return _("Serve it by {day}.").format(day=day), more
 
 
-def _more_time(owed: DisclosureDue) -> str:
+def _other_reading(owed: DisclosureDue) -> str:
     if owed.by_the_amended is None:
-        return _("You two can agree in writing on more time. A judge can give it too.")
+        return ""
     return _(
         "Counted from the amended petition, it is {day}. The law does not say which petition counts, so go "
         "by the first."

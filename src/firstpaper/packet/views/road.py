@@ -116,10 +116,10 @@ def _service(case: Case, on: date) -> str:
     """How far the service is: what was done, and what is still to do about it."""
     if took_part(case, on):
         return _("The other side took part, so this is done.")
-    if serving(case, on) is Serving.SERVE:
+    complete = service_complete(case, on)
+    if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
     proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
-    complete = service_complete(case, on)
     if complete is None or complete.day <= on:
         return spaced((_("This is done."), proof))
     went_out = _("The papers went out. Service is complete on {day}.").format(day=spell_date(complete.day))
