@@ -109,7 +109,7 @@ def test_while_both_ways_are_open_each_date_says_whose_it_is() -> None:
     """Fam. Code 2331(b), 2339(a): filed together on November 25, 2026, six months end on May 25, 2027."""
     (page,) = dates_ahead.sheets(brief(household("both-file-together").case, date(2026, 11, 25)))
     (words,) = read(page)
-    assert "Wed, May 26, 2027: The marriage or partnership cannot end before this day (if you two" in words
+    assert "Wed, May 26, 2027: The marriage cannot end before this day (if you two" in words
     assert "Last day to serve the papers (if you file alone)." in words
     assert "Once the papers are served, if you file alone" in words
     assert "Serve the declaration of disclosure on the other side. (" not in words

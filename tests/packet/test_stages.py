@@ -115,7 +115,7 @@ def test_after_a_summons_was_published_the_proof_is_filed_as_ordered_and_no_mone
     # Code Civ. Proc. 417.30; Fam. Code 2104(f), 2110
     printed = {"filed_on": FILED, "service__method": "publication"}
     known = _after(**printed, service__first_published_on=Day.parse("2026-11-26"))
-    assert "File the proof of service, with all that the judge's order asks for." in known
+    assert "File the proof of service: the sworn statement of the newspaper" in known
     assert "You owe no papers about money while the other side stays silent." in known
     answered = _after(**printed, response_filed_on=Day.parse("2026-11-30"))
     assert "the judge's order asks" not in answered
