@@ -19,6 +19,7 @@ from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.packet import build
 from firstpaper.packet.brief import brief
+from firstpaper.packet.screen import screen
 from tests.any_case import any_case, filing_days
 from tests.packet.drawn import footed, household
 
@@ -108,6 +109,29 @@ def test_a_legal_separation_gives_no_former_name_back() -> None:
 def test_it_is_never_offered_where_something_stands_in_the_way(key: str, value: Any) -> None:
     assert brief(TOGETHER.case, TOGETHER.on).joint
     assert brief(TOGETHER.case.with_fact(key, value), TOGETHER.on).joint == ()
+
+
+def test_the_list_of_blank_forms_says_which_are_for_which_way() -> None:
+    (cover,) = (one for one in build(TOGETHER.case, TOGETHER.on).sheets if one.template == "cover.html")
+    for words in (
+        "Petition. Only if you file alone.",
+        "Summons. Only if you file alone.",
+        "Response. Only if you file alone.",
+        "Joint petition. Only if you two file together.",
+        "Joint summons. Only if you two file together.",
+        "The second only if you file alone",
+    ):
+        assert words in cover.markup, words
+    plain = household("plain-childless-divorce")
+    (alone,) = (one for one in build(plain.case, plain.on).sheets if one.template == "cover.html")
+    assert "Only if you" not in alone.markup
+
+
+def test_the_ways_read_well_on_a_screen_too_where_there_are_no_pages() -> None:
+    one = household("short-marriage-short-way")
+    shown = " ".join(screen("Packet", build(one.case, one.on).sheets).split())
+    assert "See “Worksheet for FL-100”, “The last check”.</li>" in shown
+    assert "The self-help center helps with it.</li>" in shown
 
 
 def test_filing_together_is_told_on_one_page_with_two_fees_and_how_to_leave_it() -> None:
