@@ -5,7 +5,8 @@ has the `rule`, the `source` its expectations were taken from (outside the proje
 the cases as `base`, and the `cases`. A case has a `name` that is a whole phrase, the filing day
 `on`, `facts` laid over the base, and what to `expect`: `nothing`, one finding, or a list of findings
 in the rule's own order. A finding is matched by what is named: `outcome`, `weight`, `certainty`,
-parts of `says`, `do` and `steps` ("" for none at all), and some of its `facts`, `dates` and `values`.
+parts of `says`, `do` and `steps` ("" for none at all), and some of its `facts`, `dates` and `values`,
+and some of what it rests on as `cite`.
 
 Facts here are standing facts. An empty value takes a fact of the base away; a partial day or a year
 is quoted ("2016"); "don't know" is an answer.

@@ -190,3 +190,14 @@ def test_it_takes_one_page_in_nearly_every_household_and_never_more_than_two() -
 
     assert max(pages) <= 2
     assert pages.count(2) <= len(pages) // 10
+
+
+def test_long_lists_are_cut_and_counted() -> None:
+    one = household("address-must-stay-hidden")
+    orders = tuple(f"Kern County, California, VF{number}0000" for number in range(40))
+    case = one.case.with_fact("uccjea.order_words", orders).with_fact("petitioner.other_names", orders)
+    told = said(one, "facts", case)
+
+    assert told["Protective orders"].endswith("; 37 more")
+    assert told["Petitioner's other names"].endswith("; 37 more")
+    assert len(words_of([handoff.sheet(brief(case, one.on))])) <= 2

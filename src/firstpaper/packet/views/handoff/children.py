@@ -17,7 +17,7 @@ from firstpaper.law.measures.other_cases import other_cases
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
-from firstpaper.packet.views.handoff.line import Line, short_day
+from firstpaper.packet.views.handoff.line import Line, a_few, short_day
 
 _CASE_NUMBER = re.compile(r"[\w-]*\d{4,}[\w-]*")
 
@@ -26,14 +26,14 @@ def of_the_children(brief: Brief) -> Iterator[Line]:
     """Those of both, those said to be of one, the grown ones support is asked for, and other cases."""
     case = brief.case
     yield Line(_("Children"), _of_both(brief))
-    if said := "; ".join(_said_of_one(child) for child in presumed_children(case, brief.on)):
+    if said := a_few([_said_of_one(child) for child in presumed_children(case, brief.on)]):
         yield Line(_("Said to be of one of the two only"), said)
     if needs := known(case.support.grown):
         yield Line(_("Support asked for a grown child"), _grown(case, needs))
     if words := _other_cases(case):
         yield Line(_("Other cases"), words)
     if orders := known(case.uccjea.order_words):
-        yield Line(_("Protective orders"), "; ".join(orders))
+        yield Line(_("Protective orders"), a_few(orders))
 
 
 def _of_both(brief: Brief) -> str:
@@ -65,7 +65,7 @@ def _grown(case: Case, needs: tuple[GrownNeed, ...]) -> str:
     }
     names = known(case.support.grown_who) or (echo("support.grown_who", case.support.grown_who),)
     need = in_a_row([words[one] for one in needs])
-    return _("{names} ({need})").format(names="; ".join(names), need=need)
+    return _("{names} ({need})").format(names=a_few(names), need=need)
 
 
 def _other_cases(case: Case) -> str:
@@ -79,5 +79,5 @@ def _other_cases(case: Case) -> str:
         elif more := words[number.end() :].strip(" ,"):
             told[0] = _("{case} ({more})").format(case=told[0], more=more)
     if told:
-        return "; ".join(dict.fromkeys(told))
+        return a_few(tuple(dict.fromkeys(told)))
     return _("there is one; ask for its court and number") if other_cases(case) else ""

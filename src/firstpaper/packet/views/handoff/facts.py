@@ -18,11 +18,10 @@ from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
 from firstpaper.packet.brief import Brief, kind_words
 from firstpaper.packet.views.handoff.children import of_the_children
-from firstpaper.packet.views.handoff.line import Line, short_day
+from firstpaper.packet.views.handoff.line import Line, a_few, short_day
 from firstpaper.packet.views.handoff.people import of_the_people
 
 MOST_DATES_AHEAD = 2
-MOST_QUESTIONS = 3
 
 
 def facts(brief: Brief) -> Iterator[Line]:
@@ -107,12 +106,8 @@ def _dates_ahead(brief: Brief) -> Iterator[str]:
 
 def _open(brief: Brief) -> Iterator[Line]:
     """What is still to be answered, by name as far as there is room."""
-    asked = [one.short for one in brief.open_questions]
-    if more := asked[MOST_QUESTIONS:]:
-        count = len(more)
-        asked[MOST_QUESTIONS:] = [_n("{count} more", "{count} more", count).format(count=count)]
-    if asked:
-        yield Line(_("Still open"), "; ".join(asked))
+    if asked := a_few([one.short for one in brief.open_questions]):
+        yield Line(_("Still open"), asked)
     if brief.open_numbers:
         yield Line(_("Items of FL-100 not finished"), brief.open_numbers)
 

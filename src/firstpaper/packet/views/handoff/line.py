@@ -1,10 +1,14 @@
 """The one shape of what the hand-off sheet says."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Day
 from firstpaper.law.words import spell_day
+from firstpaper.locale import _n
+
+MOST_NAMED = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,3 +23,11 @@ class Line:
 def short_day(day: Day) -> str:
     """A whole day in short words; else as much as was told."""
     return short_date(day.whole) if day.whole else spell_day(day)
+
+
+def a_few(parts: Sequence[str]) -> str:
+    """The first parts in a row, and how many more there are."""
+    named = list(parts[:MOST_NAMED])
+    if more := len(parts) - len(named):
+        named.append(_n("{count} more", "{count} more", more).format(count=more))
+    return "; ".join(named)

@@ -6,9 +6,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Lives, NullityFiler, Special, Typist
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
-from firstpaper.packet.views.handoff.line import Line, short_day
-
-MOST_NAMES = 3
+from firstpaper.packet.views.handoff.line import Line, a_few, short_day
 
 
 def of_the_people(brief: Brief) -> Iterator[Line]:
@@ -49,8 +47,7 @@ def _names(case: Case) -> Iterator[Line]:
         (_("Respondent's other names"), case.respondent.other_names),
     ):
         if told := known(names):
-            more = _("; and more") if len(told) > MOST_NAMES else ""
-            yield Line(label, "; ".join(told[:MOST_NAMES]) + more)
+            yield Line(label, a_few(told))
 
 
 def _filed_for(case: Case) -> str:
