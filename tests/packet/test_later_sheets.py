@@ -279,6 +279,17 @@ def test_looking_for_somebody_dangerous_is_planned_first(danger: bool) -> None:
     assert ("Looking for somebody can show them where you are" in of("service.html", told)) is danger
 
 
+def test_the_envelope_says_how_many_copies_of_one_form_go_along() -> None:
+    assert "FL-105(A), a copy of all 4" in of("service-server.html", case("six-children-and-one-unborn"))
+
+
+@pytest.mark.parametrize("intent", [True, False])
+def test_notice_of_a_divorce_that_was_announced_may_go_by_mail(intent: bool) -> None:
+    # Fam. Code 2321(b)
+    told = case("amended-petition", matter__first_stated_intent=intent)
+    assert ("may also go by mail" in of("service.html", told)) is intent
+
+
 def test_papers_for_somebody_locked_up_go_there() -> None:
     # Pen. Code 4013(a)-(b)
     told = case("he-is-in-prison")

@@ -40,6 +40,10 @@ SIGNED = {
     "record.service.acknowledgment_back_on": Day(2026, 12, 7),
 }
 BY_RECEIPT = {"record.service.method": ServiceMethod.OUT_OF_STATE_MAIL}
+LEFT = {
+    "record.service.method": ServiceMethod.SUBSTITUTED,
+    "record.service.served_on": Day(2026, 12, 5),
+}
 NEW_YEAR = date(2027, 1, 6)
 """Two days after service in the year in which the proof needs photographs (Code Civ. Proc. 417.10(a)(1))."""
 AMENDED = {"record.amended_on": Day(2026, 12, 6)}
@@ -75,6 +79,7 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
             "the photographs",
             ("record", "proof"),
         ),
+        (FILED | LEFT, ON, "mail a second set", ("record", "served")),
         (PROVED | AMENDED, ON, "the amended petition served", ("record", "amended-served")),
         (PROVED | AMENDED | AGAIN, ON, "for the amended petition", ("record", "proof")),
         (FILED | DENIED, ON, "FW-006), by Mon, Dec 14, 2026", ("record", "fee")),

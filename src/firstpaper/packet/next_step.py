@@ -14,7 +14,7 @@ from firstpaper.intake import asked, standing
 from firstpaper.law.agenda import Agenda, agenda
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.fees import after_denial
-from firstpaper.law.measures.record import filed_on, is_filed, took_part
+from firstpaper.law.measures.record import filed_on, happened, is_filed, took_part
 from firstpaper.law.measures.response import default_from
 from firstpaper.law.measures.service import (
     Serving,
@@ -103,6 +103,11 @@ def _serve(case: Case, on: date) -> NextStep | None:
     if method(case) is ServiceMethod.ACKNOWLEDGMENT and back:
         words = _("see that the other side signs form FL-117 and sends it back by {day}. Then record it.")
         return NextStep(words.format(day=short_date(back.target)), "record", ("acknowledged",))
+    if _left_and_not_mailed(case, on):
+        words = _(
+            "have the server mail a second set to the place where the papers were left. Then record the day."
+        )
+        return NextStep(words, "record", ("served",))
     if method(case) is None and cannot_be_found(case):
         words = _(
             "ask a judge to allow a newspaper or a posting, with forms FL-980 and FL-982. Write down first "
@@ -110,6 +115,13 @@ def _serve(case: Case, on: date) -> NextStep | None:
         )
         return NextStep(words, "record", ("served",))
     return NextStep(_have_served(_target(agenda(case, on), "disclosure.petitioner")), "record", ("served",))
+
+
+def _left_and_not_mailed(case: Case, on: date) -> bool:
+    """Whether papers left with somebody else still have to be mailed (Code Civ. Proc. 415.20(b))."""
+    service = happened(case, on).service
+    left = method(case) is ServiceMethod.SUBSTITUTED and service.served_on is not None
+    return left and service.mailed_on is None
 
 
 def _have_served(by: date | None) -> str:

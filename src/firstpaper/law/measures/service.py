@@ -13,7 +13,7 @@ from itertools import combinations
 
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import BY_ORDER, ServedBy, ServiceMethod, Special
+from firstpaper.facts.choices import BY_ORDER, Kind, ServedBy, ServiceMethod, Special
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
@@ -78,9 +78,15 @@ def service_complete(case: Case, on: date) -> Counted | None:
         return None
     ordered = day(service.complete_on)
     if how in BY_ORDER and ordered:
-        return Counted(ordered, (_step(ordered, _("service is complete by the order or treaty")),))
+        return Counted(ordered, (_step(ordered, _complete_words(how)),))
     start = _start(service, how)
     return _counted(how, start) if start else None
+
+
+def _complete_words(how: ServiceMethod) -> str:
+    if how is ServiceMethod.ABROAD:
+        return _("service is complete, by the papers from abroad")
+    return _("service is complete, by the judge's order")
 
 
 def completion_law(how: ServiceMethod, start: date) -> FigureValue:
@@ -159,6 +165,13 @@ def serves_again(case: Case) -> bool:
     """Whether an amended petition must be served, so that the service of the first one no longer counts."""
     amended = known(case.matter.amended) is True or known(case.record.amended_on) is not None
     return amended and not joint(case)
+
+
+def notice_may_go_by_mail(case: Case) -> bool:
+    """Whether a separation becomes the divorce first announced, with nobody in it yet (Fam. Code 2321(b))."""
+    matter = case.matter
+    turns = known(matter.first_kind) is Kind.LEGAL_SEPARATION and known(matter.kind) is Kind.DISSOLUTION
+    return turns and known(matter.first_stated_intent) is True and known(matter.other_side_answered) is False
 
 
 def personally_served_on(case: Case, on: date) -> date | None:

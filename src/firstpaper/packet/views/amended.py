@@ -5,12 +5,12 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from firstpaper.facts import known
-from firstpaper.facts.choices import Kind
 from firstpaper.forms.amending import Changed, PageChange, changed_items, changed_pages
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.when import has_a_minor_child
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.service import notice_may_go_by_mail
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -55,7 +55,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "filed": brief.earlier.filed_on,
             "children": has_a_minor_child(brief.case, brief.on),
             "answered": known(brief.case.matter.other_side_answered),
-            "by_mail": _may_go_by_mail(brief),
+            "by_mail": notice_may_go_by_mail(brief.case),
             "response_days": figure("response.days", brief.on).value,
         },
     )
@@ -92,10 +92,3 @@ def _pages(brief: Brief) -> Iterator[str]:
     behind = [page for page in brief.attachments if page.form == PETITION]
     for page in changed_pages(brief.earlier.attachments, behind):
         yield how[page.how].format(label=page.label)
-
-
-def _may_go_by_mail(brief: Brief) -> bool:
-    """A separation that becomes a divorce as first announced, with the other side not in the case."""
-    matter = brief.case.matter
-    turns = known(matter.first_kind) is Kind.LEGAL_SEPARATION and known(matter.kind) is Kind.DISSOLUTION
-    return turns and known(matter.first_stated_intent) is True and known(matter.other_side_answered) is False

@@ -1,5 +1,6 @@
 """The service kit: how to have the papers served, a page and a log to give away, and the two forms."""
 
+from collections import Counter
 from collections.abc import Iterator
 
 from firstpaper.facts import known
@@ -15,6 +16,7 @@ from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import (
     Serving,
     cannot_be_found,
+    notice_may_go_by_mail,
     proof_texts,
     serves_again,
     serving,
@@ -57,6 +59,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
             "cannot_be_found": cannot_be_found(brief.case),
             "children": has_minor_children(brief.case, brief.on),
             "hides_address": brief.hides_address,
+            "notice_by_mail": notice_may_go_by_mail(brief.case),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "away": known(brief.case.residence.respondent.lives) in AWAY,
             "out_of_state_days": figure("service.complete_days.out_of_state_mail", brief.on).value,
@@ -115,9 +118,13 @@ def _shared(brief: Brief) -> dict[str, object]:
 
 def _envelope(brief: Brief) -> Iterator[str]:
     """The papers that the other side gets, each as one line to tick."""
+    copies = Counter(form.form for form in brief.filled)
     for paper in served(brief.forms, brief.attachments):
         words = _("{paper}, blank") if paper.blank else _("{paper}, a copy")
-        yield spaced((words.format(paper=_named(paper, brief)), paper.only_if and f"({paper.only_if})"))
+        if not paper.blank and paper.name == paper.form and copies[paper.form] > 1:
+            words = _("{paper}, a copy of all {count}")
+        named = words.format(paper=_named(paper, brief), count=copies[paper.form])
+        yield spaced((named, paper.only_if and f"({paper.only_if.rstrip('.')})"))
 
 
 def _named(paper: Served, brief: Brief) -> str:
