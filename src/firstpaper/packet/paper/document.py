@@ -7,12 +7,12 @@ from hashlib import sha256
 
 from reportlab.pdfbase.pdfdoc import XMP
 
-from firstpaper.locale import language, speaking, tag
+from firstpaper.locale import ENGLISH, language, speaking, tag
 from firstpaper.packet.paper import markup
 from firstpaper.packet.paper.blocks import Block, Stack, Text
 from firstpaper.packet.paper.flow import Flow
 from firstpaper.packet.paper.fonts import clean
-from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, Look
+from firstpaper.packet.paper.looks import LOOKS, PAGE_HEIGHT, TRANSLATED, WORKSHEET, Look
 from firstpaper.packet.paper.metadata import PRODUCER, Particulars
 from firstpaper.packet.paper.page import (
     draw_attachment_foot,
@@ -104,10 +104,7 @@ def draw(
 def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
     found: list[_LaidOut] = []
     for sheet in sheets:
-        if sheet.style not in LOOKS:
-            message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
-            raise ValueError(message)
-        look = LOOKS[sheet.style]
+        look = _look_of(sheet)
         after = found[-1].pages[-1] if found and sheet.follows and found[-1].look is look else None
         joined, pages = _placed(sheet, look, after, root)
         if joined:
@@ -117,6 +114,15 @@ def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
         else:
             found.append(_LaidOut(sheet, look, pages, [sheet.running] * len(pages)))
     return found
+
+
+def _look_of(sheet: SheetSource) -> Look:
+    """How a sheet is set. One of ours in another language than English says the same in more words."""
+    if sheet.style not in LOOKS:
+        message = f"There is no style {sheet.style!r}; there is {' and '.join(LOOKS)}."
+        raise ValueError(message)
+    look = LOOKS[sheet.style]
+    return TRANSLATED if look is WORKSHEET and (sheet.language or language()) != ENGLISH else look
 
 
 def _placed(

@@ -100,6 +100,9 @@ WORKSHEET = Look(
     whole_row=240,
 )
 
+# The same letters for a language that takes more words: lines closer together, and more of the page.
+TRANSLATED = replace(WORKSHEET.tight, left=0.85 * INCH, right=0.75 * INCH, top=0.65 * INCH, bottom=0.8 * INCH)
+
 # Letter paper, 12 points and more, 1 inch at the left and at least 1/2 inch at the right, lines one and
 # one-half spaced on a grid of numbered lines: Cal. Rules of Court, rules 2.103, 2.104, 2.107, 2.108.
 # All black: rule 2.106. Every length from line to line is a multiple of 18, so that each line has its number.
