@@ -28,7 +28,12 @@ def other_cases(case: Case) -> tuple[OtherCase, ...]:
 def another_court_may_decide(case: Case) -> bool:
     """Whether another court may be the one that decides about custody, or that is not known."""
     untold = case.matter.other_case is DONT_KNOW or case.uccjea.cases is DONT_KNOW
-    return untold or any(one is not OtherCase.BANKRUPTCY for one in other_cases(case))
+    return untold or another_court_told(case)
+
+
+def another_court_told(case: Case) -> bool:
+    """Whether a case was told that may be the one in which custody is decided."""
+    return any(one is not OtherCase.BANKRUPTCY for one in other_cases(case))
 
 
 def about_children(case: Case) -> bool:

@@ -12,7 +12,7 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures import child_homes
 from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_lives_here
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
-from firstpaper.law.measures.other_cases import another_court_may_decide, other_cases
+from firstpaper.law.measures.other_cases import another_court_may_decide, another_court_told
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first, in_a_row, spaced
 from firstpaper.locale import _
@@ -81,7 +81,7 @@ def _another_court(case: Case) -> str:
     """Whether another court may be the one that decides; empty where nothing told points to one."""
     if not another_court_may_decide(case):
         return ""
-    if other_cases(case):
+    if another_court_told(case):
         return _("There is another case, so another court may be the one that decides on custody.")
     return _("There may be another case, so another court may be the one that decides on custody.")
 

@@ -62,7 +62,7 @@ def _about(number: int, child: Child, on: date) -> Found | None:
     if first <= days_after(on, SOON_DAYS).day:
         return Found(
             Outcome.CLOSE,
-            Weight.LOOK_AGAIN,
+            Weight.GET_ADVICE,
             spaced((_soon(name, first), leap_birthday(born))),
             _(
                 "If your filing slips to the birthday or later, change your answers and print the papers "
@@ -76,7 +76,8 @@ def _about(number: int, child: Child, on: date) -> Found | None:
 
 def _soon(name: str, birthday: date) -> str:
     return _(
-        "{name} turns 18 soon, on {day}. Filed on that day or later, the petition does not list {name}."
+        "{name} turns 18 soon, on {day}. From then on no judge decides on custody of {name}. A petition "
+        "filed on that day or later does not list {name}."
     ).format(name=name, day=spell_date(birthday))
 
 

@@ -126,7 +126,10 @@ def _not_said_to_the_other(case: Case, told: Day | None, acted: Day | None) -> F
         if somebody
         else _("The date of separation is open: nobody said to the other that it was over.")
     )
-    days = _("Said: {told}. Acted on: {acted}.").format(told=_spelled(told), acted=_spelled(acted))
+    days = _("Acted on: {acted}.").format(acted=_spelled(acted))
+    if told or somebody:
+        days = _("Said: {told}. Acted on: {acted}.").format(told=_spelled(told), acted=_spelled(acted))
+    alone = known(case.safety.dangers) and _("Do not contact the other side for this.")
     do = _(
         "The law looks for words from one of you to the other, and for acts. "
         "Have a lawyer look at your facts before you sign a date. The court can still find one."
@@ -135,7 +138,7 @@ def _not_said_to_the_other(case: Case, told: Day | None, acted: Day | None) -> F
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GET_ADVICE,
         says=spaced([says, days]),
-        do=spaced([do, _same_home(case)]),
+        do=spaced([do, alone or "", _same_home(case)]),
         facts=(*FACTS, "dates.separation_told_to"),
     )
 

@@ -64,11 +64,12 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
     near = _near(case, span, line, years)
     outcome = Outcome.CLOSE if near else Outcome.MET if is_long else Outcome.NOT_MET
     says = _long(union) if is_long else _short(union)
-    meaning = (
-        _("The law presumes that it is long, so support orders can stay open.")
-        if is_long
-        else _("A judge can still order support, but often not for as long.")
-    )
+    if is_long and span.by_convention and span.total_months == years * 12:
+        says, meaning = _by_our_count(), _("From that line on the law presumes that it is long.")
+    elif is_long:
+        meaning = _("The law presumes that it is long, so support orders can stay open.")
+    else:
+        meaning = _("A judge can still order support, but often not for as long.")
     return Found(
         outcome=outcome,
         weight=Weight.GET_ADVICE if near else Weight.GOOD_TO_KNOW,
@@ -92,6 +93,13 @@ def _long(union: Union) -> str:
     if union is Union.MARRIAGE:
         return _("Your marriage lasted {span} up to the separation. That is {years} years or more.")
     return _("Your partnership lasted {span} up to the separation. That is {years} years or more.")
+
+
+def _by_our_count() -> str:
+    return _(
+        "By our count it lasted {span} up to the separation. A court may count one month less: then it is "
+        "less than {years} years."
+    )
 
 
 def _short(union: Union) -> str:

@@ -152,7 +152,7 @@ def _letters(case: Case) -> Iterator[Found]:
         if name and not in_latin_letters(name):
             yield Found(
                 Outcome.NOT_MET,
-                Weight.LOOK_AGAIN,
+                Weight.GET_ADVICE,
                 _("The court reads names in Latin letters, and this one has others: {name}.").format(
                     name=name
                 ),

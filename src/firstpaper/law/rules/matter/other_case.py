@@ -93,8 +93,8 @@ def _denied() -> Found:
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
-        _("You first told us of no other case. For form FL-105 you told us of one about a child."),
-        _("Both cannot be true. Change the first answer to yes, and bring the papers of that case."),
+        _("For form FL-105 you told us of a case about a child. Before, you told us of no other case."),
+        _("Look at both answers. If it is about a child of you two, change the first one. Bring its papers."),
         facts=(OTHER, "uccjea.cases"),
     )
 
@@ -173,7 +173,10 @@ def _kinds() -> dict[OtherCase, tuple[str, str]]:
             spaced([_("The divorce itself can go on here. A support order has rules of its own."), bring]),
         ),
         OtherCase.JUVENILE: (
-            _("A juvenile court may protect a child now. Then it alone decides on custody and visits."),
+            _(
+                "You told us of a juvenile case. While that court protects a child, it alone decides on "
+                "custody."
+            ),
             spaced([_("Ask before you mark any box about custody."), bring]),
         ),
         OtherCase.GUARDIANSHIP: (

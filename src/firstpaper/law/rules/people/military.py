@@ -36,11 +36,8 @@ def military(case: Case, on: date) -> Found | None:
         return None
     return Found(
         Outcome.FOR_A_LAWYER,
-        Weight.LOOK_AGAIN,
-        _(
-            "The other side is in the armed forces. As far as we know, a federal law protects them from a "
-            "judgment by default."
-        ),
+        Weight.GET_ADVICE,
+        _("As far as we know, a federal law protects the other side from a judgment by default."),
         _("You can file. If they do not respond, get help before you ask for a default."),
         facts=("people.special",),
     )

@@ -2,12 +2,13 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Lives
+from firstpaper.facts import DONT_KNOW, Case, known
+from firstpaper.facts.choices import Kind, Lives
+from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import took_part
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first
+from firstpaper.law.words import help_first, spaced
 from firstpaper.locale import _
 
 EVER, LIVES = "respondent.ever_here", "residence.respondent.lives"
@@ -53,14 +54,30 @@ def power(case: Case, on: date) -> Found | None:
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
-        _(
-            "The other side lives outside California and, as far as you know, never lived here. A judge can "
-            "end the marriage. An order to pay support, fees or debts, or about property outside "
-            "California, may not hold."
-        ),
+        spaced((_where(case), _still(case), _may_not_hold())),
         _(
             "Get advice before you pay the fee. It can change if the papers are handed over in California, "
             "or if the other side responds. {help}"
         ).format(help=help_first()),
         facts=(LIVES, EVER),
+    )
+
+
+def _where(case: Case) -> str:
+    if case.respondent.ever_here is DONT_KNOW:
+        return _("The other side lives outside California, and you do not know if they ever lived here.")
+    return _("The other side lives outside California and, as far as you know, never lived here.")
+
+
+def _still(case: Case) -> str:
+    """What a court can do without that power."""
+    if kind_of(case) is Kind.DISSOLUTION:
+        return _("A judge can end the marriage or partnership all the same.")
+    return _("A judge can decide about the marriage or partnership itself all the same.")
+
+
+def _may_not_hold() -> str:
+    return _(
+        "But without ties to California, some orders may not hold: to pay support, fees or debts, or to "
+        "divide what lies elsewhere."
     )

@@ -104,10 +104,10 @@ def _support(case: Case, facts: tuple[str, ...]) -> Iterator[Found]:
         return
     yield Found(
         Outcome.NEED_TO_KNOW,
-        Weight.LOOK_AGAIN,
+        Weight.GET_ADVICE if known(case.property.agreement_on_support) else Weight.LOOK_AGAIN,
         _(
-            "A promise about support made before the wedding does not hold against somebody who had no "
-            "lawyer of their own when signing. Nor does it if it is grossly unfair when it is used."
+            "A promise about support made before the wedding may not hold. Nobody who had no lawyer of their "
+            "own when signing is held to it. Nor does it hold if it is grossly unfair when it is used."
         ),
         _(
             "So do not give up support in item 8 only because the paper says so. Child support stays as it "

@@ -10,7 +10,7 @@ from firstpaper.law.register import rule
 from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
 
-KINDS = "property.community_kinds"
+KINDS = ("property.community_kinds", "property.elsewhere_kinds")
 HEAVY = {CommunityKind.HOME, CommunityKind.RETIREMENT, CommunityKind.BUSINESS}
 
 
@@ -40,7 +40,8 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
 
     What to do. List these things. Then ask a lawyer or the self-help center about each of them.
     """
-    told = HEAVY & set(known(case.property.community_kinds) or ())
+    shared = (known(case.property.community_kinds) or (), known(case.property.elsewhere_kinds) or ())
+    told = HEAVY & {kind for kinds in shared for kind in kinds}
     heavy = [words for kind, words in large_kinds().items() if kind in told]
     if not heavy:
         return None
@@ -56,5 +57,5 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
             "Talk to a lawyer or the self-help center before you sign anything about it. Most plans must be "
             "brought into the case before an order binds them."
         ),
-        facts=(KINDS,),
+        facts=KINDS,
     )

@@ -52,7 +52,7 @@ def former_name(case: Case, on: date) -> Found | None:
     if name.casefold() == (known(case.petitioner.name) or "").casefold():
         return Found(
             Outcome.NOT_MET,
-            Weight.LOOK_AGAIN,
+            Weight.GET_ADVICE,
             _("The former name you want back is the name you have now."),
             _("Check the spelling, or leave this out."),
             facts=(NAME, "petitioner.name"),

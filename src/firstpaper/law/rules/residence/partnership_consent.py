@@ -12,7 +12,7 @@ from firstpaper.locale import _
 
 
 @rule(
-    "Registered partners need no time here",
+    "Whether registered partners need time here",
     cite=("Fam. Code 299(d)", "Fam. Code 299.2"),
     since=date(2011, 1, 1),
     not_modelled="Ending a partnership by a notice to the Secretary of State, without a court.",

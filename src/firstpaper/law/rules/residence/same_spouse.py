@@ -133,8 +133,8 @@ def _too_close(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Fo
     assert ready is not None  # both windows are there
     _who, safe_day, court_day = ready
     says = _(
-        "Wait until {day} to file for divorce. On {on} the time here is over, but so narrowly that a court "
-        "might count it another way."
+        "Wait until {day} to file for divorce. On {on} the time here is just full, but so narrowly that a "
+        "court might count it another way."
     )
     return Found(
         outcome=Outcome.CLOSE,

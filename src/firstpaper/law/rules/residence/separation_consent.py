@@ -47,10 +47,10 @@ def separation_consent(case: Case, on: date) -> Found | None:
         )
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
-        weight=Weight.LOOK_AGAIN,
+        weight=Weight.GET_ADVICE,
         says=_(
-            "A judge can grant a legal separation only if you both agree, "
-            "or if the other side never answers. "
+            "With a legal separation you two stay married, or partners. "
+            "A judge can grant it only if you both agree, or if the other side never answers. "
             "If they answer and ask for a divorce, it can become a divorce case."
         ),
         do=_("Think about what the other side will do. Ask the self-help center if you are not sure."),

@@ -64,11 +64,13 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 _(
                     "You gave a mailing address. It will stand on the first page, and the other side gets a "
                     "copy."
-                )
+                ),
+                in_program=known(case.safety.safe_at_home) is True,
             )
     elif told and mailing:
         yield _look_at_mailing(
-            _("Your mailing address will stand on the first page, and the other side gets a copy.")
+            _("Your mailing address will stand on the first page, and the other side gets a copy."),
+            in_program=False,
         )
 
 
@@ -98,14 +100,16 @@ def _what_shows(case: Case, on: date) -> str:
     return in_a_row(shown)
 
 
-def _look_at_mailing(says: str) -> Found:
+def _look_at_mailing(says: str, *, in_program: bool) -> Found:
     return Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         says,
-        _(
+        _("Make sure that it is the address that Safe at Home gave you, and no other.")
+        if in_program
+        else _(
             "Make sure that it does not give away where you live. A post office box or a lawyer's address "
             "will do."
         ),
-        facts=(DANGERS, MAILING),
+        facts=(DANGERS, MAILING, PROGRAM) if in_program else (DANGERS, MAILING),
     )

@@ -40,7 +40,7 @@ def computer(case: Case, on: date) -> Found | None:
     if told is SafeHere.SHARED_COMPUTER:
         return Found(
             Outcome.NOT_MET,
-            Weight.GET_ADVICE if dangers else Weight.LOOK_AGAIN,
+            Weight.GET_ADVICE,
             _("Others can use this computer. They could find your answers and papers."),
             _do(dangers),
             facts=(HERE,),
@@ -48,7 +48,7 @@ def computer(case: Case, on: date) -> Found | None:
     if told is None and case.safety.here is DONT_KNOW:
         return Found(
             Outcome.NEED_TO_KNOW,
-            Weight.LOOK_AGAIN,
+            Weight.GET_ADVICE,
             _("You are not sure whether this is a safe place. Then treat this computer as shared."),
             _do(dangers),
             facts=(HERE,),

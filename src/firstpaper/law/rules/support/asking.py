@@ -13,7 +13,7 @@ from firstpaper.locale import _
 
 @rule(
     "Asking for support brings no money yet",
-    cite=("Fam. Code 3600", "Fam. Code 17400"),
+    cite="Fam. Code 3600",
     since=date(2025, 1, 1),
     not_modelled="How much, and how soon a court has time for a hearing.",
 )
@@ -48,6 +48,7 @@ def asking(case: Case, on: date) -> Found | None:
         _("The petition by itself brings no support. No money comes until a judge orders it."),
         spaced([_request(), _agency() if minors else ""]),
         facts=(*asked, *(("children.family",) if minors else ())),
+        cite=("Fam. Code 17400",) if minors else (),
     )
 
 
