@@ -9,6 +9,7 @@ from firstpaper.packet import Stage, build
 from firstpaper.packet.brief import brief
 from firstpaper.packet.templates import render
 from firstpaper.packet.views import before, last_check
+from firstpaper.packet.views.headed import headed
 from tests.households.golden import Household, households
 
 CHILDLESS = "plain-childless-divorce"
@@ -35,7 +36,7 @@ def test_the_orders_of_an_open_case_bind_since_its_first_petition(name: str) -> 
     words = told_to(name)
     assert "Count on them to bind you since" in words
     assert NOT_YET not in words
-    assert "Before you file you may still do some things" not in words
+    assert "Until you file you may still do some things" not in words
 
 
 def test_the_orders_of_a_first_petition_bind_nobody_yet() -> None:
@@ -114,3 +115,42 @@ def test_a_stop_is_said_again_where_one_signs_and_where_one_hands_in() -> None:
 
 def pages_of(case: Case, on: date) -> list[str]:
     return [render(one.template, one.values) for one in build(case, on, stages=[Stage.FIRST]).sheets]
+
+
+def first_page(name: str) -> str:
+    one = household(name)
+    return " ".join(pages_of(one.case, one.on)[0].split())
+
+
+def test_whom_to_ask_is_said_once_for_each_matter() -> None:
+    one = household("a-child-in-juvenile-court")
+    (case,) = [each for each in headed(brief(one.case, one.on).advice) if each.title == "Another court case"]
+    assert [text.count("Talk to the court's self-help center") for text in case.says] == [0, 1]
+
+
+def test_a_shared_computer_is_spoken_of_also_where_no_danger_was_told() -> None:
+    # common practice, no source
+    assert "Others can use this computer." in first_page("california-partners-both-left")
+
+
+def test_a_form_used_for_more_than_one_thing_names_them_all() -> None:
+    assert "for separate property; community property." in first_page("lists-on-the-courts-own-form")
+
+
+def test_a_form_without_a_worksheet_is_to_be_filled_in_alone() -> None:
+    words = "Fill in without a worksheet of ours: FL-341(C)."
+    assert words in first_page("lists-on-the-courts-own-form")
+    assert "without a worksheet of ours" not in first_page(CHILDLESS)
+
+
+def test_with_an_unborn_child_alone_the_declaration_waits_for_the_clerk() -> None:
+    assert "Only if the clerk asks for it: your child is not yet born." in first_page(
+        "only-the-husband-qualifies"
+    )
+
+
+def test_what_was_left_open_is_looked_at_again_before_the_papers_are_handed_in() -> None:
+    one = household("married-and-registered")
+    (check,) = last_check.sheets(brief(one.case, one.on))
+    words = render(check.template, check.values)
+    assert "Look again at the items that were open: 3a(2), 3a(3), 3b(2), 3b(3)." in words

@@ -1,8 +1,9 @@
 """The cover checklist: what is in the packet, what to get, sign, stack, copy, pay and ask."""
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from itertools import takewhile
 
 from firstpaper.facts import known
 from firstpaper.forms.edition import as_printed
@@ -53,6 +54,8 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "first_forms": tuple(_blanks(brief, [form for form in to_get if not form.later])),
             "with_later": with_later,
             "edition_days": {one.form: as_printed(one.edition_on) for one in to_get if one.edition_on},
+            "titles": _titles(form for form in to_get if form.goes is Goes.FILE),
+            "on_your_own": tuple(_on_your_own(brief)),
             "copied": {form.form for form in brief.filled},
             "both_ways": may_yet_file_together(brief),
             "left_blank": {form.form for form in to_get if form.goes is Goes.SERVE},
@@ -73,6 +76,30 @@ def _homes_since(brief: Brief) -> Iterator[tuple[str, date]]:
         return
     for child in listed_children(brief.case, brief.on):
         yield child_words(child.number, child.name), history_since(child.born, brief.on)
+
+
+def _titles(forms: Iterable[FormNeeded]) -> dict[str, str]:
+    """What each form is for; of one that is filled in for more than one thing, all of them."""
+    titles: dict[str, dict[str, None]] = {}
+    for form in forms:
+        titles.setdefault(form.form, {})[form.title] = None
+    return {number: _in_one(tuple(each)) for number, each in titles.items() if number}
+
+
+def _in_one(titles: tuple[str, ...]) -> str:
+    """Titles in one, without saying again the words with which all of them begin."""
+    first, *others = (title.split(" ") for title in titles)
+    alike = sum(1 for _each in takewhile(lambda each: len(set(each)) == 1, zip(first, *others, strict=False)))
+    return "; ".join((titles[0], *(" ".join(words[alike:]) for words in others)))
+
+
+def _on_your_own(brief: Brief) -> Iterator[str]:
+    """The forms that the filer surely files and that no worksheet stands for, but for FL-105."""
+    filled = {form.form for form in brief.filled} | {DECLARATION}
+    for form in brief.forms:
+        files = form.form and form.goes is Goes.FILE and not form.later and not form.only_if
+        if files and form.form not in filled:
+            yield form.label
 
 
 def _blanks(brief: Brief, forms: Sequence[FormNeeded]) -> Iterator[tuple[FormNeeded, int]]:

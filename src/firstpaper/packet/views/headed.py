@@ -1,9 +1,10 @@
 """Findings under their titles: what is said on one matter stands together, its title once."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from firstpaper.law.finding import Finding
+from firstpaper.law.words import help_first
 
 
 class Headed(NamedTuple):
@@ -18,4 +19,12 @@ def headed(findings: Iterable[Finding]) -> tuple[Headed, ...]:
     found: dict[str, list[str]] = {}
     for one in findings:
         found.setdefault(one.title, []).append(f"{one.says} {one.do}".strip())
-    return tuple(Headed(title, tuple(dict.fromkeys(says))) for title, says in found.items())
+    return tuple(Headed(title, tuple(_each_once(says))) for title, says in found.items())
+
+
+def _each_once(texts: Iterable[str]) -> Iterator[str]:
+    """The texts, each once; whom to ask, which ends many of them, is said in the last one that says it."""
+    different = tuple(dict.fromkeys(texts))
+    asking = [text for text in different if text.endswith(help_first())]
+    for text in different:
+        yield text.removesuffix(help_first()).rstrip() if text in asking[:-1] else text

@@ -25,6 +25,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "amended": is_amended_petition(brief.case, brief.on),
             "fee": figure("fees.first_paper", brief.on),
             "clerk_questions": tuple(_clerk_questions(brief)),
+            "open_numbers": brief.open_numbers,
             "last_checks": last_checks(brief.case, brief.on),
             "may_not_refuse": counter().may_not_refuse,
         },

@@ -8,6 +8,7 @@ from firstpaper.facts.choices import Danger, Special
 from firstpaper.forms.local_forms import LocalPaper, local_papers
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Finding, Outcome
+from firstpaper.law.measures.children import concerns_children
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.hand_over import NOTICE, SUMMARY, may_fit
@@ -39,6 +40,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         follows=True,
         values={
             "county": county,
+            "children": concerns_children(case, brief.on) is not False,
             "local": local,
             "money": money,
             "closed": closed,

@@ -144,8 +144,8 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = (), *, first: b
 
 def _purpose(form: FilledForm) -> str:
     if form.private:
-        return _("Private: keep it apart. Copy it onto the blank form.")
-    return _("Copy it onto the blank form.")
+        return _("Private: keep apart. Copy each onto its blank form.")
+    return _("Copy each onto its blank form.")
 
 
 def _cautions(form: FilledForm, on: date) -> Iterator[str]:
