@@ -82,8 +82,8 @@ def _another_court(case: Case) -> str:
     if not another_court_may_decide(case):
         return ""
     if another_court_told(case):
-        return _("There is another case, so another court may be the one that decides on custody.")
-    return _("There may be another case, so another court may be the one that decides on custody.")
+        return _("There is another case, so another court may have to decide on custody.")
+    return _("There may be another case, so another court may have to decide on custody.")
 
 
 def _all_here(case: Case, on: date) -> Found:
