@@ -236,3 +236,14 @@ def test_of_the_later_forms_only_those_are_left_that_are_still_to_be_done(
     # Fam. Code 2104, 2331(b); Code Civ. Proc. 417.30
     found = needed(record={"filed_on": "2026-11-25", **record})
     assert {each.form for each in found if each.later} == left
+
+
+@pytest.mark.parametrize(("gave_birth", "asked"), [(True, True), ("don't know", True), (False, False)])
+def test_a_child_born_in_the_marriage_and_not_listed_may_yet_need_the_declaration(
+    gave_birth: object, asked: bool
+) -> None:
+    # Fam. Code 7611(a), 3429(a): the law may take the child for one of both
+    found = needed(children={"family": ["from_others"], "others_in_union": gave_birth})
+    declarations = [each for each in found if each.form == "FL-105"]
+    assert [each.goes for each in declarations] == ([Goes.FILE, Goes.SERVE] if asked else [])
+    assert all("just one of you" in each.only_if for each in declarations)

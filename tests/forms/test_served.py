@@ -36,11 +36,14 @@ def envelope(case: Case, on: date) -> tuple[Served, ...]:
 def agree(case: Case, on: date) -> None:
     papers = envelope(case, on)
     filed, blank = (Counter(p.form for p in papers if p.form and p.blank is each) for each in (False, True))
+    sure = {p.form for p in papers if not p.only_if}
     assert set(blank) - {"FL-120"} <= set(filed)
     for form in filled_forms(case, on, Filing.SERVICE):
         marked = {answer.concept for answer in form.items if answer.action is Action.MARK}
         assert "papers.petition" in marked
-        assert {LINES[name] for name in LINES if name in marked} == set(filed) & set(blank) - FIRST_LINE
+        assert {LINES[name] for name in LINES if name in marked} == set(filed) & set(
+            blank
+        ) & sure - FIRST_LINE
         assert ("papers.more" in marked) is bool(set(LINES) & marked)
 
 

@@ -33,8 +33,9 @@ def served(needed: Iterable[FormNeeded], pages: Iterable[Attachment]) -> tuple[S
 
 
 def served_filled_and_blank(case: Case, on: date) -> frozenset[str]:
-    """The numbers of the forms that go along twice: a copy as filed, and a blank one."""
-    return frozenset(_twice(served(forms_needed(case, on), attachments(case, on))))
+    """The numbers of the forms that surely go along twice: a copy as filed, and a blank one."""
+    papers = served(forms_needed(case, on), attachments(case, on))
+    return frozenset(_twice(tuple(paper for paper in papers if not paper.only_if)))
 
 
 def _twice(papers: tuple[Served, ...]) -> Iterator[str]:

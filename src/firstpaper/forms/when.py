@@ -21,7 +21,12 @@ from firstpaper.forms.custody_wishes import wishes_of
 from firstpaper.forms.fl105 import HAS_ROOM_FOR
 from firstpaper.forms.fl160 import COMMUNITY, SEPARATE
 from firstpaper.forms.fl160.things import is_used, runs_over
-from firstpaper.law.measures.children import concerns_children, has_minor_children, listed_children
+from firstpaper.law.measures.children import (
+    concerns_children,
+    has_minor_children,
+    listed_children,
+    presumed_children,
+)
 from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.residence import Route, residence_route
 from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
@@ -73,6 +78,11 @@ def has_a_minor_child(case: Case, on: date) -> bool:
 def has_only_an_unborn_child(case: Case, on: date) -> bool:
     """There is a child to decide about, but none is born."""
     return not has_minor_children(case, on) and bool(concerns_children(case, on))
+
+
+def may_yet_list_a_child(case: Case, on: date) -> bool:
+    """No child is on the petition, but one said to be of one spouse alone may belong there."""
+    return concerns_children(case, on) is None and bool(presumed_children(case, on))
 
 
 def has_two_children_for_the_declaration(case: Case, on: date) -> bool:
