@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
-from itertools import pairwise
 
 from firstpaper.locale import tag
 from firstpaper.packet.pictures.drawing import drawings_of
@@ -17,6 +16,7 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
     from firstpaper.packet.paper import SheetSource, draw  # noqa: PLC0415  (slow to import)
 
     sheets = tuple(sheets)
+    behind = (False, *(sheet.given_away for sheet in sheets))
     sources = [
         SheetSource(
             sheet.title,
@@ -24,11 +24,11 @@ def drawn(sheets: Iterable[Sheet], title: str, on: date) -> bytes:
             sheet.style,
             sheet.foot,
             pictures(sheet),
-            sheet.follows and not (before and before.given_away),
+            sheet.follows and not behind_one_given_away,
             sheet.style != "attachment",
             sheet.language,
         )
-        for before, sheet in pairwise((None, *sheets))
+        for behind_one_given_away, sheet in zip(behind, sheets, strict=False)
     ]
     return draw(sources, title=title, lang=tag(), on=on)
 
