@@ -21,8 +21,8 @@ from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.measures.service import Serving, serves_again, serving
 from firstpaper.law.property_words import kind_words
 from firstpaper.law.register import findings
-from firstpaper.law.words import either, in_a_row
 from firstpaper.locale import speaking
+from firstpaper.locale.rows import either, in_a_row
 
 ON = date(2026, 11, 30)
 FILED = {"filed_on": "2026-11-02"}

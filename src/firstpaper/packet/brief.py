@@ -21,8 +21,8 @@ from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_fir
 from firstpaper.law.measures.record import begins_on, day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING
 
 from firstpaper.counting import short_date, spell_date
 from firstpaper.errors import UserError
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _c, _n, english
+from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.runs import with_runs
 
 if TYPE_CHECKING:

@@ -15,8 +15,8 @@ from firstpaper.intake.cells import harmless
 from firstpaper.intake.tables import BEGINS
 from firstpaper.law.deadline import Actor
 from firstpaper.law.measures.ending import Ending
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 
 COLUMNS = (
     "file",

@@ -9,8 +9,9 @@ from firstpaper.facts.addresses import BOTH, FILER, must_stay_private
 from firstpaper.facts.children import Home
 from firstpaper.law.measures.child_homes import History, Stretch, history, homes
 from firstpaper.law.measures.children import ListedChild, listed_children
-from firstpaper.law.words import child_words, in_a_row, spell_day
+from firstpaper.law.words import child_words, spell_day
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Row, Span
 
 

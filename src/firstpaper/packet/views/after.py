@@ -18,8 +18,8 @@ from firstpaper.law.measures.service import (
     serves_again,
     serving,
 )
-from firstpaper.law.words import as_sentence
 from firstpaper.locale import _
+from firstpaper.locale.rows import as_sentence
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.next_step import next_step
 from firstpaper.packet.proof import proof_step

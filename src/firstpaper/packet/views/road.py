@@ -20,8 +20,9 @@ from firstpaper.law.measures.service import (
     service_complete,
     serving,
 )
-from firstpaper.law.words import as_sentence, of_union, spaced
+from firstpaper.law.words import of_union, spaced
 from firstpaper.locale import _
+from firstpaper.locale.rows import as_sentence
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.proof import proof_step
 from firstpaper.packet.views import disclosure

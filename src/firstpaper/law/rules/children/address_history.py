@@ -10,8 +10,9 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.child_homes import Stretch, history, history_since, homes
 from firstpaper.law.measures.children import ListedChild, listed_children
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, in_a_row
+from firstpaper.law.words import child_words
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 @rule(

@@ -14,8 +14,9 @@ from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
 from firstpaper.law.measures.other_cases import another_court_may_decide, another_court_told
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, help_first, in_a_row, spaced
+from firstpaper.law.words import child_words, help_first, spaced
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 FAMILY = "children.family"
 LIVES = ("residence.petitioner.lives", "residence.respondent.lives")

@@ -19,8 +19,9 @@ from firstpaper.law.measures.children import (
     unborn,
 )
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, in_a_row, leap_birthday, spaced
+from firstpaper.law.words import child_words, leap_birthday, spaced
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 
 FAMILY = "children.family"
 HOW_MANY = "children.how_many"

@@ -10,8 +10,9 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import comes_of_age, listed_children
 from firstpaper.law.register import rule
-from firstpaper.law.words import child_words, in_a_row, spaced
+from firstpaper.law.words import child_words, spaced
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 FAMILY, GROWN, WHO = "children.family", "support.grown", "support.grown_who"
 

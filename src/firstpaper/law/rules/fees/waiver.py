@@ -9,8 +9,8 @@ from firstpaper.facts.money import in_dollars
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fee_waiver import IncomeLimit, income_limit
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 LOOK, WANTED, BENEFITS = "shortcuts.look_at", "waiver.wanted", "waiver.benefits"
 HOUSEHOLD, INCOME, NEEDS = "waiver.household", "waiver.income", "waiver.short_of_needs"

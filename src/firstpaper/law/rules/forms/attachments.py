@@ -10,8 +10,8 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Plea, asset_characters, debt_characters, plea
 from firstpaper.law.measures.children import CUSTODY_FORMS, has_minor_children, listed_children
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 SHEETS, PLAN, OTHER_WORDS = "custody.sheets", "custody.plan", "custody.other_words"
 SEPARATE = ("property.separate_how", "property.separate_petitioner", "property.separate_respondent")

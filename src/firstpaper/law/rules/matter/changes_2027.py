@@ -12,8 +12,8 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 NEAR_DAYS = 60
 """How long before a change we speak of it. Ours, not the law's."""

@@ -5,8 +5,9 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.measures.nullity import defeated, grounds
-from firstpaper.law.words import ground_words, in_a_row
+from firstpaper.law.words import ground_words
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 def stays_open(case: Case, shut: NullityGround, on: date) -> str:

@@ -8,8 +8,9 @@ from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds, void, voidable
 from firstpaper.law.register import rule
-from firstpaper.law.words import ground_words, help_first, in_a_row
+from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 KEY = "grounds.nullity"
 

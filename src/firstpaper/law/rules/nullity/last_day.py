@@ -10,8 +10,9 @@ from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
 from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import ground_words, help_first, in_a_row, leap_birthday, spaced, target_day
+from firstpaper.law.words import ground_words, help_first, leap_birthday, spaced, target_day
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 SOON_DAYS, URGENT_DAYS = 60, 7
 """How long before a last day we call it soon, and urgent. Ours, not the law's."""

@@ -11,8 +11,9 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import concerned_key, filer_may, grounds
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
-from firstpaper.law.words import ground_words, help_first, in_a_row
+from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 FILER, FILED_FOR = "grounds.filer", "grounds.filed_for"
 

@@ -9,8 +9,8 @@ from firstpaper.law.measures.character import Character, Code
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names, working
 from firstpaper.law.source import cited
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 
 
 @rule(

@@ -8,8 +8,8 @@ from firstpaper.facts.schedule import Debt
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.property_words import thing_words
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 AWAY_FROM = {Proposal.PETITIONER: Who.RESPONDENT, Proposal.RESPONDENT: Who.PETITIONER}
 

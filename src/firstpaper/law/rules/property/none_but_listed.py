@@ -10,8 +10,8 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Character, Code, is_training_loan
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 COMMUNITY, SEPARATE = "property.community_how", "property.separate_how"
 

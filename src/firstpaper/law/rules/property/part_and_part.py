@@ -8,8 +8,9 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.named_things import kinds_named
 from firstpaper.law.property_words import large_kinds
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first, in_a_row
+from firstpaper.law.words import help_first
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 LISTS = ("property.separate_petitioner", "property.separate_respondent")
 KINDS, ITEMS = "property.community_kinds", "property.community_items"

@@ -7,8 +7,8 @@ from firstpaper.facts.choices import CommunityKind
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.property_words import large_kinds
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 KINDS = ("property.community_kinds", "property.elsewhere_kinds")
 HEAVY = {CommunityKind.HOME, CommunityKind.RETIREMENT, CommunityKind.BUSINESS}

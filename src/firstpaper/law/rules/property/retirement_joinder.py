@@ -9,8 +9,8 @@ from firstpaper.law.measures.character import Character
 from firstpaper.law.measures.character.looks import PLANS
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 @rule(

@@ -9,8 +9,8 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.property_words import thing_words
 from firstpaper.law.register import rule
 from firstpaper.law.rules.property._listed import listed, names
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 MOST_ASKED = 3
 """How many missing facts of a thing are named at once, so that nobody is buried in them."""

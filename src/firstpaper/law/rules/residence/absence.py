@@ -19,8 +19,9 @@ from firstpaper.law.measures.residence import (
 )
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import by, tested_for_residence
-from firstpaper.law.words import in_a_row, spaced
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 SERVING = {Who.PETITIONER: Special.FILER_IN_MILITARY, Who.RESPONDENT: Special.OTHER_SIDE_IN_MILITARY}
 

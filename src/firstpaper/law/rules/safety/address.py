@@ -8,8 +8,8 @@ from firstpaper.facts.choices import Danger
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.register import rule
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 DANGERS, PROGRAM, MAILING = "safety.dangers", "safety.safe_at_home", "petitioner.mailing"
 

@@ -7,8 +7,8 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Shortcut
 from firstpaper.facts.money import in_dollars
 from firstpaper.law.measures.short_way import Condition, Subject
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 def wants_to_look(case: Case) -> bool:

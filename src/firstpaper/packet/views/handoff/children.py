@@ -14,8 +14,8 @@ from firstpaper.law.measures.children import (
     unborn,
 )
 from firstpaper.law.measures.other_cases import other_cases
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.handoff.line import Line, a_few, short_day
 

@@ -14,8 +14,8 @@ from firstpaper.law.measures.character import Character, Code, asset_characters,
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.record import case_number, day, filed_on, is_filed, joint
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
-from firstpaper.law.words import in_a_row
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.brief import Brief, kind_words
 from firstpaper.packet.views.handoff.children import of_the_children
 from firstpaper.packet.views.handoff.line import Line, a_few, short_day

@@ -11,8 +11,8 @@ from firstpaper.intake.fact_names import named
 from firstpaper.law.measures.character import Alternative, Code, Confidence
 from firstpaper.law.measures.character.times import Earned, Time
 from firstpaper.law.property_words import code_words, thing_words
-from firstpaper.law.words import either
 from firstpaper.locale import _
+from firstpaper.locale.rows import either
 
 
 def dollars(amount: Decimal | None) -> str:
