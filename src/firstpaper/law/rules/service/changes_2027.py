@@ -75,12 +75,13 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 def _to_be_served(begins: date, on: date) -> Found:
     ahead = _(
-        "For each try, handing over or leaving on {day} or later, the proof of service needs a photograph of "
-        "the place. Papers left with somebody else need three tries first."
+        "From {day} on the server takes a photograph of the place each time. That is at each try, and when "
+        "the papers are handed over or left. Papers left with somebody else need three tries first."
     )
     now = _(
-        "For each try, handing over or leaving, the proof of service needs a photograph of the place, with "
-        "the day, time and position stamped on it. Papers left with somebody else need three tries first."
+        "The server takes a photograph of the place each time: at each try, and when the papers are handed "
+        "over or left. The day, time and position are stamped on it. Papers left with somebody else need three "
+        "tries first."
     )
     return Found(
         Outcome.MET,
