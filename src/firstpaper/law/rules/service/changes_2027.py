@@ -80,8 +80,8 @@ def _to_be_served(begins: date, on: date) -> Found:
     )
     now = _(
         "The server takes a photograph of the place each time: at each try, and when the papers are handed "
-        "over or left. The day, time and position are stamped on it. Papers left with somebody else need three "
-        "tries first."
+        "over or left. The day, time and position are stamped on it. Papers left with somebody else need "
+        "three tries first."
     )
     return Found(
         Outcome.MET,
