@@ -22,6 +22,7 @@ from firstpaper.law.words import target_day
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.disclosure_papers import papers
+from firstpaper.packet.views.either_way import may_yet_file_together
 from firstpaper.packet.views.sheet import Sheet
 
 _AS_ASSET = {
@@ -68,7 +69,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "nullity": nullity,
             "unseen": waits_for_a_response(case, on),
-            "planned": filed_on(case, on) is None,
+            "with_petition": filed_on(case, on) is None and not may_yet_file_together(brief),
             "when": when(case, on) if not nullity else ("", ""),
             "years": figure("disclosure.tax_return_years", on).value,
             "windows": tuple(_windows(brief)),
