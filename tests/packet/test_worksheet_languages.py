@@ -6,12 +6,14 @@ from firstpaper.facts import Case, Day
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.saying import about
 from firstpaper.locale import speaking, unmarked
+from firstpaper.packet import build
 from firstpaper.packet.brief import brief
 from firstpaper.packet.views import worksheet
 from firstpaper.packet.views.grids import Grid
 from firstpaper.packet.views.worksheet import Row
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, household
+from tests.packet.reading_pdf import page_words
 
 
 def _lines(one: Household, language: str) -> list[Row | Grid]:
@@ -90,3 +92,11 @@ def test_an_empty_case_has_no_words_of_ours_to_explain() -> None:
         sheets = worksheet.sheets(brief(Case(), household("plain-childless-divorce").on))
         rows = [row for sheet in sheets for section in sheet.values["sections"] for row in section.rows]  # type: ignore[attr-defined]
     assert {row.meaning for row in rows} <= {"", "por su propia cuenta, sin abogado o abogada."}
+
+
+def test_the_heads_of_columns_are_not_broken_inside_a_word() -> None:
+    one = household("two-children-moved-county")
+    with speaking("es"):
+        words = set(" ".join(page_words(build(one.case, one.on).pdf())).split())
+    assert {"Formulario", "Punto"} <= words
+    assert not {"Formulari", "Punt"} & words
