@@ -213,7 +213,7 @@ def test_homes_beyond_the_rows_go_on_a_page_that_the_box_announces() -> None:
     ]
     case = family(child=[{**LUCIA, "homes": homes}], children={"family": ["minor_together"], "how_many": 1})
     (page,) = attachment_pages(case, ON)
-    assert page.rows == (("Lucia Reyes", "01/01/2022 - 12/31/2022", "Town 2022, CA", "Ana Soto"),)
+    assert page.rows == (("Lucia Reyes", "01/01/2022 - 12/31/2022", "Town 2022, CA", "Ana Soto", "parent"),)
     box = sheet(case)["more_homes"]
     assert (box.action, box.continues) == (Action.MARK, page.label)
     assert page.behind == "Declaration Under UCCJEA (FL-105)"
@@ -261,6 +261,60 @@ def test_other_cases_orders_and_claims_are_marked_and_told_as_typed() -> None:
     assert found["cases.rows"].value == "Kern County, BCS-26-0001234, open"
     assert "Ask the clerk" in found["orders.rows"].because
     assert found["claims.rows"].value.startswith("Rosa Vega")
+
+
+@pytest.mark.parametrize(
+    ("matter", "orders", "why"),
+    [
+        ({"other_case": True, "other_case_kinds": ["other"]}, [], "You told us of a case"),
+        ({"other_case": True}, [], "You told us of a case"),
+        ({"other_case": False}, ["family"], "You told us of a protective order"),
+    ],
+    ids=["a case", "a case of no kind", "an order"],
+)
+def test_nobody_is_told_to_swear_to_no_other_case_who_told_of_one(
+    matter: dict[str, Any], orders: list[str], why: str
+) -> None:
+    """Fam. Code 3429(a)(2) counts cases on violence and on protective orders."""
+    case = family(matter={**FAMILY["matter"], **matter}, uccjea=uccjea(orders=orders, order_words=[]))
+    found = sheet(case)
+    for box in ("cases.yes", "cases.no", "cases.family", "cases.rows"):
+        assert (found[box].action, found[box].open_key) == (Action.BLANK, "uccjea.cases")
+        assert why in found[box].because
+
+
+@pytest.mark.parametrize(
+    "matter",
+    [{"other_case": False}, {"other_case": True, "other_case_kinds": ["bankruptcy"]}],
+    ids=["none", "a bankruptcy"],
+)
+def test_no_other_case_is_marked_where_none_about_them_was_told(matter: dict[str, Any]) -> None:
+    found = sheet(family(matter={**FAMILY["matter"], **matter}))
+    assert (found["cases.no"].action, found["cases.no"].open_key) == (Action.MARK, "")
+
+
+def test_people_of_homes_before_the_years_that_count_stay_off_the_sheet() -> None:
+    """Fam. Code 3429(a): the persons with whom the child has lived during the last five years."""
+    foster = {"name": "Rosa Vega", "relation": "foster mother", "address": "12 Elm Street, Lodi, CA 95240"}
+    home = {"start": "2016-02", "end": "2021-11-30", "place": "Lodi", "state": "CA", "with_whom": "Rosa Vega"}
+    since = {**LUCIA["homes"][0], "start": "2021-12-01"}
+    told = {"uccjea": uccjea(people=[foster])}
+    alone = {"children": {"family": ["minor_together"], "how_many": 1}}
+    left_out = sheet(family(child=[{**LUCIA, "homes": [home, since, LUCIA["homes"][1]]}], **told, **alone))
+    assert "Elm Street" not in str(left_out)
+    assert "Not on the list: Rosa Vega." in left_out["people"].because
+
+    on_the_line = [{**home, "end": "2021-12-01"}, since, LUCIA["homes"][1]]
+    asked = sheet(family(child=[{**LUCIA, "homes": on_the_line}], **told, **alone))
+    assert "12 Elm Street" in asked["people"].value
+
+
+def test_everybody_in_a_home_is_described() -> None:
+    home = {**LUCIA["homes"][1], "with_whom": "both of us and Rosa Vega"}
+    told = uccjea(people=[{"name": "Rosa Vega", "relation": "aunt"}])
+    alone = {"children": {"family": ["minor_together"], "how_many": 1}}
+    found = sheet(family(child=[{**LUCIA, "homes": [home]}], uccjea=told, **alone))
+    assert found["child.a.home.1"].rows[0]["relation"] == "parent, parent, aunt"
 
 
 def test_words_that_are_too_long_for_the_rows_go_on_a_page() -> None:

@@ -101,12 +101,38 @@ def test_what_was_told_of_by_kind_is_left_to_the_filer() -> None:
     assert community["line.4"].action is Action.BLANK
 
 
+def test_what_was_told_of_is_left_to_the_filer_until_its_kind_was_listed() -> None:
+    kinds = {"community_kinds": ["accounts", "debts"], "elsewhere_kinds": ["vehicles"]}
+    told = {"property": {**BOTH_ON_FL_160["property"], **kinds}}
+    untold = forms(**told)["FL-160", "community property"]
+    left = {name for name, one in untold.items() if one.action is Action.FILL}
+    assert left == {f"line.{number}" for number in (4, 5, 6, 7, *DEBT_LINES)}
+
+    checking = {**THINGS["asset"][0], "kind": "checking", "words": "Checking"}
+    loan = {"kind": "unsecured_loan", "words": "Loan", "by": "respondent", "for_family": False}
+    found = forms(**told, **{**THINGS, "asset": [checking], "debt": [loan]})
+    left = {
+        (use, name)
+        for (form, use), sheet in found.items()
+        for name, one in sheet.items()
+        if form == "FL-160" and one.action is Action.FILL
+    }
+    assert left == {("community property", "line.4")}
+
+
+def test_debts_told_of_as_a_sum_are_never_denied_on_the_list() -> None:
+    sheet = forms(**BOTH_ON_FL_160, summary={"debts": "1800"})["FL-160", "community property"]
+    assert all(sheet[f"line.{number}"].action is Action.FILL for number in DEBT_LINES)
+    none = forms(**BOTH_ON_FL_160, summary={"debts": "0"})["FL-160", "community property"]
+    assert all(none[f"line.{number}"].action is Action.BLANK for number in DEBT_LINES)
+
+
 def test_what_was_listed_stands_on_the_sheet_of_its_class() -> None:
     found = forms(**BOTH_ON_FL_160, **THINGS)
     separate, community = found["FL-160", "separate property"], found["FL-160", "community property"]
     assert community["line.4"].value == "2018 minivan ending 4471"
     assert community["line.5"].action is Action.BLANK
-    assert separate["line.5"].value == "Old savings (column F: Petitioner)"
+    assert separate["line.5"].value == "Old savings: Petitioner"
     assert "minivan" not in separate["line.4"].value
 
 
@@ -197,7 +223,7 @@ def test_what_no_other_item_takes_stands_with_the_separate_property() -> None:
     ring = {"kind": "valuables", "words": "Aunt's ring", "how": "inherited", "by": "petitioner"}
     alone = {"property": {"separate_how": "fl_160", "community_how": "none"}}
     sheet = forms(**alone, **{**THINGS, "asset": [ring]})["FL-160", "separate property"]
-    assert sheet["line.3"].value == "Aunt's ring (character to be determined) (column F: Petitioner)"
+    assert sheet["line.3"].value == "Aunt's ring (character to be determined): Petitioner"
     assert "So list them here" in sheet["columns.assets"].because
     assert "Aunt's ring" not in forms(**BOTH_ON_FL_160, **{**THINGS, "asset": [ring]})[
         "FL-160", "separate property"

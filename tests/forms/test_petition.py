@@ -216,6 +216,18 @@ def test_typed_text_is_carried_through_as_it_is() -> None:
     assert found["property.community.rows"].value == HOSTILE
 
 
+def test_a_name_in_other_letters_is_left_to_the_filer_and_stays_open() -> None:
+    told = {"petitioner": {"name": "Zoë Kaʻiulani Núñez"}, "respondent": {"name": "Ольга Петрова"}}
+    found = answers(Case.model_validate(told), ON)
+
+    for concept in ("cap.respondent", "head2.respondent"):
+        assert (found[concept].action, found[concept].value) == (Action.FILL, "")
+        assert "Latin letters" in found[concept].because
+        assert "Ольга Петрова" in found[concept].because
+        assert found[concept].open_key == "respondent.name"
+    assert (found["cap.name"].value, found["cap.name"].open_key) == ("Zoë Kaʻiulani Núñez", "")
+
+
 def test_a_name_longer_than_its_line_is_written_whole_and_the_filer_is_told() -> None:
     name = "Ana " + "Soto " * 50 + "Reyes"
     found = answers(Case.model_validate({"petitioner": {"name": name}}), ON)

@@ -51,8 +51,12 @@ _NEVER = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
 
 
 def in_latin_letters(text: str) -> bool:
-    """Whether all its letters are Latin ones, accents or not."""
-    return all("LATIN" in unicodedata.name(letter, "") for letter in text if letter.isalpha())
+    """Whether all its letters are Latin ones, accents or not; also signs set among them, as in Kaʻiulani."""
+    names = (unicodedata.name(letter, "") for letter in text if letter.isalpha())
+    return all(any(script in name for script in _LATIN) for name in names)
+
+
+_LATIN = ("LATIN", "MODIFIER LETTER", "ORDINAL INDICATOR")
 
 
 def in_one_case(text: str) -> bool:

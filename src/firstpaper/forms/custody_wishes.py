@@ -6,8 +6,10 @@ from datetime import date
 from enum import StrEnum
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import CustodyTo, VisitsTo
+from firstpaper.facts.choices import CustodyTo, OtherCase, VisitsTo
 from firstpaper.law.measures.children import ListedChild, concerns_children, listed_children, unborn
+from firstpaper.law.measures.other_cases import decides_on_custody_instead
+from firstpaper.locale import _
 
 LINES: dict[str, tuple[StrEnum, ...]] = {
     "legal": (CustodyTo.PETITIONER, CustodyTo.RESPONDENT, CustodyTo.JOINT, CustodyTo.OTHER),
@@ -68,6 +70,25 @@ def wishes_of(case: Case, on: date) -> Wishes:
         children,
         {line: _by_child(case, line, children) if by_child else _together(case, line) for line in LINES},
     )
+
+
+def ask_before_custody(case: Case) -> str:
+    """Why nothing on custody is marked before advice: another court may decide; empty where none may."""
+    kind = decides_on_custody_instead(case)
+    if kind is None:
+        return ""
+    why = {
+        OtherCase.JUVENILE: _("You told us of a juvenile court case. That court may have to decide."),
+        OtherCase.GUARDIANSHIP: _("You told us of a guardian. The case here does not end that by itself."),
+        OtherCase.ELSEWHERE: _("You told us of a case elsewhere. That court may have to decide."),
+    }[kind]
+    ask = _("Ask first: see “{title}” under “{advice}”.").format(
+        title=_("Another court case"), advice=_("Get advice on this first")
+    )
+    return f"{why} {ask} " + _("It is what you chose.")
+
+
+CASES_TOLD = "matter.other_case_kinds"
 
 
 def asked_for(child: ListedChild, wishes: Wishes, line: str) -> str:

@@ -3,7 +3,8 @@
 from collections import Counter
 from dataclasses import replace
 
-from firstpaper.forms.answer import Answer, ItemAnswer
+from firstpaper.facts.text import in_latin_letters
+from firstpaper.forms.answer import Action, Answer, ItemAnswer
 from firstpaper.forms.edition import Edition, Item
 from firstpaper.locale import _
 
@@ -40,7 +41,7 @@ def _refuse_misplaced(edition: Edition, answers: tuple[Answer, ...]) -> None:
 
 
 def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
-    answer = _said_if_too_long(item, answer)
+    answer = _left_to_the_filer_if_not_latin(_said_if_too_long(item, answer))
     return ItemAnswer(
         form=edition.form,
         edition=edition.printed,
@@ -63,6 +64,17 @@ def _on_item(edition: Edition, item: Item, answer: Answer) -> ItemAnswer:
         cells=answer.cells,
         meaning=answer.meaning,
     )
+
+
+def _left_to_the_filer_if_not_latin(answer: Answer) -> Answer:
+    """Words in letters that the court does not read: the filer writes them, a name as a passport has it."""
+    if in_latin_letters(answer.value):
+        return answer
+    words = _(
+        "The court reads Latin letters. So write this in them, a name just as a passport or an ID card "
+        "has it: {words}."
+    ).format(words="; ".join(answer.value.splitlines()))
+    return replace(answer, action=Action.FILL, value="", because=words, cells=())
 
 
 def _said_if_too_long(item: Item, answer: Answer) -> Answer:

@@ -5,6 +5,7 @@ from datetime import date
 
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, NullityFiler, Union
+from firstpaper.facts.text import in_latin_letters
 from firstpaper.forms.answer import Answer, blank, mark_if, write
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
@@ -93,7 +94,8 @@ def written(
     text = known(case.fact(key))
     if text is None or not (text or nothing):
         return still_open(case, concept, key)
-    return write(concept, text, because, authority) if text else blank(concept, nothing)
+    answer = write(concept, text, because, authority) if text else blank(concept, nothing)
+    return answer if in_latin_letters(text) else replace(answer, open_key=key)
 
 
 def written_day(case: Case, concept: str, key: str, because: str, authority: str = "") -> Answer:

@@ -12,7 +12,7 @@ from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment
 from firstpaper.forms.saying import not_asked
-from firstpaper.law.measures.children import concerns_children
+from firstpaper.law.measures.children import concerns_children, open_on_children
 from firstpaper.locale import _, noted
 
 FOR_GROWN = {
@@ -73,7 +73,7 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
     concerned = concerns_children(case, on)
     grown = bool(known(case.support.grown))
     if concerned is None and not grown:
-        yield from (still_open(case, concept, "children.family") for concept in (BOX, WORDS))
+        yield from (still_open(case, concept, open_on_children(case, on)) for concept in (BOX, WORDS))
     elif not concerned and not grown:
         none = _("There is no child under 18 of both of you, born or on the way.")
         yield from (blank(concept, none) for concept in (BOX, WORDS))

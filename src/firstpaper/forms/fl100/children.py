@@ -17,6 +17,7 @@ from firstpaper.law.measures.children import (
     concerns_children,
     listed_children,
     not_described,
+    open_on_children,
     presumed_children,
     unborn,
 )
@@ -49,7 +50,7 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
         case,
         "4b",
         "Minor children",
-        ("The list of minor children in item 4b goes on here:",),
+        ("The list of minor children in item 4b continues here:",),
         columns=("Child's name", "Birthdate", "Age"),
         rows=tuple((child.name or "", _birthdate(child), _age(child)) for child in rest),
     )
@@ -64,19 +65,19 @@ def _which(case: Case, on: date) -> Iterator[Answer]:
     to_list = len(listed_children(case, on)) + not_described(case)
     law = "Fam. Code 2330(b)"
     presumed = presumed_children(case, on)
-    if presumed:
+    if presumed and (to_list or case.fact(presumed[0].key) is not None):
         yield from _presumed(case, presumed[0].key, bool(to_list))
         return
     if concerns_children(case, on) is None:
-        yield from (still_open(case, f"children.{line}", "children.family") for line in ("none", "listed"))
+        key = open_on_children(case, on)
+        yield from (still_open(case, f"children.{line}", key) for line in ("none", "listed"))
     elif to_list:
         yield blank("children.none", _("You have a child under 18 together."))
         yield mark("children.listed", _("You have a child under 18 together. List each one below."), law)
     elif unborn(case):
         yield blank("children.none", _on_the_way())
-        yield blank(
-            "children.listed", _("There is no child to list yet. Mark only the line on the unborn child.")
-        )
+        under_it = _("The line on the unborn child stands under this box. Its rows stay empty.")
+        yield mark("children.listed", under_it, "Fam. Code 2010(c)")
     else:
         only_both = _(
             "Only children of both of you count here, and only while they are under 18. You named none."
@@ -157,7 +158,7 @@ def _after_the_rows(case: Case, on: date) -> Iterator[Answer]:
     else:
         yield blank("children.continued", _("Your list fits on the sheet."))
     if concerns_children(case, on) is None:
-        yield still_open(case, "children.unborn", "children.family")
+        yield still_open(case, "children.unborn", open_on_children(case, on))
     elif unborn(case):
         yield mark(
             "children.unborn", _("You told us of a child of both who is not yet born."), "Fam. Code 2010(c)"
@@ -193,7 +194,7 @@ def _declaration(case: Case, on: date) -> Answer:
     if unanswered:
         return still_open(case, concept, f"{unanswered[0].key}.declaration")
     if not listed and (concerns_children(case, on) is None or not_described(case)):
-        return still_open(case, concept, "children.family")
+        return still_open(case, concept, open_on_children(case, on))
     return blank(concept, _("You did not say that such a declaration was signed."))
 
 

@@ -7,12 +7,20 @@ from enum import StrEnum
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodySheet, VisitsTo
 from firstpaper.forms.answer import Answer, blank, mark
-from firstpaper.forms.custody_wishes import FILED_WORDS, LINES, Wishes, told_for, wishes_of
+from firstpaper.forms.custody_wishes import (
+    CASES_TOLD,
+    FILED_WORDS,
+    LINES,
+    Wishes,
+    ask_before_custody,
+    told_for,
+    wishes_of,
+)
 from firstpaper.forms.fl100.words import paragraphs
-from firstpaper.forms.open_answers import flagged, still_open
+from firstpaper.forms.open_answers import flagged, not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import not_asked
-from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild, unborn
+from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild, open_on_children, unborn
 from firstpaper.locale import _
 
 AUTHORITY = {
@@ -27,7 +35,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     """Items 6a to 6c and the list of sheets."""
     wishes, page = wishes_of(case, on), attachment_page(case, on)
     if not wishes.concerned:
-        yield from _no_children(case, wishes)
+        yield from _no_children(case, wishes, on)
         return
     for line, choices in LINES.items():
         for choice in choices:
@@ -53,12 +61,12 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
     )
 
 
-def _no_children(case: Case, wishes: Wishes) -> Iterator[Answer]:
+def _no_children(case: Case, wishes: Wishes, on: date) -> Iterator[Answer]:
     boxes = [f"custody.{line}.{choice}" for line, choices in LINES.items() for choice in choices]
     none = _("There is no child under 18 of both of you, born or on the way.")
     for concept in (*boxes, *(f"custody.sheet.{sheet}" for sheet in CustodySheet)):
         unknown = wishes.concerned is None
-        yield still_open(case, concept, "children.family") if unknown else blank(concept, none)
+        yield still_open(case, concept, open_on_children(case, on)) if unknown else blank(concept, none)
 
 
 def _box(case: Case, line: str, choice: StrEnum, wishes: Wishes, page: Attachment | None) -> Answer:
@@ -69,6 +77,8 @@ def _box(case: Case, line: str, choice: StrEnum, wishes: Wishes, page: Attachmen
         return blank(concept, _("You are not asking for anything about visits here."))
     if wish.choice != choice:
         return blank(concept, _("You chose a different box."))
+    if first := ask_before_custody(case):
+        return not_before_advice(concept, first, CASES_TOLD)
     if choice == "other":
         return _other(case, line, wishes, page)
     return mark(concept, _because(line, choice), AUTHORITY[line])

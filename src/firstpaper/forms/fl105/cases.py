@@ -10,8 +10,9 @@ from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filed_words import meaning
 from firstpaper.forms.fl105 import FORM
-from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, see, unnumbered
+from firstpaper.law.measures.other_cases import another_court_may_decide
 from firstpaper.locale import _
 
 CASES_LAW, CLAIMS_LAW = "Fam. Code 3429(a)(1)-(2)", "Fam. Code 3429(a)(3)"
@@ -24,10 +25,7 @@ ROWS = {
 
 def answers(case: Case, on: date) -> Iterator[Answer]:
     """Yes or no, the kinds, and the rows of each of the three questions."""
-    told = known(case.uccjea.cases)
-    yield from _yes_or_no(case, "cases", told, "uccjea.cases", CASES_LAW)
-    yield from _kinds(case, "cases", CustodyCase, told, "uccjea.cases")
-    yield _rows(case, "cases.rows", told, "uccjea.cases", on)
+    yield from _of_cases(case, on)
     orders = known(case.uccjea.orders)
     yield _orders(case, orders)
     yield from _kinds(case, "orders", OrderedBy, orders, "uccjea.orders")
@@ -53,6 +51,33 @@ def attachment_page(case: Case, concept: str, on: date) -> Attachment | None:
     return unnumbered(case, FORM, title, words)
 
 
+def _of_cases(case: Case, on: date) -> Iterator[Answer]:
+    """The question on other cases; open where "none" was told here and a case or an order elsewhere."""
+    told, key = known(case.uccjea.cases), "uccjea.cases"
+    found = (
+        *_yes_or_no(case, "cases", told, key, CASES_LAW),
+        *_kinds(case, "cases", CustodyCase, told, key),
+        _rows(case, "cases.rows", told, key, on),
+    )
+    doubt = _why_not_none(case) if told == () else ""
+    yield from (not_before_advice(one.concept, doubt, key) for one in found) if doubt else found
+
+
+def _why_not_none(case: Case) -> str:
+    """Why "I know of no other case" cannot be sworn to yet; empty where nothing told speaks against it."""
+    if another_court_may_decide(case) and known(case.matter.other_case):
+        return _(
+            "You told us of a case, and here of none. You swear to this line. Ask the self-help center "
+            "before you mark “yes” or “no”."
+        )
+    if known(case.uccjea.orders):
+        return _(
+            "You told us of a protective order. A case stands behind it. You swear to this line. Ask the "
+            "self-help center before you mark “yes” or “no”."
+        )
+    return ""
+
+
 def _yes_or_no(
     case: Case, concept: str, told: Sequence[object] | None, key: str, law: str
 ) -> Iterator[Answer]:
@@ -72,10 +97,15 @@ def _orders(case: Case, told: Sequence[object] | None) -> Answer:
     if told is None:
         return still_open(case, concept, "uccjea.orders")
     if not told:
-        return blank(concept, _("You know of no order that holds now."))
+        return blank(concept, _none("orders"))
     return mark(
         concept, _("You told us of an order that holds now. Attach a copy if you have one."), CASES_LAW
     )
+
+
+def _none(concept: str) -> str:
+    """What was told where there is none of the three."""
+    return _("You know of no order that holds now.") if concept == "orders" else _("You know of none.")
 
 
 def _kinds(
@@ -88,7 +118,7 @@ def _kinds(
         elif kind in told:
             yield mark(box, _("You named this kind."))
         else:
-            yield blank(box, _("You did not name this kind."))
+            yield blank(box, _("You did not name this kind.") if told else _none(concept))
 
 
 def _rows(case: Case, concept: str, told: Sequence[object] | None, key: str, on: date) -> Answer:

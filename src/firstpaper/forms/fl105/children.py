@@ -20,6 +20,7 @@ from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, unnumbered
 from firstpaper.forms.saying import on_the_sheet
 from firstpaper.law.measures.children import ListedChild, listed_children
+from firstpaper.law.words import in_a_row, spaced
 from firstpaper.locale import _
 
 LETTERS = ("a", "b")
@@ -37,7 +38,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
             yield from block.answers(case, children[place], on)
         else:
             yield from block.empty(points_back=place > 0)
-    yield from _people(case)
+    yield from _people(case, rows.longer_ago(case, children, on))
     yield _more_homes(case, on)
     yield _more_children(children)
 
@@ -52,8 +53,8 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
         case,
         FORM,
         "Residence information",
-        ("The residence information of the children goes on here:",),
-        columns=("Child's name", "Period of residence", "Residence", "Lived with"),
+        ("The residence information of the children continues here:",),
+        columns=("Child's name", "Period of residence", "Residence", "Lived with", "Relationship"),
         rows=left,
     )
 
@@ -141,15 +142,16 @@ def _private(case: Case, child: ListedChild, concept: str, on: date) -> Answer:
     return mark(box, _("Mark it beside each home for which we write only the state."), LAW)
 
 
-def _people(case: Case) -> Iterator[Answer]:
+def _people(case: Case, longer_ago: tuple[str, ...]) -> Iterator[Answer]:
     """The people the children lived with: the two spouses, then the others, with the address of each."""
     concept, told = "people", known(case.uccjea.people)
-    cells = tuple(_person_rows(case))
+    cells = tuple(_person_rows(case, longer_ago))
     if not cells:
         yield still_open(case, concept, "petitioner.name" if told is not None else "uccjea.people")
         return
     lines = "\n".join(", ".join(filter(None, row)) for row in cells)
-    answer = write(concept, lines, _beside_the_names(case), cells=cells)
+    why = spaced((_beside_the_names(case), _left_out(longer_ago)))
+    answer = write(concept, lines, why, cells=cells)
     yield flagged(case, answer, "uccjea.people") if told is None else answer
 
 
@@ -162,12 +164,20 @@ def _beside_the_names(case: Case) -> str:
     return _("Write beside each name where that person lives today. A box for mail is no home.")
 
 
-def _person_rows(case: Case) -> Iterator[tuple[str, str, str]]:
+def _left_out(names: tuple[str, ...]) -> str:
+    if not names:
+        return ""
+    only = _("Not on the list: {names}. No child lived there in the years that the form asks about.")
+    return only.format(names=in_a_row(names))
+
+
+def _person_rows(case: Case, longer_ago: tuple[str, ...]) -> Iterator[tuple[str, str, str]]:
     homes = ((case.petitioner, home_of_the_filer(case)), (case.respondent, home_of_the_other_side(case)))
     for spouse, home in homes:
         if name := known(spouse.name):
             yield name, "parent", one_line(home) if home else ""
-    for person in known(case.uccjea.people) or ():
+    listed = (one for one in known(case.uccjea.people) or () if one.name not in longer_ago)
+    for person in listed:
         yield person.name, person.relation, home_of_a_person(case, person) or ""
 
 
@@ -187,13 +197,11 @@ def _more_children(children: tuple[ListedChild, ...]) -> Answer:
     return mark(concept, each, continues=ADDED_PAGE)
 
 
-def _without_a_row(
-    case: Case, children: tuple[ListedChild, ...], on: date
-) -> Iterator[tuple[str, str, str, str]]:
+def _without_a_row(case: Case, children: tuple[ListedChild, ...], on: date) -> Iterator[tuple[str, ...]]:
     """The homes for which no row is left, each with the name of its child."""
     for place, child in enumerate(children):
         if place and rows.same_as(case, child, children[0], on):
             continue
         form = FORM if place < len(LETTERS) else ADDED_PAGE
         for row in rows.rows_of(case, child, on)[rows.printed_rows(form, on) :]:
-            yield child.name or "", row.days, row.place, row.people
+            yield child.name or "", row.days, row.place, row.people, row.relation

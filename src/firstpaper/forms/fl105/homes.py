@@ -3,7 +3,8 @@
 Each row is one answer: the days, the place, and with whom, line by line in the order of the columns.
 """
 
-from collections.abc import Iterator, Sequence
+import re
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -46,6 +47,24 @@ class Row:
     def words(self) -> str:
         """The row as it is written, a line for each column."""
         return "\n".join(filter(None, (self.days, self.place, self.people)))
+
+
+def longer_ago(case: Case, children: Iterable[ListedChild], on: date) -> tuple[str, ...]:
+    """The people named in homes that ended before the years that count, and in none since."""
+    counted, all_told = set[str](), set[str]()
+    for child in children:
+        lived = homes(case, child)
+        all_told |= {home.with_whom.casefold() for home in lived}
+        counted |= {home.with_whom.casefold() for home in _that_count(child, lived, on)}
+    return tuple(
+        one.name
+        for one in known(case.uccjea.people) or ()
+        if _named_in(one.name, all_told) and not _named_in(one.name, counted)
+    )
+
+
+def _named_in(name: str, told: set[str]) -> bool:
+    return any(name.casefold() in words for words in told)
 
 
 def printed_rows(form: str, on: date) -> int:
@@ -95,9 +114,14 @@ def address_of(case: Case, child: ListedChild) -> Address | None:
 
 
 def _rows(case: Case, child: ListedChild, lived: Sequence[Home], on: date) -> tuple[Row, ...]:
-    since = history_since(child.born, on)
-    counted = [home for home in lived if home.end is None or home.end.latest >= since]
+    counted = _that_count(child, lived, on)
     return tuple(_row(case, child, home) for home in sorted(counted, key=_newness, reverse=True))
+
+
+def _that_count(child: ListedChild, lived: Sequence[Home], on: date) -> list[Home]:
+    """The homes of the years that the sheet asks about (Fam. Code 3429(a))."""
+    since = history_since(child.born, on)
+    return [home for home in lived if home.end is None or home.end.latest >= since]
 
 
 def _number(case: Case, told: object) -> int:
@@ -131,13 +155,17 @@ def _row(case: Case, child: ListedChild, home: Home) -> Row:
 
 def _relation(case: Case, people: str) -> str:
     """What the people of a home are to the child, as far as told; empty where somebody was not described."""
-    spouses = [name for name in (known(case.petitioner.name), known(case.respondent.name)) if name]
-    if people in spouses:
-        return "parent"
-    if len(spouses) == 2 and people == " and ".join(spouses):
+    names, spouses = _each_name(people), {known(case.petitioner.name), known(case.respondent.name)}
+    others = {one.name.casefold(): one.relation for one in known(case.uccjea.people) or ()}
+    if spouses == set(names) and len(names) > 1:
         return "parents"
-    told = known(case.uccjea.people) or ()
-    return next((one.relation for one in told if one.name.casefold() == people.casefold()), "")
+    relations = ["parent" if name in spouses else others.get(name.casefold(), "") for name in names]
+    return ", ".join(relations) if all(relations) else ""
+
+
+def _each_name(people: str) -> list[str]:
+    """The people of a home one by one, as they were joined by "and" or a comma."""
+    return [name for name in re.split(r"\s*(?:,|\band\b|&)\s*", people) if name]
 
 
 def _place(case: Case, child: ListedChild, home: Home) -> str:

@@ -9,7 +9,16 @@ from firstpaper.forms.caption_box import caption
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
 from firstpaper.forms.fl160 import COMMUNITY, CONTINUATION, FORM, SEPARATE
-from firstpaper.forms.fl160.things import ASSET_LINES, DEBT_LINES, Entry, is_used, listed, runs_over, told_of
+from firstpaper.forms.fl160.things import (
+    ASSET_LINES,
+    DEBT_LINES,
+    Entry,
+    Untold,
+    is_used,
+    left_to_name,
+    listed,
+    runs_over,
+)
 from firstpaper.forms.listed_things import doubts, taken_in
 from firstpaper.forms.saying import nothing_to_mark, written
 from firstpaper.law.words import spaced
@@ -31,9 +40,9 @@ def _answers(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield from caption(case)
     yield from _headings(case, use, on)
     lines = listed(case, use, on)
-    told = told_of(case) if use == COMMUNITY else frozenset[int]()
+    told = left_to_name(case, use)
     for number in (*ASSET_LINES, *DEBT_LINES):
-        yield _line(number, lines.get(number, ()), use, told)
+        yield _line(case, number, lines.get(number, ()), told.get(number, Untold.NOTHING))
     yield from _sums()
     yield _continued(runs_over(case, use, on))
     yield from _signing(case)
@@ -59,17 +68,21 @@ def _headings(case: Case, use: str, on: date) -> Iterator[Answer]:
     yield blank("columns.debts", f"{debts} {later}", _("common practice"))
 
 
-def _line(number: int, entries: tuple[Entry, ...], use: str, told: frozenset[int]) -> Answer:
+def _line(case: Case, number: int, entries: tuple[Entry, ...], untold: Untold) -> Answer:
     concept = f"line.{number}"
     if entries:
         words = "\n".join(one.words for one in entries)
         cells = tuple((one.what, one.confirm_to) for one in entries)
         last_four = _("As you listed it. Never more than the last four digits of an account.")
         return write(concept, words, last_four, "Cal. Rules of Court, rule 1.201(a)", cells=cells)
-    if use == SEPARATE:
+    if untold is Untold.ANY:
         return fill(concept, _("If one of you alone owns or owes such a thing: write what it is, and whose."))
-    if number in told:
+    if untold is Untold.SOME:
         return fill(concept, _("You told us that there is some of this. Write what it is, in a few words."))
+    if untold is Untold.DEBTS:
+        return fill(concept, _("You told us of debts. Write here those of this kind, in a few words."))
+    if case.asset or case.debt:
+        return blank(concept, _("You listed nothing more of this kind. If there is some, write it."))
     return blank(concept, _("You told us of nothing of this kind. If there is some after all, write it."))
 
 

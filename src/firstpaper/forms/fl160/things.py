@@ -6,6 +6,7 @@ What is written is in English, the language of the court.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from enum import StrEnum
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, DebtKind, SeparateHow
@@ -60,16 +61,28 @@ THINGS = {SEPARATE: things_of_item_9, COMMUNITY: things_of_item_10}
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One thing: what it is, and for separate property to whom to confirm it, in which column."""
+    """One thing: what it is, and for separate property to whom to confirm it."""
 
     what: str
     confirm_to: str = ""
-    column: str = ""
 
     @property
     def words(self) -> str:
-        """Both in one, as it is told."""
-        return f"{self.what} (column {self.column}: {self.confirm_to})" if self.column else self.what
+        """Both in one, as item 9 of the petition has it."""
+        return f"{self.what}: {self.confirm_to}" if self.confirm_to else self.what
+
+
+class Untold(StrEnum):
+    """What is known of a line on which nothing listed stands.
+
+    `ANY`: there may be some, for nothing was listed one by one. `SOME`, `DEBTS`: there is some, and it was
+    not said what. `NOTHING`: no such thing was told.
+    """
+
+    ANY = "any"
+    SOME = "some"
+    DEBTS = "debts"
+    NOTHING = "nothing"
 
 
 def is_used(case: Case, use: str) -> bool:
@@ -96,10 +109,21 @@ def runs_over(case: Case, use: str, on: date) -> bool:
     )
 
 
-def told_of(case: Case) -> frozenset[int]:
-    """The lines of which the filer said that there is something, without saying what."""
-    kinds = known(case.property.community_kinds) or ()
-    return frozenset(line for kind in kinds for line in TOLD_OF[kind])
+def left_to_name(case: Case, use: str) -> dict[int, Untold]:
+    """What is still to be named, by line. Where things were listed one by one, that list is whole."""
+    if use == SEPARATE:
+        listed_any = case.asset or case.debt
+        return {} if listed_any else dict.fromkeys((*ASSET_LINES, *DEBT_LINES), Untold.ANY)
+    taken = {line_of(thing) for thing in (*case.asset, *case.debt)}
+    kinds = {*(known(case.property.community_kinds) or ()), *(known(case.property.elsewhere_kinds) or ())}
+    if known(case.summary.debts):
+        kinds.add(CommunityKind.DEBTS)
+    return {
+        line: Untold.DEBTS if kind is CommunityKind.DEBTS else Untold.SOME
+        for kind in kinds
+        if not taken & {*TOLD_OF[kind]}
+        for line in TOLD_OF[kind]
+    }
 
 
 def line_of(thing: Asset | Debt) -> int:
@@ -111,6 +135,5 @@ def line_of(thing: Asset | Debt) -> int:
 
 def _each(case: Case, use: str, on: date) -> Iterator[tuple[int, Entry]]:
     for one in THINGS[use](case, on):
-        column = "F" if isinstance(one.thing, Asset) else "D"
-        entry = Entry(one.filed, one.owner, column) if use == SEPARATE else Entry(one.filed)
+        entry = Entry(one.filed, one.owner) if use == SEPARATE else Entry(one.filed)
         yield line_of(one.thing), entry

@@ -10,10 +10,10 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodySheet
 from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import only_names
-from firstpaper.forms.custody_wishes import Wishes, asked_for, wishes_of
+from firstpaper.forms.custody_wishes import CASES_TOLD, Wishes, ask_before_custody, asked_for, wishes_of
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.open_answers import still_open
+from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import on_the_sheet
 from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild
 from firstpaper.locale import _
@@ -53,6 +53,8 @@ def _custody(case: Case, wishes: Wishes) -> Answer:
     missing = next((wish.missing for wish in wishes.lines.values() if wish.missing), "")
     if missing:
         return still_open(case, concept, missing)
+    if first := ask_before_custody(case):
+        return not_before_advice(concept, first, CASES_TOLD)
     cells = tuple(_row(child, wishes) for child in wishes.children)
     if not cells:
         return still_open(case, concept, "child.1.name")

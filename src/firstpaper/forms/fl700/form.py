@@ -25,7 +25,7 @@ from firstpaper.forms.saying import (
     unions_of,
     written_day,
 )
-from firstpaper.law.measures.children import concerns_children, listed_children, unborn
+from firstpaper.law.measures.children import concerns_children, listed_children, open_on_children, unborn
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.locale import _
 
@@ -121,7 +121,8 @@ def _residence(case: Case, on: date) -> Iterator[Answer]:
 def _children(case: Case, on: date) -> Iterator[Answer]:
     listed, concerned = listed_children(case, on), concerns_children(case, on)
     if concerned is None:
-        yield from (still_open(case, box, "children.family") for box in ("children.none", "children.rows"))
+        key = open_on_children(case, on)
+        yield from (still_open(case, box, key) for box in ("children.none", "children.rows"))
     else:
         yield mark_if(
             "children.none",
@@ -161,7 +162,7 @@ def _issues(case: Case, on: date) -> Iterator[Answer]:
     concerned = concerns_children(case, on)
     for issue in WITH_CHILDREN:
         if concerned is None:
-            yield still_open(case, f"issue.{issue}", "children.family")
+            yield still_open(case, f"issue.{issue}", open_on_children(case, on))
         else:
             yield mark_if(f"issue.{issue}", concerned, settle, _("You have no child together."), ISSUES)
     wanted = _("Mark it only if one of you wants it.")

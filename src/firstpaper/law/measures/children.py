@@ -101,6 +101,12 @@ def concerns_children(case: Case, on: date) -> bool | None:
     return False if _names_no_minor(case) else None
 
 
+def open_on_children(case: Case, on: date) -> str:
+    """The fact that leaves open whether there is a child to decide about."""
+    presumed = presumed_children(case, on)
+    return presumed[0].key if presumed else "children.family"
+
+
 def not_described(case: Case) -> int:
     """How many minor children of both were told of, but not described."""
     if Family.MINOR_TOGETHER not in (known(case.children.family) or ()):
@@ -138,7 +144,7 @@ def presumed_children(case: Case, on: date) -> tuple[PresumedChild, ...]:
     rows = [_presumed(case, number, child, on) for number, child in described(case)]
     others = known(case.children.family) or ()
     in_union = case.children.others_in_union
-    if Family.FROM_OTHERS in others and in_union not in (None, False):
+    if Family.FROM_OTHERS in others and in_union is not False:
         born = known(case.children.others_born_on)
         key = "children.others_in_union"
         rows.append(PresumedChild(key, "", born, "children.others_born_on", in_union is True))

@@ -41,6 +41,19 @@ def about_children(case: Case) -> bool:
     return bool(_ABOUT_CHILDREN.intersection(other_cases(case)))
 
 
+def decides_on_custody_instead(case: Case) -> OtherCase | None:
+    """The kind of case told that may leave custody to another court or to a guardian; None where none was.
+
+    A juvenile court alone decides while it protects the child (Welf. & Inst. Code 302(c), 304). The order of
+    another state is changed here only in narrow cases (Fam. Code 3423).
+    """
+    told = other_cases(case)
+    return next((kind for kind in _INSTEAD if kind in told), None)
+
+
+_INSTEAD = (OtherCase.JUVENILE, OtherCase.GUARDIANSHIP, OtherCase.ELSEWHERE)
+
+
 def told_and_denied(case: Case) -> bool:
     """Whether a case was told for form FL-105, and denied where it was asked first."""
     return case.matter.other_case is False and bool(known(case.uccjea.cases))

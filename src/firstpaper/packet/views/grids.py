@@ -46,8 +46,6 @@ FILED = (
     noted("Respondent"),
 )
 """Words of ours in the columns of a form."""
-LEAST_COLUMNS = 2
-"""An answer alone that has no more pieces is said in a line, and needs no table."""
 MOST_DONE = 100
 
 
@@ -97,10 +95,15 @@ def grids(answers: Sequence[ItemAnswer], edition: Edition) -> "Iterator[ItemAnsw
     """The answers in order, those that fill the same columns as one table."""
     for name, group in groupby(answers, key=_columned):
         found = tuple(group)
-        if name and (len(found) > 1 or len(found[0].columns) > LEAST_COLUMNS):
+        if name and (len(found) > 1 or _in_pieces(found[0])):
             yield _grid(found, edition)
         else:
             yield from found
+
+
+def _in_pieces(answer: ItemAnswer) -> bool:
+    """Whether it fills more than one column. An answer in one piece is said in a line, and needs no table."""
+    return sum(map(any, zip(*answer.cells, strict=True))) > 1
 
 
 def _columned(answer: ItemAnswer) -> str:

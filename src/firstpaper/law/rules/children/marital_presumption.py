@@ -55,6 +55,8 @@ def marital_presumption(case: Case, on: date) -> list[Found]:
 
 
 def _about(case: Case, child: PresumedChild, on: date) -> Found:
+    if case.fact(child.key) is None and not child.name:
+        return _not_asked_yet(child)
     due = challenge_by(case, child.born, on) if child.born else None
     return Found(
         Outcome.FOR_A_LAWYER,
@@ -64,6 +66,16 @@ def _about(case: Case, child: PresumedChild, on: date) -> Found:
         facts=(child.key, child.born_key),
         dates={"challenge_by": due.target} if due else {},
         steps=due.steps if due else (),
+    )
+
+
+def _not_asked_yet(child: PresumedChild) -> Found:
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _says(child),
+        _("Answer the question about the children of one of you. We leave the lines on children open."),
+        facts=(child.key,),
     )
 
 
