@@ -89,7 +89,7 @@ def test_the_sheet_shows_before_and_now_and_what_to_serve() -> None:
     now = begun_from(PLAIN).with_fact("requests.fees", "paid_by_respondent")
     text = words(now.with_fact("matter.other_side_answered", False), PLAIN)
     assert "What changes in the amended petition" in text
-    assert "Fees and costs payable by: Respondent" in text or "Respondent" in text
+    assert "Attorney's fees and costs payable by: Respondent" in text or "Respondent" in text
     assert "A summons (FL-110) with it" in text
     assert "marked “amended”" in text
 

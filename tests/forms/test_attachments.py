@@ -200,7 +200,7 @@ def test_the_words_on_property_not_yet_known_fit_on_the_lines_with_every_kind() 
         for answer in petition(Case.model_validate({**COUPLE, "property": how}), ON)
         if answer.concept == "property.community.rows"
     )
-    assert rows.endswith("tax refunds, digital assets, pets.")
+    assert rows.endswith("tax refunds, digital assets, and pets.")
 
 
 def test_how_much_fits_is_decided_by_the_edition(monkeypatch: pytest.MonkeyPatch) -> None:

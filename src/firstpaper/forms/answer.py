@@ -81,7 +81,12 @@ class ItemAnswer:
     @property
     def place(self) -> str:
         """Where it stands, for a person: its number, or in words a part of the sheet that has none."""
-        return self.item if any(map(str.isdigit, self.item)) else _(self.item)
+        return self.number or _(self.item)
+
+    @property
+    def number(self) -> str:
+        """Its number on the sheet; empty where it has none, as what stands in the caption."""
+        return self.item if any(map(str.isdigit, self.item)) else ""
 
     @property
     def hint(self) -> str:

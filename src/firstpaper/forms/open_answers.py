@@ -28,7 +28,7 @@ def open_items(items: Iterable[ItemAnswer], asked_still: Collection[str] = ()) -
 
 def item_numbers(items: Iterable[ItemAnswer]) -> str:
     """The items in a row, as in "3a(1), 3a(2)"; those without a number by their labels."""
-    return ", ".join(dict.fromkeys(one.place or one.label for one in items))
+    return ", ".join(dict.fromkeys(one.number or one.label for one in items))
 
 
 def _mark_if_sure(case: Case, key: str) -> str:
@@ -46,7 +46,7 @@ def why_open(case: Case, key: str) -> str:
     """One or two sentences on the missing fact."""
     told = case.fact(key)
     if told is DONT_KNOW:
-        words = _("You do not know this yet: {what}. Leave it empty until you do.")
+        words = _("You do not know this yet: {what}. Do not guess.")
     elif isinstance(told, Day) and told.whole is None:
         words = _("A part of the date is missing: {what}. Do not guess.")
     elif isinstance(told, Day):

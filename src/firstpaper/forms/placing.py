@@ -74,7 +74,7 @@ def _left_to_the_filer_if_not_latin(answer: Answer) -> Answer:
         "The court reads Latin letters. So write this in them, a name just as a passport or an ID card "
         "has it: {words}."
     ).format(words="; ".join(answer.value.splitlines()))
-    return replace(answer, action=Action.FILL, value="", because=words, cells=())
+    return replace(answer, action=Action.FILL, value="", because=words, cells=(), meaning="")
 
 
 def _said_if_too_long(item: Item, answer: Answer) -> Answer:

@@ -62,10 +62,19 @@ def who_stands_here(case: Case) -> str:
     if name is None:
         return leave
     through = _(
-        "The case is that of {name}. A person under 18 comes to court through a guardian, and so does "
-        "one with a conservator. The judge can name one for the case (a guardian ad litem)."
+        "The case is that of {name}. Ask who must stand here. The judge may have to name somebody for that "
+        "(a guardian ad litem)."
     )
     return f"{through.format(name=name)} {leave}"
+
+
+def married_words(case: Case) -> str:
+    """That the two are married; in the name of the one for whom somebody else files."""
+    name = known(case.grounds.filed_for) if somebody_else_files(case) else None
+    if name is None:
+        return _("You are married to each other.")
+    respondent = known(case.respondent.name) or _("the other side")
+    return _("{name} and {respondent} are married to each other.").format(name=name, respondent=respondent)
 
 
 def get_help_with_this_box() -> str:
@@ -115,9 +124,9 @@ def nearly_written(case: Case, concept: str, key: str, because: str, authority: 
     if day is None or day.sure is not None:
         return written_day(case, concept, key, because, authority)
     near = _(
-        "Find the whole day if you can, and write that. If nobody can find it, write this: "
-        "the law takes the date as nearly as it can be found."
-    )
+        "Find the whole day if you can, and write that. If nobody can find it, write “{words}”. "
+        "The law takes the date as nearly as it can be found."
+    ).format(words=about(day))
     answer = write(concept, about(day), near, authority, meaning=meaning(lambda: about(day)))
     return replace(answer, open_key=key)
 

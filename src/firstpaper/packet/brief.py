@@ -18,6 +18,7 @@ from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.intake.predicates.grounds import files_for_one_of_the_two
 from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_first, waits
+from firstpaper.law.measures.marriage import told_each_other
 from firstpaper.law.measures.record import begins_on, day, judged_on
 from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
@@ -200,4 +201,6 @@ def _may_file_together(found: tuple[Finding, ...]) -> bool:
 
 def _open(facts: Case, on: date) -> Iterator[Asked]:
     needless = needless_keys(facts, on)
+    if not told_each_other(facts):  # then there is no such day, and nobody is sent to the other side for one
+        needless |= {"dates.separation_told_on"}
     return (one for one in asked(facts) if known(facts.fact(one.key)) is None and one.key not in needless)

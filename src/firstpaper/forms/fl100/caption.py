@@ -14,9 +14,12 @@ from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.saying import (
     case_number,
     chosen,
+    get_help_with_this_box,
     kind_words,
     married,
+    married_words,
     partners,
+    somebody_else_files,
     unions_of,
     written,
     written_petitioner,
@@ -52,11 +55,14 @@ def _filer(case: Case) -> Iterator[Answer]:
     no_lawyer = _("This is for lawyers. You file for yourself.")
     yield blank("cap.bar", no_lawyer)
     same = _("Use your full legal name, spelled the same way on every form.")
-    yield written(case, "cap.name", "petitioner.name", same, _("common practice"))
+    help_first = get_help_with_this_box() if somebody_else_files(case) else ""
+    yield written(case, "cap.name", "petitioner.name", help_first or same, _("common practice"))
     yield blank("cap.firm", no_lawyer)
     self_represented = _('You have no lawyer. "In pro per" means the same and is fine too.')
     says = meaning(lambda: filed("Self-represented"))
-    yield write("cap.for", "Self-represented", self_represented, _("common practice"), meaning=says)
+    yield write(
+        "cap.for", "Self-represented", help_first or self_represented, _("common practice"), meaning=says
+    )
 
 
 def _address(case: Case) -> Iterator[Answer]:
@@ -74,7 +80,7 @@ def _address(case: Case) -> Iterator[Answer]:
 
 def _address_words(case: Case) -> str:
     if known(case.safety.safe_at_home):
-        return _("Write the address that Safe at Home gave you. Never write where you live.")
+        return _("Make sure it is the address that Safe at Home gave you. Never write where you live.")
     if Danger.HIDE_ADDRESS in (known(case.safety.dangers) or ()):
         return _(
             "The other side will see this. Use only the safe mailing address. Never write where you live."
@@ -181,7 +187,7 @@ def _kind_line(case: Case, line: str, kind: Kind) -> Iterator[Answer]:
         return
     yield mark(line, _("You ask for {kind}.").format(kind=kind_words(kind)), "Fam. Code 2330(a)")
     because = {
-        "marriage": _("You are married to each other."),
+        "marriage": married_words(case),
         "partnership": _("You are registered partners of each other."),
     }
     otherwise = _("This does not fit the two of you.")

@@ -11,8 +11,9 @@ from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment
-from firstpaper.forms.saying import not_asked
 from firstpaper.law.measures.children import concerns_children, open_on_children
+from firstpaper.law.measures.other_cases import other_cases
+from firstpaper.law.words import spaced
 from firstpaper.locale import _, noted
 
 FOR_GROWN = {
@@ -82,7 +83,14 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
     elif words := _words(case, on):
         yield from _said(case, on, words)
     else:
-        yield from (blank(concept, not_asked()) for concept in (BOX, WORDS))
+        yield from (blank(concept, _nothing_given_up(case)) for concept in (BOX, WORDS))
+
+
+def _nothing_given_up(case: Case) -> str:
+    """Why an empty item 7 gives nothing up, and what may stand there where another case was told."""
+    law = _("You give nothing up: the printed words let a judge decide child support.")
+    number = _("If a child support case is open, you can write its number at 7d.")
+    return spaced((law, number if other_cases(case) else ""))
 
 
 def _said(case: Case, on: date, words: str) -> Iterator[Answer]:

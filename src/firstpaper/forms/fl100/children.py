@@ -22,7 +22,7 @@ from firstpaper.law.measures.children import (
     unborn,
 )
 from firstpaper.law.measures.marriage import first_union
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 SIGNED = (Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY)
 
@@ -72,8 +72,8 @@ def _which(case: Case, on: date) -> Iterator[Answer]:
         key = open_on_children(case, on)
         yield from (still_open(case, f"children.{line}", key) for line in ("none", "listed"))
     elif to_list:
-        yield blank("children.none", _("You have a child under 18 together."))
-        yield mark("children.listed", _("You have a child under 18 together. List each one below."), law)
+        yield blank("children.none", _children_together(to_list))
+        yield mark("children.listed", _children_together(to_list), law)
     elif unborn(case):
         yield blank("children.none", _on_the_way())
         under_it = _("The line on the unborn child stands under this box. Its rows stay empty.")
@@ -84,6 +84,14 @@ def _which(case: Case, on: date) -> Iterator[Answer]:
         )
         yield mark("children.none", only_both, law)
         yield blank("children.listed", _("You named no child of both of you under 18."))
+
+
+def _children_together(count: int) -> str:
+    return _n(
+        "You have a child under 18 together.",
+        "You have {count} children under 18 together. List each one below.",
+        count,
+    ).format(count=count)
 
 
 def _on_the_way() -> str:

@@ -29,7 +29,7 @@ PLACES = Places(
 )
 LINES = (DETERMINE, *PLACES.all)
 FILED_KINDS = {
-    CommunityKind.HOME: noted("real estate or a home"),
+    CommunityKind.HOME: noted("a home or land"),
     CommunityKind.VEHICLES: noted("vehicles"),
     CommunityKind.ACCOUNTS: noted("bank and investment accounts"),
     CommunityKind.RETIREMENT: noted("pensions and retirement plans"),
@@ -97,9 +97,10 @@ def _only_for_a_believer(case: Case) -> str:
         return ""
     if known(case.grounds.good_faith) in (GoodFaith.NEITHER, GoodFaith.RESPONDENT):
         return _(
-            "In a nullity only a spouse who believed in the marriage can ask. By your answers you did not."
+            "In a nullity only a spouse who believed that the marriage was valid can ask. By your answers "
+            "you did not."
         )
-    return _("In a nullity the court divides it only for a spouse who believed in the marriage and asks.")
+    return _("In a nullity a spouse must ask for this, and must have believed that the marriage was valid.")
 
 
 def _none(case: Case, on: date) -> Iterator[Answer]:
@@ -165,7 +166,12 @@ def _text(case: Case, on: date) -> str:
 
 
 def _filed(told: Sequence[CommunityKind] | None) -> str:
-    return ", ".join(filed(words) for kind, words in FILED_KINDS.items() if kind in (told or ()))
+    """The kinds in a row, with a comma before the "and" wherever the row could be misread without it."""
+    kinds = [filed(words) for kind, words in FILED_KINDS.items() if kind in (told or ())]
+    if len(kinds) < 2:
+        return "".join(kinds)
+    clear = len(kinds) == 2 and not any(" and " in words for words in kinds)
+    return (filed(" and ") if clear else filed(", and ")).join((", ".join(kinds[:-1]), kinds[-1]))
 
 
 def _class(case: Case) -> str:

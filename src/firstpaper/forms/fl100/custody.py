@@ -21,7 +21,7 @@ from firstpaper.forms.open_answers import flagged, not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import not_asked
 from firstpaper.law.measures.children import CUSTODY_FORMS, ListedChild, open_on_children, unborn
-from firstpaper.locale import _
+from firstpaper.locale import _, _n
 
 AUTHORITY = {
     "legal": "Fam. Code 3003, 3006",
@@ -81,7 +81,8 @@ def _box(case: Case, line: str, choice: StrEnum, wishes: Wishes, page: Attachmen
         return not_before_advice(concept, first, CASES_TOLD)
     if choice == "other":
         return _other(case, line, wishes, page)
-    return mark(concept, _because(line, choice), AUTHORITY[line])
+    count = len(wishes.children) + unborn(case)
+    return mark(concept, _because(line, choice, count), AUTHORITY[line])
 
 
 def _other(case: Case, line: str, wishes: Wishes, page: Attachment | None) -> Answer:
@@ -99,21 +100,41 @@ def _differs(line: str, wishes: Wishes) -> str:
     if len({told_for(child, line) for child in wishes.children}) == 1:
         return _(
             "You told us of an unborn child. {label} says what you ask for the children who are born. "
-            "Ask a lawyer what to say for the other."
+            "Ask a lawyer what to say for the unborn child."
         )
     return _("Your wishes are not the same for every child. {label} says what you ask for each.")
 
 
-def _because(line: str, choice: StrEnum) -> str:
+def _because(line: str, choice: StrEnum, count: int) -> str:
     return {
         ("legal", "petitioner"): _("You ask to make the big choices alone: school, health, welfare."),
         ("legal", "respondent"): _("You ask that the other parent makes the big choices alone."),
         ("legal", "joint"): _("You ask that both of you make the big choices: school, health, welfare."),
-        ("physical", "petitioner"): _("You ask that the children live mainly with you."),
-        ("physical", "respondent"): _("You ask that the children live mainly with the other parent."),
-        ("physical", "joint"): _("You ask that each of you has the children for plenty of the time."),
-        ("visits", "petitioner"): _("You ask for time with the children for yourself."),
-        ("visits", "respondent"): _("You ask for time with the children for the other parent."),
+        ("physical", "petitioner"): _n(
+            "You ask that the child lives mainly with you.",
+            "You ask that the children live mainly with you.",
+            count,
+        ),
+        ("physical", "respondent"): _n(
+            "You ask that the child lives mainly with the other parent.",
+            "You ask that the children live mainly with the other parent.",
+            count,
+        ),
+        ("physical", "joint"): _n(
+            "You ask that each of you has the child for plenty of the time.",
+            "You ask that each of you has the children for plenty of the time.",
+            count,
+        ),
+        ("visits", "petitioner"): _n(
+            "You ask for time with the child for yourself.",
+            "You ask for time with the children for yourself.",
+            count,
+        ),
+        ("visits", "respondent"): _n(
+            "You ask for time with the child for the other parent.",
+            "You ask for time with the children for the other parent.",
+            count,
+        ),
     }[line, str(choice)]
 
 
@@ -123,7 +144,9 @@ def _sheet(case: Case, sheet: CustodySheet) -> Answer:
         return still_open(case, concept, "custody.sheets")
     if sheet not in told:
         return blank(concept, _("You chose not to add this sheet. It is not needed for filing."))
-    because = _("You want to add form {form}. Fill it in, and put it behind the petition.")
+    because = _("Fill in form {form}, and put it behind the petition.")
+    if sheet is not CustodySheet.FL_311:
+        because = _("Fill in form {form} on your own, with no worksheet of ours. Put it behind the petition.")
     return mark(
         concept,
         because.format(form=CUSTODY_FORMS[sheet]),

@@ -70,7 +70,7 @@ def _reason(case: Case, concept: str, reason: Reason, because: str, authority: s
 def _nullity(case: Case, on: date) -> Iterator[Answer]:
     """5b and 5c: a heading is marked where one of its reasons is."""
     never = _("You gave a reason of this kind: it was never valid.")
-    until_ended = _("You gave a reason of this kind: it is valid until a judge ends it.")
+    until_ended = _("You gave a reason of this kind: it is valid until a judge says that it is not.")
     void = [_ground(case, ground, on) for ground in NullityGround if ground in VOID]
     voidable = [_ground(case, ground, on) for ground in NullityGround if ground not in VOID]
     yield _heading("grounds.void", void, never, "Fam. Code 2200, 2201")
@@ -104,8 +104,8 @@ def _ground(case: Case, ground: NullityGround, on: date) -> Answer:
 
 def _shut() -> str:
     return _(
-        "You chose this reason, but by your own answers it is shut. Leave it empty. Look at what we found, "
-        "and get help before you mark it."
+        "You chose this reason, but by your own answers it can no longer be used, or never could. Get help "
+        "before you mark it."
     )
 
 

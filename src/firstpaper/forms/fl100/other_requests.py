@@ -61,7 +61,7 @@ def _fees(case: Case) -> Iterator[Answer]:
         (Who.PETITIONER, told is Fees.PAID_BY_PETITIONER, _("You ask that you pay.")),
         (Who.RESPONDENT, told is Fees.PAID_BY_RESPONDENT, _("You ask that the other side pays.")),
     ):
-        words = {"because": because, "otherwise": not_asked(), "authority": law}
+        words = {"because": because, "otherwise": not_now, "authority": law}
         yield chosen(case, f"requests.fees.{who}", key, holds, **words)
 
 
@@ -73,8 +73,12 @@ def _former_name(case: Case) -> Iterator[Answer]:
     elif name is None:
         yield from (still_open(case, concept, "requests.former_name") for concept in (NAME, NAME_WORDS))
     elif not name:
-        later = _("You are not asking for this. You can still ask later, even after the judgment.")
+        later = _("You ask for no former name. You can still do so later, even after the judgment.")
         yield from (blank(concept, later, "Fam. Code 2080") for concept in (NAME, NAME_WORDS))
+    elif name.casefold() == (known(case.petitioner.name) or "").casefold():
+        now = _("This is the name you have now. Check the spelling, or leave it out.")
+        for concept in (NAME, NAME_WORDS):
+            yield replace(blank(concept, now, "Fam. Code 2080"), open_key="requests.former_name")
     elif used is None:
         yield from (still_open(case, concept, "requests.former_name_used") for concept in (NAME, NAME_WORDS))
     elif not used:

@@ -75,7 +75,7 @@ def _not_confirmed(case: Case, concept: str) -> Answer:
 def _line(line: str, choice: SupportChoice, people: list[Answer], authority: str) -> Answer:
     if any(person.action is Action.MARK for person in people):
         because = {
-            SupportChoice.ASK: _("You ask the judge to order support now."),
+            SupportChoice.ASK: _("You ask the judge to order support."),
             SupportChoice.END: _(
                 "You ask to end it for good. A judge often says no, most of all after a long marriage."
             ),

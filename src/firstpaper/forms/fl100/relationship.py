@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import Union
 from firstpaper.forms.answer import Answer
-from firstpaper.forms.saying import chosen, unions_of
+from firstpaper.forms.saying import chosen, married_words, unions_of
 from firstpaper.locale import _
 
 
@@ -16,7 +16,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     reasons = {
         "relationship.married": (
             Union.MARRIAGE,
-            _("You are married to each other."),
+            married_words(case),
             _("You did not say that you are married."),
             "Fam. Code 2330(a)",
         ),

@@ -37,7 +37,7 @@ def _spouse(case: Case, who: Who, on: date) -> Answer:
     if measured.qualifies:
         return _qualifies(case, concept, measured, on)
     if not _needed(case):
-        return blank(concept, _("This time is not needed for your kind of case. Mark it only if it is true."))
+        return blank(concept, _no_time_needed(case))
     if measured.fails:
         return _unless_sure(case, blank(concept, _not_yet(measured)), measured)
     if who_qualifies(case, on):
@@ -86,11 +86,25 @@ def _not_sure(day: Day | None) -> bool:
 
 
 def _not_yet(measured: SpouseResidence) -> str:
+    filer = measured.who is Who.PETITIONER
     if measured.safe_day is not None:
-        return _("By the dates you gave, the time is met from {date} on.").format(
-            date=spell_date(measured.safe_day)
+        met = (
+            _("By the dates you gave, you have the time from {date} on.")
+            if filer
+            else _("By the dates you gave, the other side has the time from {date} on.")
         )
-    return _("By your answers this person has not lived in this county of California for the time needed.")
+        return met.format(date=spell_date(measured.safe_day))
+    if filer:
+        return _("By your answers you have not lived in this county of California for the time needed.")
+    return _("By your answers the other side has not lived in this county of California for that time.")
+
+
+def _no_time_needed(case: Case) -> str:
+    if kind_of(case) is Kind.NULLITY:
+        return _("A nullity needs no time of living here.")
+    if kind_of(case) is Kind.LEGAL_SEPARATION:
+        return _("A legal separation needs no time of living here.")
+    return _("Partners registered in California need no time of living here.")
 
 
 def _needed(case: Case) -> bool:
@@ -101,7 +115,8 @@ def _needed(case: Case) -> bool:
 
 def _partnership(case: Case) -> Answer:
     because = _("A partnership made in California can be ended here even if neither of you lives here.")
-    otherwise = _("This is only for a partnership registered in California.")
+    only_partners = _("Item 2b is only for a partnership registered in California.")
+    otherwise = only_partners if _needed(case) else _no_time_needed(case)
     holds = Union.PARTNERS_CALIFORNIA in unions_of(case)
     return chosen(
         case,
@@ -131,15 +146,15 @@ def _same_sex(case: Case) -> Iterator[Answer]:
             yield blank(concept, _("Only if the box of this line is marked."))
         return
     otherwise = _(
-        "This is only for same-sex spouses who married here and cannot end the marriage where they live."
+        "Item 2c is only for same-sex spouses who married here and cannot end the marriage where they live."
     )
+    if not _needed(case):
+        otherwise = _no_time_needed(case)
     if known(case.residence.exception.same_sex) and kind_of(case) is Kind.DISSOLUTION:
         otherwise = _(
             "By your answers not every condition of this line is true. Item 2a is for you if one lives here."
         )
-    yield blank(box, otherwise)
-    for concept in lives:
-        yield blank(concept, _("Only if the box of this line is marked."))
+    yield from (blank(concept, otherwise) for concept in (box, *lives))
 
 
 def _every_state_ends_it() -> str:

@@ -12,7 +12,7 @@ from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.saying import PARTNERSHIPS, nearly_written, on_the_sheet, unions_of
-from firstpaper.law.measures.marriage import length, separation
+from firstpaper.law.measures.marriage import length, separation, told_each_other
 from firstpaper.locale import _
 
 
@@ -92,10 +92,10 @@ def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
         yield write(half.months, str(span.months), whole, "Fam. Code 2330(b)")
         return
     if near := about_length(case, union):
-        told = _("Counted from what you told us. Count it again when you know the whole day.")
+        told = _("By what you told us it is “{words}”. Count it again when you know the whole day.")
         for concept, numbers in zip((half.years, half.months), near, strict=True):
-            says = meaning(partial(_about, numbers))
-            answer = write(concept, _about(numbers), told, "Fam. Code 2330(b)", meaning=says)
+            says, words = meaning(partial(_about, numbers)), _about(numbers)
+            answer = write(concept, words, told.format(words=words), "Fam. Code 2330(b)", meaning=says)
             yield replace(answer, open_key=half.began_key)
         return
     yield from (_no_length(case, half, concept) for concept in (half.years, half.months))
@@ -130,8 +130,15 @@ def _no_length(case: Case, half: _Half, concept: str) -> Answer:
 
 
 def _no_separation(case: Case, concept: str) -> Answer:
-    for key in ("dates.separation_told_on", "dates.separation_acted_on"):
+    why, told_on = separation(case).why, "dates.separation_told_on"
+    if not told_each_other(case):
+        alone = _(
+            "You need not get in touch with the other side for this. A lawyer can say which day counts."
+        )
+        return replace(blank(concept, f"{why} {alone}", "Fam. Code 70"), open_key=told_on)
+    for key in (told_on, "dates.separation_acted_on"):
         told = known(case.fact(key))
         if told is None or told.sure is None:
             return still_open(case, concept, key)
-    return replace(blank(concept, separation(case).why), open_key="dates.separation_told_on")
+    later = _("On which later day did one of you say, and show, that it was over for good?")
+    return replace(blank(concept, f"{why} {later}", "Fam. Code 70"), open_key=told_on)

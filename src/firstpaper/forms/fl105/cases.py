@@ -126,7 +126,7 @@ def _rows(case: Case, concept: str, told: Sequence[object] | None, key: str, on:
     if told is None:
         return still_open(case, concept, key)
     if not told:
-        return blank(concept, _("There is nothing to list."))
+        return blank(concept, _none(concept.partition(".")[0]))
     words = known(case.fact(words_key))
     if words is None:
         return still_open(case, concept, words_key)

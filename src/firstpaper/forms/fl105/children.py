@@ -158,8 +158,8 @@ def _people(case: Case, longer_ago: tuple[str, ...]) -> Iterator[Answer]:
 def _beside_the_names(case: Case) -> str:
     if keeps_addresses_off(case):
         return _(
-            "Write no address of yours, of the children, or of anybody you live with. In the box "
-            "on confidential addresses we say why. Get help with this part."
+            "Write no address of yours, of the children, or of anybody you live with. The box on "
+            "confidential addresses says why. Get help with this part."
         )
     return _("Write beside each name where that person lives today. A box for mail is no home.")
 

@@ -204,14 +204,15 @@ def _written(case: Case, child: ListedChild, concept: str, row: Row, *, newest: 
 
 def _words(newest: bool) -> str:
     if newest:
-        return _("List the home of today first. The people's addresses are below.")
+        return _("List the home of today first. The people's addresses have a place of their own on FL-105.")
     return _("Put dates, place and people in their own columns.")
 
 
 def _private_words(row: Row) -> str:
     only = _(
-        "The other side did not live here. Write only the state, and mark the box beside it if there is one."
-    )
+        "The other side did not live in the home from {since} on. Write only the state, and mark the box "
+        "beside it if there is one."
+    ).format(since=row.since)
     if row.people:
         return only
     ask = _("A name can show where you live too. Ask the self-help center before you write who lived there.")

@@ -48,15 +48,19 @@ def separation(case: Case) -> Separation:
         )
     later = max(told_on, acted_on)
     if back_together_after(case, min(told_on, acted_on)):
-        return Separation(
-            None, told, acted, _("You were back together after that, so it was not the last break.")
-        )
+        return Separation(None, told, acted, _back_together(min(told_on, acted_on)))
     if told_on == acted_on:
         return Separation(later, told, acted, _("The words and the acts came on the same day."))
     why = _("By {date} it had been said and acted on. It is the later of the two days.").format(
         date=short_date(later)
     )
     return Separation(later, told, acted, why)
+
+
+def _back_together(first: date) -> str:
+    return _("You were back together after {date}, so that was not the last break.").format(
+        date=short_date(first)
+    )
 
 
 def told_each_other(case: Case) -> bool:

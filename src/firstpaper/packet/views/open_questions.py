@@ -39,6 +39,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "topics": topics,
             "count": len(brief.open_questions),
+            "wait": bool(brief.open_numbers),
             "items": tuple(_alike(brief.open_items)),
         },
     )
@@ -50,8 +51,15 @@ def _alike(items: Sequence[ItemAnswer]) -> Iterator[tuple[str, str]]:
     for item in items:
         by_reason.setdefault(item.because, []).append(item)
     for because, alike in by_reason.items():
-        one = alike[0]
-        yield item_numbers(alike) if len(alike) > 1 else f"{one.place} {one.label}", because
+        yield _names(alike), because
+
+
+def _names(alike: Sequence[ItemAnswer]) -> str:
+    """What items are called together: their numbers, with the labels where there is only one."""
+    labels = dict.fromkeys(one.label for one in alike)
+    if len({one.number for one in alike}) > 1 or not alike[0].number:
+        return item_numbers(alike)
+    return f"{alike[0].number} {'; '.join(labels)}"
 
 
 def _open(brief: Brief, one: Asked) -> Open:

@@ -24,6 +24,7 @@ from firstpaper.packet.views.sheet import Sheet
 MOST_NAMED = 3
 MOST_ON_ONE = 2
 """Pages of a form that are told apart by no line."""
+AT_THE_TOP = (Action.WRITE, Action.FILL)
 REPEATED = "heading"
 """The place, in an edition, of what stands at the top of page 1 and is written again on the later pages."""
 SAME_CAPTION = ("caption.filer", "caption.court", "caption.names")
@@ -222,7 +223,7 @@ def sections(answers: Iterable[ItemAnswer], edition: Edition) -> Iterator[Sectio
 
 def _section(part: str, answers: tuple[ItemAnswer, ...], page: str, edition: Edition) -> Section:
     if all(answer.item == REPEATED for answer in answers):
-        again = "; ".join(answer.label for answer in answers if answer.action is Action.WRITE)
+        again = "; ".join(answer.label for answer in answers if answer.action in AT_THE_TOP)
         words = _("At the top write again, as on page 1: {labels}.").format(labels=again)
         return Section("", (), page=f"{page} {words}".strip())
     found = tuple(rows(answers, edition))
@@ -354,9 +355,15 @@ def _row(group: tuple[ItemAnswer, ...]) -> Row:
         meaning=_sentences(first.meaning),
         because=" ".join(reasons),
         authority="; ".join(dict.fromkeys(filter(None, map(law_behind, group)))),
-        continues=next((answer.continues for answer in group if answer.continues), ""),
+        continues=_continues(group),
         note=first.note,
     )
+
+
+def _continues(group: tuple[ItemAnswer, ...]) -> str:
+    """The sheet on which it goes on, where the reason has not named it already."""
+    sheet = next((answer.continues for answer in group if answer.continues), "")
+    return "" if any(sheet in answer.because for answer in group) else sheet
 
 
 def _to_copy(answer: ItemAnswer) -> tuple[str, ...]:
