@@ -20,8 +20,9 @@ from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, unnumbered
 from firstpaper.forms.saying import on_the_sheet
 from firstpaper.law.measures.children import ListedChild, listed_children
-from firstpaper.law.words import in_a_row, spaced
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 LETTERS = ("a", "b")
 FACTS = ("name", "born_in", "born_on", "sex")
