@@ -65,7 +65,8 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     mending.type("")  # and who did it
     mending.type("December 4 2026", then="firstpaper dates home.case")
     assert mending.end() == 0
-    assert "Sun, Jan 3, 2027 (moves to Mon, Jan 4, 2027)" in last_words(mending)  # Code Civ. Proc. 12a
+    # Code Civ. Proc. 12a
+    assert "Sun, Jan 3, 2027 (court closed, so Mon, Jan 4, 2027)" in last_words(mending)
 
     dates = Sitting(home, "dates", "home.case", "--all", "--ics", "dates.ics", "--plain-titles", "--on", ON)
     assert dates.end() == 0
@@ -73,7 +74,7 @@ def test_the_whole_way_from_the_filing_to_a_corrected_service(
     assert "Case number: 26FL001234" in said
     assert "[x] Friday, December 4, 2026: The papers were served or sent" in said
     assert said.index("AHEAD") < said.index("NOT RUNNING YET") < said.index("DONE, PAST")
-    assert "Sat, Jun 5, 2027 The marriage or partnership cannot end before this day" in said  # 2339(a)
+    assert "Sat, Jun 5, 2027 The marriage cannot end before this day" in said  # 2339(a)
     assert "\x1b" not in dates.heard
     events = Calendar.from_ical(home.with_name("dates.ics").read_bytes()).walk("VEVENT")
     assert {str(event["SUMMARY"]) for event in events} == {"Reminder"}

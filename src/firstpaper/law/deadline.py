@@ -61,10 +61,10 @@ class Chart:
 class Dated:
     """A date counted in one case, with what differs from case to case.
 
-    `who` and `certainty` are set where they are other than the kind says. `since` is the day from which
-    the time runs, for the picture. `also` is a sentence behind what follows from doing nothing, and
-    `if_missed` takes its place. Where a case can have several dates of one kind, `part` tells them apart
-    for programs and `about` for people.
+    `who`, `certainty`, `title` and `says` (the sentence of the picture) are set where they are other than
+    the kind says. `since` is the day from which the time runs, for the picture. `also` is a sentence behind
+    what follows from doing nothing, and `if_missed` takes its place. Where a case can have several dates of
+    one kind, `part` tells them apart for programs and `about` for people.
     """
 
     due: Due
@@ -72,6 +72,7 @@ class Dated:
     certainty: Certainty | None = None
     since: date | None = None
     title: str = ""
+    says: str = ""
     if_missed: str = ""
     also: str = ""
     part: str = ""
@@ -188,7 +189,7 @@ class Deadline:
         chart = self.kind.chart
         if chart is None:
             return None
-        says = _(chart.says).replace("{about}", self.dated.about)
+        says = (self.dated.says or _(chart.says)).replace("{about}", self.dated.about)
         return Chart(self._of(_(chart.title)), says)
 
     @property

@@ -84,7 +84,7 @@ def test_after_service_the_time_to_respond_and_to_wait_run() -> None:
         Span(date(2026, 12, 2), date(2026, 12, 25), Fill.WHITE),
     )
     assert "(court closed, so Mon, Dec 28, 2026)" in response.notes
-    assert found["Earliest end"].says == "The marriage or partnership cannot end before Wed, May 26, 2027."
+    assert found["Earliest end"].says == "The marriage cannot end before Wed, May 26, 2027."
     assert "as it stands on Tue, Dec 1, 2026" in chart.says
 
 

@@ -27,6 +27,7 @@ LEAST_BAR = 2.0
 HIGHEST = 500.0  # of the rows of one drawing, so that it goes on a page with a heading above it
 HEAD_GAP = 5.0  # below the names of months
 LINE_END = 4.0  # how far the heavy line reaches beyond the rows
+LINE_GAP = 3.0  # below its end, to its words
 GRID_GREY, ROW_GREY = 0.72, 0.55
 DAYS_IN_MONTH = 31
 STEPS = (1, 2, 3, 6, 12, 24, 60, 120, 240)  # months from tick to tick
@@ -68,7 +69,7 @@ def _drawing(chart: Chart, width: float, measure: Measure) -> Drawing:
     shapes.append(Stroke(0, foot, width, foot, 0.5, ROW_GREY))
     height = foot + 0.5
     for number, line in enumerate(filter(None, (chart.line, chart.today))):
-        height = foot + LINE_END + LEADING * (number + 1)
+        height = foot + LINE_END + LINE_GAP + LEADING * (number + 1)
         shapes += [
             _line(line, scale, head, foot + LINE_END),
             _line_words(line, scale, height - RISE, measure),

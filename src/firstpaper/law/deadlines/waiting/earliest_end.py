@@ -41,6 +41,12 @@ def earliest_end(case: Case, on: date) -> Dated | None:
             _("The partnership cannot end before this day"),
             "",
         ),
+        says=of_union(
+            case,
+            _("The marriage cannot end before {day}."),
+            _("The partnership cannot end before {day}."),
+            "",
+        ),
         also=_longer(end),
     )
 
