@@ -84,7 +84,7 @@ def test_the_dates_are_shown_where_there_is_something_to_see(name: str, pictures
 def test_recorded_events_are_something_to_see() -> None:
     (sheet,) = shown(dates_at_a_glance.since_the_filing, case(record__filed_on=D("2026-11-20")))
     assert set(sheet.pictures) == {"timeline"}
-    assert "Aim for the first of the two" in words((sheet,))
+    assert "be done by the first" in words((sheet,))
 
 
 def test_the_screen_shows_the_pictures_with_their_words() -> None:

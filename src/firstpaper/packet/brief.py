@@ -92,8 +92,8 @@ class Brief:
 
     @property
     def begins(self) -> date:
-        """The day the case was filed, or the first from `on` on that is right for the filing."""
-        return begins_on(self.case, self.on) or self.on
+        """The day planned for a filing: `on`, or the first one after it that is right for it."""
+        return max(self.on, begins_on(self.case, self.on) or self.on)
 
     @property
     def open_items(self) -> tuple[ItemAnswer, ...]:

@@ -11,7 +11,7 @@ from firstpaper.counting import short_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.intake import asked, standing
-from firstpaper.law.agenda import Agenda, agenda
+from firstpaper.law.agenda import Entry, State, agenda
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.fees import after_denial
 from firstpaper.law.measures.record import filed_on, happened, is_filed, took_part
@@ -26,7 +26,7 @@ from firstpaper.law.measures.service import (
     serving,
 )
 from firstpaper.law.register import findings
-from firstpaper.law.words import spaced
+from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _, _n
 from firstpaper.packet.proof import proof_step
 
@@ -84,7 +84,7 @@ def _pay(case: Case, on: date) -> NextStep | None:
         return None
     words = _("pay the court's fee, or ask for a hearing (form FW-006), by {day}. Then record it.")
     late = _("ask the clerk today if your petition still stands: the fee was not paid in time.")
-    said = late if due.missed(on) else words.format(day=short_date(due.target))
+    said = late if due.missed(on) else words.format(day=target_day(due, short_date))
     return NextStep(said, "record", ("fee",))
 
 
@@ -102,7 +102,7 @@ def _serve(case: Case, on: date) -> NextStep | None:
     back = acknowledgment_back_by(case, on)
     if method(case) is ServiceMethod.ACKNOWLEDGMENT and back:
         words = _("see that the other side signs form FL-117 and sends it back by {day}. Then record it.")
-        return NextStep(words.format(day=short_date(back.target)), "record", ("acknowledged",))
+        return NextStep(words.format(day=target_day(back, short_date)), "record", ("acknowledged",))
     if _left_and_not_mailed(case, on):
         words = _(
             "have the server mail a second set to the place where the papers were left. Then record the day."
@@ -114,7 +114,9 @@ def _serve(case: Case, on: date) -> NextStep | None:
             "how you looked for the other side. Record the service when it is done."
         )
         return NextStep(words, "record", ("served",))
-    return NextStep(_have_served(_target(agenda(case, on), "disclosure.petitioner")), "record", ("served",))
+    owed = _disclosure(case, on)
+    by = owed.deadline.target if owed and owed.state is State.AHEAD else None
+    return NextStep(_have_served(by), "record", ("served",))
 
 
 def _left_and_not_mailed(case: Case, on: date) -> bool:
@@ -152,22 +154,26 @@ def _ask_for_default(case: Case, on: date) -> NextStep | None:
 
 
 def _disclose(case: Case, on: date) -> NextStep | None:
-    by = _target(agenda(case, on), "disclosure.petitioner")
-    if by is None:
+    owed = _disclosure(case, on)
+    if owed is None:
         return None
     words = _("have your papers about money (form FL-140) served on the other side by {day}. Then record it.")
-    return NextStep(words.format(day=short_date(by)), "record", ("disclosure",))
+    late = _("have your papers about money (form FL-140) served now: they were due by {day}. Then record it.")
+    said = late if owed.state is State.MISSED else words
+    return NextStep(said.format(day=owed.deadline.days(short_date)), "record", ("disclosure",))
 
 
 def _watch(case: Case, on: date) -> NextStep:
     entry = agenda(case, on).ahead[0].deadline
     return NextStep(
-        _("watch the day {day}: {title}.").format(day=short_date(entry.target), title=entry.title), "dates"
+        _("watch the day {day}: {title}.").format(day=entry.days(short_date), title=entry.title), "dates"
     )
 
 
-def _target(found: Agenda, key: str) -> date | None:
-    return next((one.deadline.target for one in found.ahead if one.deadline.key == key), None)
+def _disclosure(case: Case, on: date) -> Entry | None:
+    """The day of the filer's own declaration, where it is still open."""
+    ahead = agenda(case, on).ahead
+    return next((one for one in ahead if one.deadline.key == "disclosure.petitioner"), None)
 
 
 _BEFORE_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (_answer, _mend, _file)

@@ -135,6 +135,7 @@ def _happened(case: Case, on: date) -> Iterator[_Dated]:
         yield _mark(appeared, _("The other side took part"), _("The other side took part on {day}."), on)
     for fact, title, says in (
         (record.amended_on, _("Petition amended"), _("An amended petition was filed on {day}.")),
+        (record.amended_served_on, _("Amended paper served"), _("The amended paper was served on {day}.")),
         (record.revoked_on, _("Joint petition revoked"), _("The joint petition was revoked on {day}.")),
         (record.default_asked_on, _("Default asked for"), _("You asked for a default on {day}.")),
         (record.disclosure_served_on, _("Your disclosure served"), _("You served your disclosure on {day}.")),

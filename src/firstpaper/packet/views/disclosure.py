@@ -131,15 +131,16 @@ def _not_owed_yet(case: Case, on: date) -> tuple[str, str]:
 def _windows(brief: Brief) -> Iterator[Window]:
     """The tax returns for a declaration served now, and for one served on the last day."""
     owed = petitioner_disclosure(brief.case, brief.on)
-    first = max(brief.on, brief.begins)
+    first = brief.begins
     days = (first, owed.due.target) if owed and owed.due.target > first else (first,)
     for served in days:
         yield Window(spell_date(served), spell_date(tax_returns_since(served)))
 
 
 def _told(brief: Brief) -> set[CommunityKind]:
-    """What was told to be there in the prompting list."""
-    return set(known(brief.case.property.community_kinds) or ())
+    """What was told to be there in the prompting lists."""
+    told = brief.case.property
+    return {*(known(told.community_kinds) or ()), *(known(told.elsewhere_kinds) or ())}
 
 
 def _listed(brief: Brief) -> set[CommunityKind]:

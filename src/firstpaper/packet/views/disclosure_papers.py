@@ -39,7 +39,7 @@ def _name(case: Case, thing: Asset | Debt, one: Character) -> str:
     """Its words, with its kind where the words are the filer's own, and the last four digits."""
     name, ending = thing_words(case, one.key), known(thing.last_four)
     kind, told = known(thing.kind), known(thing.words)
-    if told and isinstance(kind, AssetKind | DebtKind):
+    if told and isinstance(kind, AssetKind | DebtKind) and kind_words(kind).casefold() not in name.casefold():
         name = _("{thing} ({kind})").format(thing=name, kind=kind_words(kind))
     return _("{thing}, ending {digits}").format(thing=name, digits=ending) if ending else name
 
@@ -48,10 +48,12 @@ def _of_asset(asset: Asset, one: Character) -> Iterator[str]:
     kind, put_in = known(asset.kind), known(asset.contributions)
     if kind:
         yield _of_owned()[kind]
-    if one.holds_separate or put_in:
+    if (one.holds_separate or put_in) and kind is not AssetKind.PENSION:
         yield _("papers that show whose money it was: a will, a deed, letters, old statements")
     if kind in PLANS and not one.code.separate:
         yield _("the plan's full name and address, and what it says of a divorce")
+    if kind is AssetKind.PENSION and one.holds_separate:
+        yield _("the dates of the work it comes from")
     if kind is AssetKind.RETIREMENT_ACCOUNT and one.holds_separate:
         yield _("its balance on the wedding day and on the day you separated")
 

@@ -97,11 +97,7 @@ def _dates_ahead(brief: Brief) -> Iterator[str]:
     if is_filed(brief.case):
         ahead = (each.deadline for each in agenda(brief.case, brief.on).ahead)
         for one in islice((one for one in ahead if one.ahead(brief.on)), MOST_DATES_AHEAD):
-            moved = _("{day} (the court is closed; moved to {moved})")
-            told = short_date(one.target)
-            if one.rolled != one.target:
-                told = moved.format(day=told, moved=short_date(one.rolled))
-            yield _("{day}: {what}").format(day=told, what=one.title)
+            yield _("{day}: {what}").format(day=one.days(short_date), what=one.title)
 
 
 def _open(brief: Brief) -> Iterator[Line]:
