@@ -121,6 +121,37 @@ def test_the_road_of_a_case_has_its_own_days_and_ways(one: Household) -> None:
     assert ("notary" in said) == ("If the other side stays silent" in said)
 
 
+def _road_of(name: str, day: str = "") -> str:
+    one = next(each for each in (*followed(), *households()) if each.name == name and day in str(each.on))
+    return markup(road(one.on, standing(one.case)))
+
+
+def test_the_road_of_a_nullity_names_no_form_that_is_for_a_divorce() -> None:
+    """Fam. Code 2336 and 2105 speak of a divorce and a legal separation."""
+    said = _road_of("nullity-for-force", "2026-11-19")
+    assert "FL-170" not in said
+    assert "FL-144" not in said
+    assert "Ask the court if last lists of money are owed" in said
+
+
+def test_the_road_says_what_was_recorded() -> None:
+    answered = _road_of("handed-over-in-person", "2027-01-11")
+    assert "The other side responded on Monday, January 4, 2027." in answered
+    assert "may respond" not in answered
+    left = _road_of("left-with-a-housemate", "2027-01-08")
+    assert "Service is complete on Friday, January 15, 2027." in left
+    assert "This is done." not in left
+    passed = _road_of("served-as-the-judge-ordered", "2026-12-04")
+    assert "Monday, November 30, 2026. That day has passed: serve it now." in passed
+    silent = _road_of("nobody-knows-where-he-is", "2026-12-10")
+    assert "You owe no declaration while the other side stays silent." in silent  # Fam. Code 2110
+
+
+def test_the_road_without_children_does_not_speak_of_them() -> None:
+    assert "children" not in _road_of("plain-childless-divorce")
+    assert "children" in _road_of("left-with-a-housemate")
+
+
 def test_the_road_reads_easily() -> None:
     texts = [
         text for text in blocks(re.sub(r"<small>.*?</small>", "", markup(road(ON)))) if len(words(text)) > 3

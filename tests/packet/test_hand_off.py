@@ -144,7 +144,7 @@ def test_after_the_filing_it_says_what_happened_and_the_next_days_to_keep() -> N
     )
     assert "November 20, 2026: The amended paper was served" in told["Since then"]
     # Cal. Rules of Court, rule 5.74 and Code Civ. Proc. 12a: 30 days end on Sunday, December 20
-    assert "Sun, Dec 20, 2026 (the court is closed; moved to Mon, Dec 21, 2026)" in told["Next dates"]
+    assert "Sun, Dec 20, 2026 (court closed, so Mon, Dec 21, 2026)" in told["Next dates"]
 
 
 def test_a_petition_filed_together_is_called_so_and_offers_no_joint_petition() -> None:

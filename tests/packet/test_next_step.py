@@ -50,6 +50,8 @@ AMENDED = {"record.amended_on": Day(2026, 12, 6)}
 AGAIN = {"record.amended_served_on": Day(2026, 12, 7), "record.service.proof_filed_on": Day(2026, 12, 6)}
 DENIED = {"record.fee": FeeState.WAIVER_DENIED, "record.waiver_denied_on": Day(2026, 12, 4)}
 """Ten days from the notice (Cal. Rules of Court, rule 5.43(a))."""
+LATE = date(2027, 2, 3)
+"""After the sixty days of FILED, and the day they move to (Fam. Code 2104(f))."""
 DISCLOSED = {"record.disclosure_served_on": Day(2026, 12, 6)}
 
 
@@ -85,6 +87,12 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         (FILED | DENIED, ON, "FW-006), by Mon, Dec 14, 2026", ("record", "fee")),
         (FILED | DENIED, date(2026, 12, 15), "still stands", ("record", "fee")),
         (PROVED, ON, "FL-140", ("record", "disclosure")),
+        (
+            PROVED | {"record.default_asked_on": Day(2027, 1, 6)},
+            LATE,
+            "now: they were due by",
+            ("record", "disclosure"),
+        ),
         (PROVED, date(2027, 1, 5), "FL-165, with a stamped envelope", ("record", "default")),
         (PROVED | DISCLOSED, ON, "watch the day", ("dates",)),
         (ANSWERED, date(2027, 1, 5), "FL-140", ("record", "disclosure")),
