@@ -70,8 +70,8 @@ def test_where_there_is_or_may_be_a_child_the_orders_about_children_stand() -> N
 
 def test_a_last_day_that_has_passed_is_said_to_have_passed() -> None:
     """Fam. Code 2104(f): 60 days after the first petition."""
-    assert "That day has passed." in told_to("amended-petition")
-    assert "That day has passed." not in told_to("corrected-after-it-was-served")
+    assert "It was due by Friday, July 31, 2026." in told_to("amended-petition")
+    assert "It was due by" not in told_to("corrected-after-it-was-served")
 
 
 def cover_of(name: str, on: date) -> str:
@@ -91,8 +91,8 @@ def test_a_last_day_that_is_near_stands_on_the_cover_and_not_again_below() -> No
     """Fam. Code 2211(a), (e): the last day of a parent, and four years after the wedding."""
     parent, forced = household("nullity-under-age-by-a-parent"), household("nullity-for-force")
     assert "Tuesday, January 19, 2027" in cover_of(parent.name, parent.on)
-    assert "aim for Wednesday, November 25, 2026" in cover_of(forced.name, forced.on)
-    assert "aim for Wednesday" not in told(forced.case, forced.on)
+    assert "last day to file is Wednesday, November 25, 2026" in cover_of(forced.name, forced.on)
+    assert "last day to file is Wednesday" not in told(forced.case, forced.on)
 
 
 def test_a_late_filing_that_a_judge_may_allow_says_so_on_the_cover_and_asks_the_clerk() -> None:
@@ -154,3 +154,13 @@ def test_what_was_left_open_is_looked_at_again_before_the_papers_are_handed_in()
     (check,) = last_check.sheets(brief(one.case, one.on))
     words = render(check.template, check.values)
     assert "Look again at the items that were open: 3a(2), 3a(3), 3b(2), 3b(3)." in words
+
+
+def test_where_nobody_said_it_nobody_is_asked_on_which_day_it_was_said() -> None:
+    """Fam. Code 70(a): words from one to the other; who is in hiding must not go and say them."""
+    one = household("address-must-stay-hidden")
+    found = brief(one.case, one.on)
+    assert "dates.separation_told_on" not in {each.key for each in found.open_questions}
+    (because,) = {each.because for each in found.open_items if (each.place or "").startswith("3a")}
+    assert "You need not get in touch with the other side for this." in because
+    assert "Do not contact the other side for this." in told(one.case, one.on)
