@@ -6,7 +6,7 @@ from datetime import date
 
 from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, Union
+from firstpaper.facts.choices import Danger, Kind, SafeHere, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
@@ -132,6 +132,11 @@ class Brief:
     def in_danger(self) -> bool:
         """Whether any sign of danger from the other side was told."""
         return bool(known(self.case.safety.dangers))
+
+    @property
+    def others_look(self) -> bool:
+        """Whether a paper left lying could be found by somebody who must not read it."""
+        return self.in_danger or known(self.case.safety.here) is SafeHere.SHARED_COMPUTER
 
     @property
     def hides_address(self) -> bool:

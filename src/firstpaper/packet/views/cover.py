@@ -16,6 +16,7 @@ from firstpaper.law.figure import figure, oldest_check
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.child_homes import history_since
 from firstpaper.law.measures.children import listed_children
+from firstpaper.law.measures.other_cases import other_cases
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.words import child_words
 from firstpaper.locale import _
@@ -60,6 +61,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "both_ways": may_yet_file_together(brief),
             "left_blank": {form.form for form in to_get if form.goes is Goes.SERVE},
             "homes_since": tuple(_homes_since(brief)),
+            "other_case": bool(other_cases(brief.case)),
             "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],
             "stack": stack(brief.forms, brief.ledger),
             "apart": apart(brief.forms),

@@ -58,7 +58,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "happened": tuple(_happened(brief)),
             "months": tuple(_months(found)),
             "later": tuple(_later(found)),
-            "in_danger": brief.in_danger,
+            "hide": brief.others_look,
         },
     )
 

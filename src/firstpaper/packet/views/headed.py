@@ -18,7 +18,7 @@ def headed(findings: Iterable[Finding]) -> tuple[Headed, ...]:
     """The findings by title, in the order in which the titles first come."""
     found: dict[str, list[str]] = {}
     for one in findings:
-        found.setdefault(one.title, []).append(f"{one.says} {one.do}".strip())
+        found.setdefault(one.title, []).append(f"{one.says} {one.do}".strip().removeprefix(f"{one.title}. "))
     return tuple(Headed(title, tuple(_each_once(says))) for title, says in found.items())
 
 

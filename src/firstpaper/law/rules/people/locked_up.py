@@ -43,7 +43,7 @@ def locked_up(case: Case, on: date) -> Found | None:
         return None
     return Found(
         Outcome.NEED_TO_KNOW,
-        Weight.LOOK_AGAIN,
+        Weight.GET_ADVICE,
         _("The other side is in prison or jail. The papers are served there, and that takes some planning."),
         _(
             "Before you pay the fee, find out where they are and their prison number. Call and ask how "
