@@ -166,11 +166,6 @@ def test_where_nobody_said_it_nobody_is_asked_on_which_day_it_was_said() -> None
     assert "Do not contact the other side for this." in told(one.case, one.on)
 
 
-def test_an_item_without_a_number_is_called_by_its_words() -> None:
-    one = household("nullity-under-age-by-a-parent")
-    assert brief(one.case, one.on).open_numbers.startswith("caption (Petitioner)")
-
-
 def test_dates_are_kept_out_of_sight_also_at_a_shared_computer() -> None:
     # common practice, no source
     words = "Keep this page where nobody else finds it."
