@@ -12,7 +12,7 @@ LIST_MODULES = """
 import atexit, sys
 from pathlib import Path
 def note():
-    Path("loaded").write_text(" ".join({name.partition(".")[0] for name in sys.modules}))
+    Path("loaded").write_text(" ".join(sys.modules))
 atexit.register(note)
 from firstpaper.cli import main
 main()
@@ -23,6 +23,11 @@ CASE = {"pydantic", "yaml"}
 
 def loaded(folder: Path, *arguments: str) -> set[str]:
     """The top-level modules that a command has loaded when it ends."""
+    return {name.partition(".")[0] for name in modules_of(folder, *arguments)}
+
+
+def modules_of(folder: Path, *arguments: str) -> set[str]:
+    """All modules that a command has loaded when it ends."""
     command = [sys.executable, "-c", LIST_MODULES, *arguments]
     subprocess.run(command, cwd=folder, env=environment(), capture_output=True, check=False, timeout=60)
     return set((folder / "loaded").read_text().split())
@@ -45,3 +50,15 @@ def test_a_command_that_draws_nothing_loads_nothing_to_draw_with(
 def test_nothing_loads_a_way_out_of_the_computer(tmp_path: Path, home: Path) -> None:
     modules = loaded(tmp_path, "ask", "home.case") | loaded(tmp_path, "check", "home.case")
     assert not modules & {"requests", "httpx", "aiohttp", "ssl", "ftplib", "smtplib"}
+
+
+def test_a_read_along_of_no_case_loads_nothing_that_works_on_cases(tmp_path: Path) -> None:
+    modules = modules_of(tmp_path, "guide", "FL-100")
+    assert "firstpaper.packet.guide" in modules
+    works_on_cases = (
+        "firstpaper.facts",
+        "firstpaper.casefile.document",
+        "firstpaper.intake",
+        "firstpaper.law.rules",
+    )
+    assert {name for name in modules if name.startswith(works_on_cases)} == set()

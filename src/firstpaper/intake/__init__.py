@@ -11,8 +11,9 @@ What is not here: law (`firstpaper.law`), the terminal (`firstpaper.cli`), savin
 Names load when they are first used, so that the first prompt comes at once.
 """
 
-from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from firstpaper.on_first_use import names_of
 
 if TYPE_CHECKING:
     from firstpaper.intake.commands import Command, command_of
@@ -63,34 +64,28 @@ __all__ = [
     "switched",
 ]
 
-_HOMES = {
-    "commands": ("Command", "command_of"),
-    "engine": (
-        "Asked",
-        "Progress",
-        "asked",
-        "asking",
-        "next_question",
-        "progress",
-        "put",
-        "set_aside",
-        "standing",
-        "switched",
-    ),
-    "entering": ("Problem", "facts_from"),
-    "kinds": ("AnswerKind",),
-    "loading": ("Bank", "bank"),
-    "question": ("Choice", "Feeds", "Question", "Topic"),
-    "reading": ("read_answer",),
-    "refusals": ("AnswerRefused",),
-    "spoken": ("echo",),
-}
-_HOME_OF = {name: module for module, names in _HOMES.items() for name in names}
-
-
-def __getattr__(name: str) -> Any:
-    if name not in _HOME_OF:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    value = getattr(import_module(f"{__name__}.{_HOME_OF[name]}"), name)
-    globals()[name] = value
-    return value
+__getattr__ = names_of(
+    __name__,
+    {
+        "commands": ("Command", "command_of"),
+        "engine": (
+            "Asked",
+            "Progress",
+            "asked",
+            "asking",
+            "next_question",
+            "progress",
+            "put",
+            "set_aside",
+            "standing",
+            "switched",
+        ),
+        "entering": ("Problem", "facts_from"),
+        "kinds": ("AnswerKind",),
+        "loading": ("Bank", "bank"),
+        "question": ("Choice", "Feeds", "Question", "Topic"),
+        "reading": ("read_answer",),
+        "refusals": ("AnswerRefused",),
+        "spoken": ("echo",),
+    },
+)

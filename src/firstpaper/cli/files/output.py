@@ -4,9 +4,8 @@ import re
 from glob import escape
 from pathlib import Path
 
-from firstpaper.casefile import save, sweep
 from firstpaper.casefile.errors import CaseFileUnreadable, NotOurOutput
-from firstpaper.casefile.saving import rests
+from firstpaper.casefile.saving import rests, save, sweep
 from firstpaper.cli.terminal import Terminal
 from firstpaper.errors import UserError
 
