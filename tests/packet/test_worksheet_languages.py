@@ -49,8 +49,8 @@ def test_words_of_ours_are_copied_in_english_with_what_they_mean_beside() -> Non
     assert told[ours].startswith(
         "Todos los bienes y deudas de antes del matrimonio: para la parte que los tenía."
     )
-    (not_yet_known,) = (words for words in told if "They include: household goods, debts." in words)
-    assert "Entre otras cosas: cosas de la casa, deudas." in told[not_yet_known]
+    (not_yet_known,) = (words for words in told if "They include: household goods and debts." in words)
+    assert "Entre otras cosas: cosas de la casa y deudas." in told[not_yet_known]
     assert not any(_copied(one, "en").values())
 
 
