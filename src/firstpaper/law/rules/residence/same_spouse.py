@@ -202,7 +202,9 @@ def _wait(who: Who, safe_day: date, court_day: Counted) -> str:
         _("If you stay where you live, the first safe day to file is {date}."),
         _("If the other side stays where they live, the first safe day to file is {date}."),
     )
-    papers = _("For the papers of that day, add this to the command: --on {day}.")
+    papers = _(
+        "For the papers of that day, type: “firstpaper packet my.case --on {day}”, with your own file."
+    )
     return spaced(
         [
             wait.format(date=spell_date(safe_day)),

@@ -2,8 +2,9 @@
 
 from datetime import date
 
+from firstpaper.counting import YearsMonths
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import SupportChoice
+from firstpaper.facts.choices import SupportChoice, Union
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
@@ -74,9 +75,9 @@ def ten_years(case: Case, on: date) -> Found | None:
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
             _(
-                "You chose to end support for good. Your marriage or partnership lasted {span}. From {years} "
-                "years on the law presumes that it is long, and judges often refuse to end support."
-            ).format(span=span, years=years),
+                "You chose to end support for good. {lasted} From {years} years on the law presumes that it "
+                "is long, and judges often refuse to end support."
+            ).format(lasted=_lasted(case, span), years=years),
             help_first(),
             facts=FACTS,
             values={"support.long_marriage": True},
@@ -87,16 +88,24 @@ def ten_years(case: Case, on: date) -> Found | None:
             Outcome.CLOSE,
             Weight.GET_ADVICE,
             _(
-                "You chose to end support for good. Your marriage or partnership lasted {span}. "
-                "That is close to the {years} years from which the law presumes a long marriage, "
-                "and a court can call a shorter one long."
-            ).format(span=span, years=years),
+                "You chose to end support for good. {lasted} That is close to the {years} years from which "
+                "the law presumes a long marriage, and a court can call a shorter one long."
+            ).format(lasted=_lasted(case, span), years=years),
             _("Check both dates. {help}").format(help=help_first()),
             facts=FACTS,
             values={"support.long_marriage": False},
             steps=span.steps,
         )
     return None
+
+
+def _lasted(case: Case, span: YearsMonths) -> str:
+    told = set(known(case.matter.unions) or ())
+    if told == {Union.MARRIAGE}:
+        return _("Your marriage lasted {span}.").format(span=span)
+    if Union.MARRIAGE not in told:
+        return _("Your partnership lasted {span}.").format(span=span)
+    return _("Your marriage or partnership lasted {span}.").format(span=span)
 
 
 def _ends(case: Case) -> bool:
