@@ -314,7 +314,7 @@ def test_everybody_in_a_home_is_described() -> None:
     told = uccjea(people=[{"name": "Rosa Vega", "relation": "aunt"}])
     alone = {"children": {"family": ["minor_together"], "how_many": 1}}
     found = sheet(family(child=[{**LUCIA, "homes": [home]}], uccjea=told, **alone))
-    assert found["child.a.home.1"].rows[0]["relation"] == "parent, parent, aunt"
+    assert found["child.a.home.1"].rows[0]["relation"] == "parents, aunt"
 
 
 def test_words_that_are_too_long_for_the_rows_go_on_a_page() -> None:

@@ -4,6 +4,7 @@ from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, Day, known
+from firstpaper.facts.agreements import signed_an_agreement
 from firstpaper.facts.choices import Kind, NullityFiler, Union
 from firstpaper.facts.text import in_latin_letters
 from firstpaper.forms.answer import Answer, blank, mark_if, write
@@ -58,7 +59,7 @@ FOR_ANOTHER = "Cal. Rules of Court, rule 5.16(b)(3); Code Civ. Proc. 372(a)(1)"
 def who_stands_here(case: Case) -> str:
     """Why we do not write the petitioner's name where somebody files for one of the two."""
     name = known(case.grounds.filed_for)
-    leave = _("Leave it empty and get help first. Your own name alone would be wrong here.")
+    leave = _("Get help first. Your own name alone would be wrong here.")
     if name is None:
         return leave
     through = _(
@@ -75,6 +76,13 @@ def married_words(case: Case) -> str:
         return _("You are married to each other.")
     respondent = known(case.respondent.name) or _("the other side")
     return _("{name} and {respondent} are married to each other.").format(name=name, respondent=respondent)
+
+
+def see_the_paper_first(case: Case) -> str:
+    """What a paper on property that the two signed does to items 9 and 10; empty where none was told."""
+    if signed_an_agreement(case) is not True:
+        return ""
+    return _("You told us of a paper that you both signed. Show it to a lawyer before you mark this.")
 
 
 def get_help_with_this_box() -> str:

@@ -13,6 +13,8 @@ from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import not_typed, taken_in, things_of_item_10, typed
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
+from firstpaper.forms.saying import see_the_paper_first
+from firstpaper.intake.spoken import echo
 from firstpaper.law.measures.character import Code, asset_characters, debt_characters
 from firstpaper.law.words import spaced
 from firstpaper.locale import _, noted
@@ -89,7 +91,7 @@ def _not_none() -> str:
 def _determine(case: Case, how: CommunityHow, on: date) -> str:
     asks = _("You ask the judge to decide who gets what. You propose no shares here.")
     taken = taken_in(case, on) if how in (CommunityHow.LIST, CommunityHow.FL_160) else ""
-    return spaced((asks, taken, _only_for_a_believer(case)))
+    return spaced((asks, taken, _only_for_a_believer(case), see_the_paper_first(case)))
 
 
 def _only_for_a_believer(case: Case) -> str:
@@ -126,13 +128,23 @@ def _list(case: Case, how: CommunityHow, on: date) -> Answer | None:
         return None
     if how is CommunityHow.LIST:
         last_four = _("As you listed it. Never more than the last four digits of an account.")
-        return write(PLACES.rows, _text(case, on), last_four, "Cal. Rules of Court, rule 1.201(a)")
+        whole = spaced((_each_kind_listed(case), last_four))
+        return write(PLACES.rows, _text(case, on), whole, "Cal. Rules of Court, rule 1.201(a)")
     later = _(
         "You can state the full list later. But if the other side never answers, the judge can decide only "
         "what the petition told them."
     )
     says = meaning(lambda: _text(case, on))
     return write(PLACES.rows, _text(case, on), later, _("common practice"), meaning=says)
+
+
+def _each_kind_listed(case: Case) -> str:
+    """The kinds told of, beside a list in the filer's own words: a default gives only what was asked for."""
+    kinds = known(case.property.community_kinds)
+    if not kinds:
+        return ""
+    named = ". ".join(echo("property.community_kinds", (kind,)) for kind in kinds)
+    return _("You told us of these kinds. See that your list has each: {kinds}.").format(kinds=named)
 
 
 def _listed(case: Case, on: date) -> bool:
@@ -171,7 +183,8 @@ def _filed(told: Sequence[CommunityKind] | None) -> str:
     if len(kinds) < 2:
         return "".join(kinds)
     clear = len(kinds) == 2 and not any(" and " in words for words in kinds)
-    return (filed(" and ") if clear else filed(", and ")).join((", ".join(kinds[:-1]), kinds[-1]))
+    row = filed("{first} and {last}") if clear else filed("{first}, and {last}")
+    return row.format(first=", ".join(kinds[:-1]), last=kinds[-1])
 
 
 def _class(case: Case) -> str:

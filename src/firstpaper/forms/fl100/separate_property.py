@@ -12,7 +12,7 @@ from firstpaper.forms.fl100.places import Places, space
 from firstpaper.forms.listed_things import doubts, listed_things, not_typed, things_of_item_9, typed
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
-from firstpaper.forms.saying import married, partners
+from firstpaper.forms.saying import married, partners, see_the_paper_first
 from firstpaper.law.measures.character import Plea
 from firstpaper.law.words import spaced
 from firstpaper.locale import _, noted
@@ -75,7 +75,7 @@ def _none(case: Case, on: date) -> Answer:
 def _confirm(case: Case, how: SeparateHow, on: date) -> Answer:
     asks = _("You ask the judge to confirm what belongs to each of you alone.")
     placed = doubts(case, on) if how in (SeparateHow.LIST, SeparateHow.FL_160) else ""
-    answer = mark(CONFIRM, spaced((asks, placed)), LAW)
+    answer = mark(CONFIRM, spaced((asks, placed, see_the_paper_first(case))), LAW)
     missing = _missing_list(case, on) if how is SeparateHow.LIST else ""
     return flagged(case, answer, missing) if missing else answer
 

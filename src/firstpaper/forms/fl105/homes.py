@@ -155,11 +155,14 @@ def _row(case: Case, child: ListedChild, home: Home) -> Row:
 
 def _relation(case: Case, people: str) -> str:
     """What the people of a home are to the child, as far as told; empty where somebody was not described."""
-    names, spouses = _each_name(people), {known(case.petitioner.name), known(case.respondent.name)}
+    spouses = [name for name in (known(case.petitioner.name), known(case.respondent.name)) if name]
+    first = {" and ".join(spouses): "parents"} if len(spouses) > 1 else {}
+    first |= dict.fromkeys(spouses, "parent")
+    told = next((name for name in first if people.startswith(name)), "")
     others = {one.name.casefold(): one.relation for one in known(case.uccjea.people) or ()}
-    if spouses == set(names) and len(names) > 1:
-        return "parents"
-    relations = ["parent" if name in spouses else others.get(name.casefold(), "") for name in names]
+    others |= {name.casefold(): "parent" for name in spouses}
+    rest = [others.get(name.casefold(), "") for name in _each_name(people.removeprefix(told))]
+    relations = [first[told], *rest] if told else rest
     return ", ".join(relations) if all(relations) else ""
 
 

@@ -21,9 +21,9 @@ _CAPTIONS = frozenset({"filer", "court", "names", "first", "second"})
 _WIDTHS: Mapping[str, float] = {
     "from": 19,
     "to": 19,
-    "place": 26,
-    "people": 24,
-    "relation": 20,
+    "place": 25,
+    "people": 22,
+    "relation": 25,
     "name": 30,
     "born_on": 19,
     "age": 10,
