@@ -134,8 +134,13 @@ def _grid(answers: tuple[ItemAnswer, ...], edition: Edition) -> Grid:
         widths=_shares([names[place] for place in full], placed=any(row.place for row in rows)),
         rows=tuple(GridRow(row.place, tuple(row.pieces[place] for place in full)) for row in rows),
         reasons=tuple(_reasons(answers)),
-        meaning="; ".join(_explained({piece for row in rows for piece in row.pieces})),
+        meaning=_sentence(_explained({piece for row in rows for piece in row.pieces})),
     )
+
+
+def _sentence(parts: Iterable[str]) -> str:
+    words = "; ".join(parts)
+    return words and f"{words}."
 
 
 def _explained(pieces: Collection[str]) -> Iterator[str]:
