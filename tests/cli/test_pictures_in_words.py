@@ -24,7 +24,7 @@ def test_check_says_how_long_each_has_lived_here_and_the_days(run: Run, home: Pa
     after = said.partition(HEAD)[2]
     assert "You have lived in Santa Barbara County since Wed, Sep 16, 2026." in after  # Fam. Code 2320(a)
     assert "For Hector Quintero, no time in Santa Barbara County can be counted." in after
-    assert "You plan to file on Wed, Nov 25, 2026." in after
+    assert "You plan to file on Thu, Dec 17, 2026." in after  # the first day that is right for it
 
 
 def test_check_says_where_the_children_have_lived_but_no_hidden_place(run: Run, home: Path) -> None:

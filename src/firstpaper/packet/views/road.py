@@ -90,6 +90,7 @@ def sheet(on: date, case: Case | None = None, if_together: Agenda | None = None)
             "nullity": kind in (None, Kind.NULLITY),
             "only_nullity": kind is Kind.NULLITY,
             "separation": kind is Kind.LEGAL_SEPARATION,
+            "left_as": _left_as(case or Case.nothing()),
             **{name: figure(of, on).value for name, of in FIGURES.items()},
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
@@ -155,6 +156,15 @@ def _answered(case: Case, on: date) -> str:
 
 def _in_military(case: Case) -> bool:
     return Special.OTHER_SIDE_IN_MILITARY in (known(case.people.special) or ())
+
+
+def _left_as(case: Case) -> str:
+    return of_union(
+        case,
+        _("The separation leaves you two married."),
+        _("The separation leaves you two partners."),
+        _("The separation does not end your union."),
+    )
 
 
 def _still(case: Case) -> str:
