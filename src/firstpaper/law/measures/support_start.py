@@ -21,7 +21,8 @@ def serve_for_support_by(case: Case, on: date) -> Due | None:
     safe reading stands.
     """
     filed = begins_on(case, on)
-    if filed is None or not (listed_children(case, on) or known(case.support.grown)):
+    grown = bool(known(case.support.grown))
+    if filed is None or not (grown or listed_children(case, on)):
         return None
     if not service_time_runs(case, on) or service_complete(case, on) is not None:
         return None
