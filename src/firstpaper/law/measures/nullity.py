@@ -200,11 +200,12 @@ def files_for_a_minor(case: Case, ground: NullityGround) -> bool:
 
 
 def own_limit(case: Case, on: date) -> Limit | None:
-    """The limit of the one who was under age, where a parent or guardian files for them; else None."""
-    files = known(case.grounds.filer) is NullityFiler.PARENT_OR_GUARDIAN
-    if not files or NullityGround.UNDER_AGE not in grounds(case):
+    """The limit of the one who was under age, where somebody else is known to file for them; else None."""
+    ground = NullityGround.UNDER_AGE
+    by_another = known(case.grounds.filer) is not None and files_for_a_minor(case, ground)
+    if not by_another or ground not in grounds(case):
         return None
-    return time_limit(case.with_fact("grounds.filer", NullityFiler.SPOUSE), NullityGround.UNDER_AGE, on)
+    return time_limit(case.supposing("grounds.filer", NullityFiler.SPOUSE), ground, on)
 
 
 def _spouse_may(case: Case, ground: NullityGround) -> bool | None:

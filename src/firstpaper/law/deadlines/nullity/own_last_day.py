@@ -2,11 +2,12 @@
 
 from datetime import date
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, known
 from firstpaper.law.deadline import Dated
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.nullity import own_limit
 from firstpaper.law.measures.record import is_filed
+from firstpaper.locale import _
 
 
 @deadline(
@@ -19,4 +20,8 @@ from firstpaper.law.measures.record import is_filed
 def own_last_day(case: Case, on: date) -> Dated | None:
     """Four years after the 18th birthday, until the petition is filed."""
     limit = None if is_filed(case) else own_limit(case, on)
-    return Dated(limit.due) if limit and limit.due else None
+    if limit is None or limit.due is None:
+        return None
+    name = known(case.grounds.filed_for)
+    title = _("Last day for {name} to ask for the nullity").format(name=name) if name else ""
+    return Dated(limit.due, title=title)

@@ -4,10 +4,10 @@ from datetime import date
 
 from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import NullityFiler, NullityGround
+from firstpaper.facts.choices import NullityGround
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
-from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, time_limit
+from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, own_limit, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, leap_birthday, spaced, target_day
@@ -121,14 +121,12 @@ def _may_be_allowed_from(ground: NullityGround, on: date) -> date | None:
 
 def _alone(case: Case, limit: Limit, on: date) -> str:
     """Until when the one who was too young can file alone, where somebody else files now; empty elsewhere."""
-    if not files_for_a_minor(case, limit.ground):
-        return ""
-    own = time_limit(case.supposing("grounds.filer", NullityFiler.SPOUSE), limit.ground, on)
-    if own.last_day is None:
+    own = own_limit(case, on) if limit.ground is NullityGround.UNDER_AGE else None
+    if own is None or own.due is None:
         return ""
     name = known(case.grounds.filed_for) or _("the one who was under age")
     says = _("From the 18th birthday on, only {name} can file, up to {day}.")
-    return says.format(name=name, day=spell_date(own.last_day))
+    return says.format(name=name, day=target_day(own.due))
 
 
 def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
