@@ -6,7 +6,7 @@ from dataclasses import replace
 from firstpaper.facts.text import in_latin_letters
 from firstpaper.forms.answer import Action, Answer, ItemAnswer
 from firstpaper.forms.edition import Edition, Item
-from firstpaper.locale import _
+from firstpaper.locale import _, english
 
 
 class MisplacedError(ValueError):
@@ -73,7 +73,7 @@ def _left_to_the_filer_if_not_latin(answer: Answer) -> Answer:
     words = _(
         "The court reads Latin letters. So write this in them, a name just as a passport or an ID card "
         "has it: {words}."
-    ).format(words="; ".join(answer.value.splitlines()))
+    ).format(words=english("; ".join(answer.value.splitlines())))
     return replace(answer, action=Action.FILL, value="", because=words, cells=(), meaning="")
 
 

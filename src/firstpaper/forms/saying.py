@@ -10,7 +10,7 @@ from firstpaper.facts.text import in_latin_letters
 from firstpaper.forms.answer import Answer, blank, mark_if, write
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
-from firstpaper.locale import _
+from firstpaper.locale import _, english
 
 MONTHS = (
     *("January", "February", "March", "April", "May", "June"),
@@ -134,7 +134,7 @@ def nearly_written(case: Case, concept: str, key: str, because: str, authority: 
     near = _(
         "Find the whole day if you can, and write that. If nobody can find it, write “{words}”. "
         "The law takes the date as nearly as it can be found."
-    ).format(words=about(day))
+    ).format(words=english(about(day)))
     answer = write(concept, about(day), near, authority, meaning=meaning(lambda: about(day)))
     return replace(answer, open_key=key)
 

@@ -13,7 +13,7 @@ from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.saying import PARTNERSHIPS, nearly_written, on_the_sheet, unions_of
 from firstpaper.law.measures.marriage import length, separation, told_each_other
-from firstpaper.locale import _
+from firstpaper.locale import _, english
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +95,9 @@ def _length(case: Case, half: _Half, union: Union) -> Iterator[Answer]:
         told = _("By what you told us it is “{words}”. Count it again when you know the whole day.")
         for concept, numbers in zip((half.years, half.months), near, strict=True):
             says, words = meaning(partial(_about, numbers)), _about(numbers)
-            answer = write(concept, words, told.format(words=words), "Fam. Code 2330(b)", meaning=says)
+            answer = write(
+                concept, words, told.format(words=english(words)), "Fam. Code 2330(b)", meaning=says
+            )
             yield replace(answer, open_key=half.began_key)
         return
     yield from (_no_length(case, half, concept) for concept in (half.years, half.months))
