@@ -114,7 +114,8 @@ def left_to_name(case: Case, use: str) -> dict[int, Untold]:
     if use == SEPARATE:
         listed_any = case.asset or case.debt
         return {} if listed_any else dict.fromkeys((*ASSET_LINES, *DEBT_LINES), Untold.ANY)
-    taken = {line_of(thing) for thing in (*case.asset, *case.debt)}
+    things: tuple[Asset | Debt, ...] = (*case.asset, *case.debt)
+    taken = {line_of(thing) for thing in things}
     kinds = {*(known(case.property.community_kinds) or ()), *(known(case.property.elsewhere_kinds) or ())}
     if known(case.summary.debts):
         kinds.add(CommunityKind.DEBTS)
