@@ -13,7 +13,7 @@ from firstpaper.forms.filing import Filing, plan
 from firstpaper.forms.filled import FilledForm
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.law.finding import Weight
-from firstpaper.locale import ENGLISH, _, english, language, printed_and_meaning, with_meaning
+from firstpaper.locale import ENGLISH, _, _c, english, language, printed_and_meaning, with_meaning
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.piles import Pile
 from firstpaper.packet.views import check_sheet
@@ -328,7 +328,7 @@ def _kind(answer: ItemAnswer) -> str:
 def _places(group: tuple[ItemAnswer, ...]) -> str:
     found = tuple(dict.fromkeys(filter(None, map(_place, group))))
     if len(found) > MOST_NAMED:
-        return _("{first} to {last}").format(first=found[0], last=found[-1])
+        return _c("items", "{first} to {last}").format(first=found[0], last=found[-1])
     return ", ".join(found)
 
 
