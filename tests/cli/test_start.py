@@ -56,7 +56,7 @@ def test_a_read_along_of_no_case_loads_nothing_that_works_on_cases(tmp_path: Pat
     modules = modules_of(tmp_path, "guide", "FL-100")
     assert "firstpaper.packet.guide" in modules
     works_on_cases = (
-        "firstpaper.facts",
+        "firstpaper.facts.case",
         "firstpaper.casefile.document",
         "firstpaper.intake",
         "firstpaper.law.rules",
