@@ -85,7 +85,7 @@ def ask_before_custody(case: Case) -> str:
     ask = _("Ask first: see “{title}” under “{advice}”.").format(
         title=_("Another court case"), advice=_("Get advice on this first")
     )
-    return f"{why} {ask} " + _("It is what you chose.")
+    return f"{why} {ask} " + _("You had chosen this.")
 
 
 CASES_TOLD = "matter.other_case_kinds"

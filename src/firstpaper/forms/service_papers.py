@@ -10,7 +10,7 @@ from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.facts.record import Service
-from firstpaper.forms.answer import Answer, blank, mark, write
+from firstpaper.forms.answer import Answer, blank, fill, mark, write
 from firstpaper.forms.caption_box import NUMBER, court, filer, names
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.served import served_filled_and_blank
@@ -69,8 +69,11 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
         "papers.fl160", "FL-160" in both, _("You put it behind the petition. A blank one goes along.")
     )
     yield _only_if_added("papers.fl300")
-    local = _("Only for more papers, such as forms of your own court. Then name them here.")
-    yield blank("papers.other", local)
+    others = _(
+        "Is any other form in the envelope, such as one of your own court or the papers about money? Mark "
+        "its line here too, or name it. If not, leave this empty."
+    )
+    yield fill("papers.other", others)
 
 
 def _if_in(concept: str, there: bool, because: str) -> Answer:

@@ -295,3 +295,10 @@ def test_an_unknown_style_is_refused():
     with pytest.raises(ValueError, match="There is no style 'poster'"):
         draw([SheetSource("S", "", style="poster")], title="Packet", on=ON)
     assert attachment("<p>one</p>").pages
+
+
+@pytest.mark.parametrize("count", range(20, 30))
+def test_a_table_of_two_rows_goes_to_the_next_page_rather_than_leave_one_alone(count):
+    rows = "<tr><td>row 1 of it</td></tr><tr><td>row 2 of it</td></tr>"
+    drawn = worksheet(f'<h1>T</h1>{filled(count)}<h2>Part</h2><table class="plain">{rows}</table>')
+    assert sorted(drawn.text(n).count("of it") for n in range(len(drawn.pages)))[-1] == 2

@@ -13,7 +13,6 @@ from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment
 from firstpaper.law.measures.children import concerns_children, open_on_children
 from firstpaper.law.measures.other_cases import other_cases
-from firstpaper.law.words import spaced
 from firstpaper.locale import _, noted
 
 FOR_GROWN = {
@@ -88,9 +87,9 @@ def _other(case: Case, on: date) -> Iterator[Answer]:
 
 def _nothing_given_up(case: Case) -> str:
     """Why an empty item 7 gives nothing up, and what may stand there where another case was told."""
-    law = _("You give nothing up: the printed words let a judge decide child support.")
-    number = _("If a child support case is open, you can write its number at 7d.")
-    return spaced((law, number if other_cases(case) else ""))
+    if other_cases(case):
+        return _("You give nothing up. If a child support case is open, its number may go at 7d: ask first.")
+    return _("You give nothing up: the printed words let a judge decide child support.")
 
 
 def _said(case: Case, on: date, words: str) -> Iterator[Answer]:

@@ -108,9 +108,9 @@ def _only_for_a_believer(case: Case) -> str:
 def _none(case: Case, on: date) -> Iterator[Answer]:
     """10a as the filer chose; open where they also named things owned or owed together, which 10b takes."""
     if not _text(case, on):
-        yield mark(
-            NONE, _("You said that there is none. What is forgotten here stays owned by both of you."), LAW
-        )
+        none = _("You said that there is none.")
+        forgotten = "" if is_nullity(case) else _("What is forgotten here stays owned by both of you.")
+        yield mark(NONE, spaced((none, forgotten)), LAW)
         yield from (blank(concept, _("You marked that there is none.")) for concept in LINES)
         return
     look = _("You said that there is none, but you also named things you own or owe together. Look again.")

@@ -104,8 +104,8 @@ def _ground(case: Case, ground: NullityGround, on: date) -> Answer:
 
 def _shut() -> str:
     return _(
-        "You chose this reason, but by your own answers it can no longer be used, or never could. Get help "
-        "before you mark it."
+        "You chose this reason, but by your own answers its last day has passed, or it never held. Get help "
+        "before you mark it or give it up."
     )
 
 

@@ -89,7 +89,10 @@ def _not_yet(measured: SpouseResidence) -> str:
     filer = measured.who is Who.PETITIONER
     if measured.safe_day is not None:
         met = (
-            _("By the dates you gave, you have the time from {date} on.")
+            _(
+                "By the dates you gave, you have the time from {date} on. Make the packet again for a day "
+                "from then on: this item is marked there."
+            )
             if filer
             else _("By the dates you gave, the other side has the time from {date} on.")
         )

@@ -83,15 +83,12 @@ class Table:
                 return self._first([*self.rows[:count], parts[0]]), self._rest(
                     [parts[1], *self.rows[count + 1 :]]
                 )
-            if count:
-                return self._cut(count)
-            break
+            # the last row takes the one above along, so as not to stand alone
+            alone = 0 < count == len(self.rows) - 1 and (count > 1 or not fresh)
+            return self._cut(count - alone) if count > alone else None
         return None
 
     def _cut(self, count: int) -> "tuple[Table, Table]":
-        """The table cut before a row; the last row takes the one above along, so as not to stand alone."""
-        if count == len(self.rows) - 1 > 1:
-            count -= 1
         return self._first(self.rows[:count]), self._rest(self.rows[count:])
 
     def _first(self, rows: Sequence[Row]) -> "Table":

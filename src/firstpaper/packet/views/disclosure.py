@@ -65,7 +65,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         template="disclosure.html",
         title=_("Show each other your money and property"),
         running=_("Disclosure: served, not filed"),
-        purpose=_("The papers about money that you owe the other side after you file."),
+        purpose=_("The papers about money for the other side: whether you owe them, and when."),
         values={
             "nullity": nullity,
             "unseen": waits_for_a_response(case, on),

@@ -15,7 +15,7 @@ from firstpaper.locale import _
 
 @rule(
     "A late nullity for force, from 2027",
-    cite=("Fam. Code 2211(e)", "Fam. Code 2211(g) (Stats. 2025, ch. 633)"),
+    cite=("Fam. Code 2211(g) (Stats. 2025, ch. 633)", "Fam. Code 2211(e)"),
     since=date(2026, 1, 1),
     not_modelled="What a court takes as good cause, and the form on which to ask.",
 )

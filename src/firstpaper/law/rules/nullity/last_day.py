@@ -151,7 +151,7 @@ def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
         do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
     if target <= days_after(on, SOON_DAYS).day:
-        do = _("That is soon. File before it, with some days to spare.")
+        do = _("Your last day is soon. File before it, with some days to spare.")
         return _found(limit, Outcome.CLOSE, Weight.LOOK_AGAIN, says, do)
     weight = Weight.LOOK_AGAIN if limit.unsure else Weight.GOOD_TO_KNOW
     return _found(limit, Outcome.MET, weight, says, _("Write this day on your calendar."))

@@ -26,8 +26,8 @@ SERVED, MAILED, TRIES = "record.service.served_on", "record.service.mailed_on", 
 @rule(
     "New rules on service from January 1, 2027",
     cite=(
-        "Code Civ. Proc. 415.20(b)(1)-(2) (Stats. 2025, ch. 563)",
         "Code Civ. Proc. 417.10(a)(1)-(5) (Stats. 2025, ch. 563)",
+        "Code Civ. Proc. 415.20(b)(1)-(2) (Stats. 2025, ch. 563)",
         "Code Civ. Proc. 473.2 (Stats. 2025, ch. 563)",
     ),
     since=date(2026, 1, 1),
