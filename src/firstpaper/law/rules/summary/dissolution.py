@@ -215,8 +215,8 @@ def _open(looked: _Looked) -> Found:
 def _limits_not_known(looked: _Looked, on: date) -> Found:
     return looked.but_for_the_limits(
         _(
-            "What you told us fits the short kind of divorce. Its money limits are open: those for a filing on "
-            "{day} were not published when we last looked."
+            "What you told us fits the short kind of divorce. Its money limits are open: those for a filing "
+            "on {day} were not published when we last looked."
         ).format(day=spell_date(on)),
         _("Look at the limits printed on form FL-800, or ask the court's self-help center."),
     )

@@ -133,8 +133,8 @@ def _may_fit(on: date, line: date, keys: tuple[str, ...], steps: tuple[str, ...]
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,
             _(
-                "What you told us fits a notice to the state. Its money limits are open: those for a notice on "
-                "{day} were not published when we last looked."
+                "What you told us fits a notice to the state. Its money limits are open: those for a notice "
+                "on {day} were not published when we last looked."
             ).format(day=spell_date(on)),
             _("Look at the limits in the state's brochure, or ask the court's self-help center."),
             facts=keys,
