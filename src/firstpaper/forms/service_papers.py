@@ -10,7 +10,7 @@ from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.facts.record import Service
-from firstpaper.forms.answer import Answer, blank, fill, mark, write
+from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.caption_box import NUMBER, court, filer, names
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.served import served_filled_and_blank
@@ -47,9 +47,10 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
     """Which papers are in the envelope. Nothing is marked that is not surely in it."""
     amended = _("It is the amended petition this time.") if serves_again(case) else ""
     together = _("Yours is a family case. The three forms go together, and FL-120 stays blank.")
+    others = _("If another form is in the envelope, mark its line below too.")
     yield mark(
         "papers.petition",
-        spaced((together, amended)),
+        spaced((together, amended, others)),
         "Cal. Rules of Court, rule 5.68",
     )
     not_yours = _("This is for another kind of case.")
@@ -69,11 +70,8 @@ def papers(case: Case, on: date) -> Iterator[Answer]:
         "papers.fl160", "FL-160" in both, _("You put it behind the petition. A blank one goes along.")
     )
     yield _only_if_added("papers.fl300")
-    others = _(
-        "Is any other form in the envelope, such as one of your own court or the papers about money? Mark "
-        "its line here too, or name it. If not, leave this empty."
-    )
-    yield fill("papers.other", others)
+    local = _("Only for more papers, such as forms of your own court. Then name them here.")
+    yield blank("papers.other", local)
 
 
 def _if_in(concept: str, there: bool, because: str) -> Answer:

@@ -19,7 +19,6 @@ CAP_HEIGHT_EMS = 0.69  # both typefaces
 BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
 ELSEWHERE = "–"  # stands for the page of a sheet that is not in this document
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
-WHOLE_LINES = 5  # a paragraph of no more lines is not split
 
 
 class Block(Protocol):
@@ -82,7 +81,7 @@ class Text:
         return max(self.look.leading, self.look.written) if line.for_writing else self.look.leading
 
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Text, Text] | None":
-        if len(self.lines) <= WHOLE_LINES and not fresh:
+        if len(self.lines) <= self.look.whole and not fresh:
             return None
         fits = 0
         room -= self._bar_room

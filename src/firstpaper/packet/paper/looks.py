@@ -21,6 +21,8 @@ class TextLook:
     centered: bool = False
     written: float = 28
     """The least leading of a line that is written on by hand."""
+    whole: int = 5
+    """A paragraph of no more lines is not split between pages."""
     bar: bool = False
     """Whether a short black bar stands above, the mark of our own sheets."""
 
@@ -139,7 +141,7 @@ READING = Look(
         "h1": TextLook(20, 24, before=14, after=6, bold=True, bar=True),
         "h2": TextLook(14, 17, before=9, after=1, bold=True),
         "h3": TextLook(12, 14.5, before=6, after=0, bold=True),
-        "p": TextLook(12, 14.5, before=1, after=2),
+        "p": TextLook(12, 14.5, before=1, after=2, whole=0),
         "cell": TextLook(12, 15, before=2, after=2),
         "head": TextLook(12, 15, before=2, after=2, bold=True),
     },
