@@ -87,6 +87,13 @@ def test_a_check_of_a_plain_household_opens_and_closes_with_the_verdict(run: Run
     assert "In detail:" in run("check", "home.case", "--steps", "--on", ON).out
 
 
+def test_a_check_for_a_day_on_which_the_court_is_closed_names_the_open_day(run: Run, home: Path) -> None:
+    said = flat(run("check", "home.case", "--on", "2026-11-29").out)
+    assert said.startswith(
+        "Checked for a filing on Monday, November 30, 2026. The court is closed on Sunday,"
+    )
+
+
 def test_check_says_what_is_still_open(run: Run, home: Path) -> None:
     without(home, "petitioner.phone", "court.branch")
     assert "2 questions are not answered yet" in flat(run("check", "home.case", "--on", ON).out)

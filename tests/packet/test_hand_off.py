@@ -5,6 +5,7 @@ from collections.abc import Mapping
 import pytest
 
 from firstpaper.facts import Case
+from firstpaper.facts.choices import VisitsTo
 from firstpaper.law.finding import Outcome, Weight
 from firstpaper.packet.brief import brief
 from firstpaper.packet.views import handoff
@@ -201,3 +202,10 @@ def test_long_lists_are_cut_and_counted() -> None:
     assert told["Protective orders"].endswith("; 37 more")
     assert told["Petitioner's other names"].endswith("; 37 more")
     assert len(words_of([handoff.sheet(brief(case, one.on))])) <= 2
+
+
+def test_visits_that_somebody_else_is_to_watch_are_told_as_supervised() -> None:
+    one = household("address-must-stay-hidden")
+    for asked, words in ((True, "respondent, supervised"), (False, "respondent"), (None, "respondent")):
+        case = one.case.with_fact("custody.visits", VisitsTo.RESPONDENT)
+        assert said(one, "requests", case.with_fact("custody.supervised", asked))["Visits"] == words

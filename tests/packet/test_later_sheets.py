@@ -321,6 +321,15 @@ def test_where_there_is_danger_the_sheriff_comes_first_and_children_only_where_t
     assert calm.index("A friend or a relative. It is free") < calm.index("The sheriff.")
 
 
+def test_whoever_serves_is_not_told_why_a_paper_may_be_missing() -> None:
+    told = case("separation-now-divorce-later")
+    filers, server, *_rest = service.sheets(brief(told, ON))
+    told_the_filer, told_the_server = (" ".join(words_of([one])) for one in (filers, server))
+    assert "(Only if the child of just one of you goes on the petition)" in told_the_filer
+    assert "FL-105, blank" in told_the_server
+    assert "just one of you" not in told_the_server
+
+
 def test_the_filer_who_told_of_danger_is_told_to_plan_the_day() -> None:
     afraid = of("service.html", case("address-must-stay-hidden"))
     assert "Plan it before you give the papers to anybody" in afraid

@@ -5,12 +5,14 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case, Day
-from firstpaper.facts.choices import FeeState, ServiceMethod, Special
+from firstpaper.facts.choices import CommunityHow, FeeState, ServiceMethod, Special
 from firstpaper.packet.next_step import next_step
 from tests.cli.person import facts_of
 
 PLAIN = facts_of("plain-childless-divorce")
 ON = date(2026, 12, 7)
+OPEN = {"property.community_how": CommunityHow.NONE}
+"""Said beside kinds of things owned together, so that 10a and 10b cannot both stand."""
 FILED = {"record.filed_on": Day(2026, 12, 1)}
 SENT = {
     **FILED,
@@ -66,6 +68,7 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
     [
         ({"petitioner.phone": None}, ON, "the question that is left", ("ask",)),
         ({"dates.separation_told_on": Day(2019, 3, 3)}, ON, "stop", ("check",)),
+        (OPEN, ON, "not finished in FL-100, or ask the self-help center about it: 10a, 10b", ("change",)),
         ({}, ON, "file them with the clerk", ("packet",)),
         (FILED, ON, "best by Sat, Jan 30, 2027: somebody 18 or older, never you", ("record", "served")),
         (SENT, ON, "FL-117", ("record", "acknowledged")),

@@ -10,6 +10,8 @@ from datetime import date
 from firstpaper.counting import short_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
+from firstpaper.forms.open_answers import item_numbers
+from firstpaper.forms.open_points import open_points
 from firstpaper.intake import asked, standing
 from firstpaper.law.agenda import Entry, State, agenda
 from firstpaper.law.finding import Weight
@@ -62,6 +64,12 @@ def _mend(case: Case, on: date) -> NextStep | None:
         "mend what stops a filing: {title}.", "mend the {count} things that stop a filing.", len(stops)
     )
     return NextStep(words.format(count=len(stops), title=stops[0].title), "check") if stops else None
+
+
+def _settle(case: Case, on: date) -> NextStep | None:
+    items = item_numbers(open_points(case, on).items)
+    words = _("settle what is not finished in FL-100, or ask the self-help center about it: {items}.")
+    return NextStep(words.format(items=items), "change") if items else None
 
 
 def _file(case: Case, _on: date) -> NextStep:
@@ -176,7 +184,12 @@ def _disclosure(case: Case, on: date) -> Entry | None:
     return next((one for one in ahead if one.deadline.key == "disclosure.petitioner"), None)
 
 
-_BEFORE_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (_answer, _mend, _file)
+_BEFORE_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
+    _answer,
+    _mend,
+    _settle,
+    _file,
+)
 _AFTER_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
     _closed,
     _pay,

@@ -115,6 +115,14 @@ def test_the_last_row_of_a_table_takes_another_along(count):
     assert all(drawn.text(n).count("of it") != 1 for n in range(1, len(drawn.pages)))
 
 
+@pytest.mark.parametrize("count", range(18, 32))
+def test_the_last_item_of_a_list_takes_another_along(count):
+    items = "".join(f"<li><tick/> item {n} of it</li>" for n in range(6))
+    drawn = worksheet(f"<h1>T</h1>{filled(count)}<ul>{items}</ul>")
+    assert sum(drawn.text(n).count("of it") for n in range(len(drawn.pages))) == 6
+    assert all(drawn.text(n).count("of it") != 1 for n in range(1, len(drawn.pages)))
+
+
 @pytest.mark.parametrize("count", range(1, 24))
 def test_a_sheet_that_follows_begins_with_a_row_of_its_table(count):
     """Its title and a remark below it say nothing at the foot of a page."""

@@ -76,11 +76,12 @@ def check(
 def _check(path: Path, day: date, passphrases: Passphrases, shown: Shown, require_complete: bool) -> Result:
     from firstpaper.cli.words.findings import computed_values, finding_data, stops
     from firstpaper.cli.words.law_changes import change_data
-    from firstpaper.cli.words.open_points import open_points
     from firstpaper.forms.open_answers import item_numbers
+    from firstpaper.forms.open_points import open_points
     from firstpaper.intake import standing
     from firstpaper.law.changes import changes
     from firstpaper.law.finding import waits
+    from firstpaper.law.measures.record import judged_on
     from firstpaper.law.register import findings
 
     told = case_at(path, passphrases)
@@ -92,7 +93,7 @@ def _check(path: Path, day: date, passphrases: Passphrases, shown: Shown, requir
     pictures = before_filing(case, day) if shown.pictures else []
     verdict = " ".join(
         [
-            _checked(day),
+            _checked(day, judged_on(case, day)),
             _stop_line(len(stopping), waiting=any(map(waits, found))),
             *_open_line(len(still_open)),
             *_items_line(item_numbers(unfinished)),
@@ -139,10 +140,13 @@ def _line(stopping: "Sequence[Finding]", still_open: int, items: str) -> str:
     return "; ".join(parts) or _("complete, and nothing stops a filing")
 
 
-def _checked(day: date) -> str:
+def _checked(day: date, judged: date) -> str:
     from firstpaper.counting import spell_date
 
-    return _("Checked for a filing on {date}.").format(date=spell_date(day))
+    checked = _("Checked for a filing on {date}.").format(date=spell_date(judged))
+    if judged == day:
+        return checked
+    return checked + " " + _("The court is closed on {date}.").format(date=spell_date(day))
 
 
 def _stop_line(count: int, *, waiting: bool) -> str:

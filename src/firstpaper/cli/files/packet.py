@@ -75,7 +75,7 @@ def draft(
     """
     from firstpaper.cli.files.blanks import write_filled
     from firstpaper.cli.words.findings import stops
-    from firstpaper.cli.words.open_points import open_points
+    from firstpaper.forms.open_points import open_points
     from firstpaper.intake import standing
     from firstpaper.law.register import findings
     from firstpaper.packet import Pile, Stage, build

@@ -42,13 +42,6 @@ def _topic(case: Case, title: str, group: Iterable[tuple[int, Asked]]) -> Iterat
         yield from (f"     {line}" for line in echo(one, case.fact(one.key)).splitlines())
 
 
-def lines_about(case: Case, keys: Sequence[str]) -> Iterator[str]:
-    """A line for each of these answers: the question and what was answered."""
-    by_key = {one.key: one for one in asked(case)}
-    for one in (by_key[key] for key in keys if key in by_key):
-        yield f"  - {one.ask} {echo(one, case.fact(one.key))}"
-
-
 def pick(terminal: Terminal, case: Case, passed: Collection[str]) -> Asked | None:
     """The answer that a person picks: first the topic, then the answer in it. None where they pick none.
 

@@ -249,6 +249,8 @@ class Stack:
             start = count
             while start and self.blocks[start - 1].stays_with_next:
                 start -= 1
+            if start == len(self.blocks) - 1 > 1 and isinstance(block, Item):
+                start -= 1  # the last item takes the one above along, so as not to stand alone
             if start:
                 return self._cut(start)
             if fresh and count:

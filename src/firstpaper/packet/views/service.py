@@ -55,6 +55,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         purpose=_purpose(brief),
         values={
             **shared,
+            "envelope": tuple(map(spaced, _envelope(brief))),
             "in_danger": brief.in_danger,
             "cannot_be_found": cannot_be_found(brief.case),
             "children": has_minor_children(brief.case, brief.on),
@@ -102,7 +103,7 @@ def _shared(brief: Brief) -> dict[str, object]:
         "respondent": known(case.respondent.name),
         "county": known(case.court.county),
         "case_number": case_number(case),
-        "envelope": tuple(_envelope(brief)),
+        "envelope": tuple(words for words, _only_if in _envelope(brief)),
         "server_age": figure("service.server_age", on).value,
         "substituted_days": figure("service.complete_days.substituted", on).value,
         "wait_days": figure("service.acknowledgment_wait_days", on).value,
@@ -116,15 +117,18 @@ def _shared(brief: Brief) -> dict[str, object]:
     }
 
 
-def _envelope(brief: Brief) -> Iterator[str]:
-    """The papers that the other side gets, each as one line to tick."""
+def _envelope(brief: Brief) -> Iterator[tuple[str, str]]:
+    """The papers that the other side gets, each as one line to tick, and when alone it is there.
+
+    The second is for the filer. Whoever serves crosses out what is not there.
+    """
     copies = Counter(form.form for form in brief.filled)
     for paper in served(brief.forms, brief.attachments):
         words = _("{paper}, blank") if paper.blank else _("{paper}, a copy")
         if not paper.blank and paper.name == paper.form and copies[paper.form] > 1:
             words = _("{paper}, a copy of all {count}")
         named = words.format(paper=_named(paper, brief), count=copies[paper.form])
-        yield spaced((named, paper.only_if and f"({paper.only_if.rstrip('.')})"))
+        yield named, paper.only_if and f"({paper.only_if.rstrip('.')})"
 
 
 def _named(paper: Served, brief: Brief) -> str:

@@ -31,7 +31,8 @@ def _custody(case: Case) -> Iterator[Line]:
     if physical := _custody_to().get(known(custody.physical)):
         yield Line(_("Physical custody"), physical)
     if visits := _visits_to(case).get(known(custody.visits)):
-        yield Line(_("Visits"), visits)
+        supervised = known(case.custody.supervised)
+        yield Line(_("Visits"), _("{whose}, supervised").format(whose=visits) if supervised else visits)
 
 
 def _custody_to() -> dict[CustodyTo | None, str]:
