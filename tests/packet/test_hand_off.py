@@ -209,3 +209,8 @@ def test_visits_that_somebody_else_is_to_watch_are_told_as_supervised() -> None:
     for asked, words in ((True, "respondent, supervised"), (False, "respondent"), (None, "respondent")):
         case = one.case.with_fact("custody.visits", VisitsTo.RESPONDENT)
         assert said(one, "requests", case.with_fact("custody.supervised", asked))["Visits"] == words
+
+
+def test_what_the_filer_wrote_of_the_visits_stands_as_written() -> None:
+    one = household("address-must-stay-hidden")
+    assert said(one, "requests", one.case)["Visits"] == one.case.custody.other_words

@@ -31,8 +31,7 @@ def _custody(case: Case) -> Iterator[Line]:
     if physical := _custody_to().get(known(custody.physical)):
         yield Line(_("Physical custody"), physical)
     if visits := _visits_to(case).get(known(custody.visits)):
-        supervised = known(case.custody.supervised)
-        yield Line(_("Visits"), _("{whose}, supervised").format(whose=visits) if supervised else visits)
+        yield Line(_("Visits"), visits)
 
 
 def _custody_to() -> dict[CustodyTo | None, str]:
@@ -45,9 +44,10 @@ def _custody_to() -> dict[CustodyTo | None, str]:
 
 
 def _visits_to(case: Case) -> dict[VisitsTo | None, str]:
+    supervised = known(case.custody.supervised) is True
     return {
-        VisitsTo.PETITIONER: _("petitioner"),
-        VisitsTo.RESPONDENT: _("respondent"),
+        VisitsTo.PETITIONER: _("petitioner, supervised") if supervised else _("petitioner"),
+        VisitsTo.RESPONDENT: _("respondent, supervised") if supervised else _("respondent"),
         VisitsTo.OTHER: known(case.custody.other_words) or _("another way"),
         VisitsTo.NOT_ASKED: _("not asked"),
     }
