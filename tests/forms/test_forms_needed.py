@@ -11,7 +11,7 @@ import pytest
 from hypothesis import given, settings
 
 from firstpaper.facts import Case
-from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
+from firstpaper.forms.needed import FormNeeded, Goes, Stack, forms_needed
 from firstpaper.law.authority import Certainty
 from tests.any_case import any_case, filing_days
 
@@ -46,15 +46,16 @@ def test_a_plain_divorce_files_two_forms_and_hands_over_a_blank_response() -> No
     assert numbers(found, Goes.SERVE) == ["FL-120"]
     assert numbers(found, Goes.FILE, later=True) == ["FL-115", "FL-141"]
     assert numbers(found, Goes.SERVE, later=True) == ["FL-140", "FL-142", "FL-150"]
-    assert numbers(found, Goes.ASK) == [""]
+    assert [each.title for each in found if each.goes is Goes.ASK] == ["Your court's own forms"]
     assert numbers(found, Goes.KEEP) == ["FL-107-INFO"]
-    assert [each.form for each in found if each.only_if] == ["FW-001", "FW-003", "FL-117"]
+    assert [each.form for each in found if each.only_if] == ["", "FW-001", "FW-003", "FL-117"]
 
 
 def test_the_other_side_gets_copies_of_what_is_filed_but_never_of_the_fee_waiver() -> None:
     found = needed(**TWO)
 
-    assert [each.form for each in found if each.copy_served] == ["FL-100", "FL-110", "FL-105", "FL-105(A)"]
+    copies = [each.form or each.title for each in found if each.copy_served]
+    assert copies == ["FL-100", "FL-110", "FL-105", "FL-105(A)", "Your court's own forms"]
     assert "private" in one("FW-001", found).why
 
 
@@ -88,7 +89,10 @@ def test_one_child_needs_no_added_page() -> None:
 
 def test_only_an_unborn_child_makes_it_a_question_for_the_clerk() -> None:
     found = needed(children={"family": ["unborn_together"]})
-    assert one("FL-105", found).goes is Goes.ASK
+    copy, blank = (each for each in found if each.form == "FL-105")
+    assert (copy.goes, blank.goes) == (Goes.ASK, Goes.SERVE)
+    assert copy.only_if == blank.only_if != ""
+    assert (copy.stack, copy.copy_served) == (Stack.DECLARATION, True)
 
 
 def test_custody_sheets_are_filed_where_they_were_chosen() -> None:
@@ -214,7 +218,7 @@ def test_every_form_has_a_title_a_reason_and_a_place_to_go(case: Case, on: date)
         assert each.title
         assert each.why
         assert bool(each.edition) == bool(each.form)
-        assert not (each.copy_served and each.goes is not Goes.FILE)
+        assert not (each.copy_served and each.goes not in (Goes.FILE, Goes.ASK))
     assert len({(each.form, each.title, each.why) for each in found}) == len(found)
 
 

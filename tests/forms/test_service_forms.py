@@ -144,7 +144,7 @@ def test_a_second_proof_says_that_it_is_for_the_amended_petition() -> None:
 def test_only_papers_surely_in_the_envelope_are_marked() -> None:
     plain = form("FL-115", case())
     assert plain["papers.petition"].action is Action.MARK
-    assert plain["papers.fl105"].action is plain["papers.more"].action is Action.BLANK
+    assert plain["papers.fl105"].action is plain["papers.more"].action is Action.FILL
     child = case(
         children__family=("minor_together",),
         children__how_many=1,
@@ -156,7 +156,30 @@ def test_only_papers_surely_in_the_envelope_are_marked() -> None:
     for name in ("FL-115", "FL-117"):
         found = form(name, child)
         assert {found[f"papers.{each}"].action for each in ("more", "fl105", "fl160")} == {Action.MARK}
-        assert found["papers.fl140"].action is Action.BLANK
+        assert found["papers.fl140"].action is Action.FILL
+
+
+def test_a_form_that_may_be_in_the_envelope_is_left_to_whoever_fills_it() -> None:
+    """A proof that leaves one out does not show that it came (Code Civ. Proc. 417.10(a))."""
+    unsure = case(children__family=("unborn_together",))
+    for name in ("FL-115", "FL-117"):
+        found = form(name, unsure)
+        assert {found[f"papers.{each}"].action for each in ("more", "fl105", "other")} == {Action.FILL}
+        assert "Only if more forms" in found["papers.fl105"].because
+
+
+def test_names_that_are_not_ours_to_write_are_copied_from_the_stamped_petition() -> None:
+    for told in (case(respondent__name="Ольга Петрова"), case(grounds__filer="parent_or_guardian"), case()):
+        assert "stamped" in form("FL-115", told)["caption.names"].because
+    named = case(petitioner__name="Ana Soto")
+    assert form("FL-115", named)["caption.names"].action is Action.WRITE
+
+
+def test_in_prison_whoever_handed_the_papers_over_signs() -> None:
+    """Pen. Code 4013: staff may hand them on, and only who did it can swear (Code Civ. Proc. 417.10(a))."""
+    assert "A friend" in form("FL-115", case())["server.person"].because
+    locked_up = form("FL-115", case(people__special=("other_side_locked_up",)))
+    assert "into the prisoner's hands" in locked_up["server.person"].because
 
 
 def test_the_case_number_is_copied_from_the_stamped_petition_until_it_is_known() -> None:

@@ -4,14 +4,15 @@ They are no part of the first filing. The filer prepares the top and the list of
 the person who serves, or to the one who gets the papers (Code Civ. Proc. 414.10, 415.30, 417.10).
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Set
 from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.facts.record import Service
-from firstpaper.forms.answer import Answer, blank, mark, write
-from firstpaper.forms.caption_box import NUMBER, court, filer, names
+from firstpaper.facts.text import in_latin_letters
+from firstpaper.forms.answer import Action, Answer, blank, fill, mark, write
+from firstpaper.forms.caption_box import NAMES, NUMBER, court, filer, names
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.served import served_filled_and_blank
 from firstpaper.law.measures.record import case_number
@@ -19,9 +20,10 @@ from firstpaper.law.measures.service import serves_again, wrong_server
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
-PROVED = ("FL-105", "FL-160")
-"""The forms of the first filing that have a line of their own on the proof, as filed and blank."""
-DISCLOSURE = ("papers.fl140", "papers.fl142", "papers.fl150", "papers.fl155")
+MORE = tuple(
+    f"papers.{form}" for form in ("fl105", "fl140", "fl142", "fl150", "fl155", "fl160", "fl300", "other")
+)
+"""The lines for further forms, each as filed and blank, in the order of the sheet."""
 
 
 def of_this_service(case: Case) -> Case:
@@ -36,47 +38,47 @@ def caption(case: Case) -> Iterator[Answer]:
     """The top. By now the court has given a number."""
     yield filer(case)
     yield court(case)
-    yield names(case)
+    yield _names(case)
     number = case_number(case)
     copy = _("Copy it from the petition that the court stamped. File first, then serve.")
     missing = replace(still_open(case, NUMBER, "matter.case_number"), because=copy)
     yield write(NUMBER, number, _("The number the court gave this case.")) if number else missing
 
 
+def _names(case: Case) -> Answer:
+    """Both names; as the stamped petition has them, where what stands there was not ours to say."""
+    told = names(case)
+    if told.action is Action.WRITE and not told.open_key and in_latin_letters(told.value):
+        return told
+    return fill(NAMES, _("Copy both names from the petition that the court stamped."))
+
+
 def papers(case: Case, on: date) -> Iterator[Answer]:
     """Which papers are in the envelope. Nothing is marked that is not surely in it."""
     amended = _("It is the amended petition this time.") if serves_again(case) else ""
     together = _("Yours is a family case. The three forms go together, and FL-120 stays blank.")
-    others = _("If another form is in the envelope, mark its line below too.")
-    yield mark(
-        "papers.petition",
-        spaced((together, amended, others)),
-        "Cal. Rules of Court, rule 5.68",
-    )
+    yield mark("papers.petition", spaced((together, amended)), "Cal. Rules of Court, rule 5.68")
     not_yours = _("This is for another kind of case.")
     yield blank("papers.parentage", not_yours)
     yield blank("papers.custody", not_yours)
-    both = served_filled_and_blank(case, on)
-    more = _("You have more forms in the envelope. The boxes below name them.")
-    if both.intersection(PROVED):
-        yield mark("papers.more", more)
-    else:
-        yield blank("papers.more", _("Only if one of the forms below is in the envelope. Then mark it."))
-    yield _if_in(
-        "papers.fl105", "FL-105" in both, _("You have a child under 18 together. Both copies go along.")
-    )
-    yield from (_only_if_added(concept) for concept in DISCLOSURE)
-    yield _if_in(
-        "papers.fl160", "FL-160" in both, _("You put it behind the petition. A blank one goes along.")
-    )
-    yield _only_if_added("papers.fl300")
-    local = _("Only for more papers, such as forms of your own court. Then name them here.")
-    yield blank("papers.other", local)
+    yield from _more(served_filled_and_blank(case, on))
 
 
-def _if_in(concept: str, there: bool, because: str) -> Answer:
-    return mark(concept, because) if there else _only_if_added(concept)
+def _more(both: Set[str]) -> Iterator[Answer]:
+    """The lines for further forms: those surely there marked, the others left to the filer."""
+    sure = {concept: why for concept, (form, why) in _proved().items() if form in both}
+    named = _("You have more forms in the envelope. The boxes below name them.")
+    own = _("Mark those that are in the envelope, and no other.")
+    any_more = _("Only if more forms are in the envelope: mark the first box, and one for each of them.")
+    yield mark("papers.more", named) if sure else fill("papers.more", any_more)
+    for concept in MORE:
+        left = own if sure else any_more
+        yield mark(concept, sure[concept]) if concept in sure else fill(concept, left)
 
 
-def _only_if_added(concept: str) -> Answer:
-    return blank(concept, _("Mark it only if this form is in the envelope."))
+def _proved() -> Mapping[str, tuple[str, str]]:
+    """The forms of the first filing that have a line of their own on the proof, and why it is marked."""
+    return {
+        "papers.fl105": ("FL-105", _("You have a child under 18 together. Both copies go along.")),
+        "papers.fl160": ("FL-160", _("You put it behind the petition. A blank one goes along.")),
+    }

@@ -12,7 +12,6 @@ from firstpaper.facts.choices import (
     Declaration,
     Kind,
     ServiceMethod,
-    Shortcut,
     Special,
 )
 from firstpaper.facts.kinds import kind_of
@@ -27,6 +26,7 @@ from firstpaper.law.measures.children import (
     listed_children,
     presumed_children,
 )
+from firstpaper.law.measures.fees import wants_waiver
 from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.residence import Route, residence_route
 from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
@@ -204,7 +204,7 @@ def owes_a_disclosure(case: Case, on: date) -> bool:
 
 def wants_fee_waiver(case: Case, on: date) -> bool:
     """The filer wants to ask the court to let them off the fees."""
-    return known(case.waiver.wanted) is True or Shortcut.FEE_WAIVER in (known(case.shortcuts.look_at) or ())
+    return wants_waiver(case)
 
 
 def may_yet_want_fee_waiver(case: Case, on: date) -> bool:

@@ -142,7 +142,7 @@ def _how_it_ended(one: Deadline, seen: Case, on: date) -> Entry:
 
 def _was_done(seen: Case, on: date, doing: str) -> bool:
     if doing == SERVICE:
-        return service.service_complete(seen, on) is not None
+        return service.surely_served(seen, on)
     return known(seen.fact(doing)) not in (None, FinalDisclosure.BOTH_WAIVED)
 
 
@@ -196,13 +196,14 @@ def _waiting_for(event: Event) -> Iterator[DeadlineKind]:
 
 def _of_fees(case: Case, on: date) -> Iterator[_Supposed]:
     today, fee = Day.of(on), known(case.record.fee)
-    if fee is None and known(case.waiver.wanted):
+    to_be_asked = fee is None and fees.wants_waiver(case)
+    if to_be_asked:
         yield _Supposed(
             Event.WAIVER_ASKED,
             _("once you ask for the fee waiver"),
             {"record.fee": FeeState.WAIVER_ASKED, "record.waiver_filed_on": today},
         )
-    if fee is FeeState.WAIVER_ASKED or (fee is None and known(case.waiver.wanted)):
+    if fee is FeeState.WAIVER_ASKED or to_be_asked:
         yield _Supposed(
             Event.WAIVER_DENIED,
             _("if the fee waiver is denied"),

@@ -18,6 +18,7 @@ from firstpaper.forms.open_answers import item_numbers, open_items
 from firstpaper.intake import Asked, asked, standing
 from firstpaper.intake.predicates.grounds import files_for_one_of_the_two
 from firstpaper.law.finding import Finding, Outcome, Weight, presses, safety_first, waits
+from firstpaper.law.measures.emergency import emergency_number
 from firstpaper.law.measures.marriage import told_each_other
 from firstpaper.law.measures.record import begins_on, day, judged_on
 from firstpaper.law.measures.residence import needless_keys
@@ -132,6 +133,11 @@ class Brief:
     def in_danger(self) -> bool:
         """Whether any sign of danger from the other side was told."""
         return bool(known(self.case.safety.dangers))
+
+    @property
+    def emergency(self) -> str:
+        """Whom the filer calls in danger."""
+        return emergency_number(known(self.case.residence.petitioner.lives), self.on)
 
     @property
     def others_look(self) -> bool:

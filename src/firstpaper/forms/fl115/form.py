@@ -55,7 +55,7 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
     other = _("Only where a judge ordered another way of service, such as a newspaper.")
     yield blank("other", other, "Code Civ. Proc. 415.50; Cal. Rules of Court, rule 5.72")
     yield from _notice(case)
-    yield from _server()
+    yield from _server(case)
 
 
 def _servers() -> str:
@@ -186,10 +186,8 @@ def _two_sets() -> Iterator[Answer]:
         yield blank(concept, both, "Code Civ. Proc. 416.70")
 
 
-def _server() -> Iterator[Answer]:
-    who = _(
-        "The person who served does it. A friend marks “not a registered process server”, with a fee of 0."
-    )
+def _server(case: Case) -> Iterator[Answer]:
+    who = _who_served(case)
     for concept in ("server.person", "server.registered", "server.fee"):
         yield others(concept, who, "Code Civ. Proc. 417.40" if concept == "server.registered" else "")
     swears = _("Who signs swears that it is all true.")
@@ -198,3 +196,11 @@ def _server() -> Iterator[Answer]:
     for concept in ("server.date", "server.name"):
         yield others(concept, signs)
     yield others("server.signature", signs, "Code Civ. Proc. 414.10, 417.10(a)")
+
+
+def _who_served(case: Case) -> str:
+    if Special.OTHER_SIDE_LOCKED_UP in (known(case.people.special) or ()):
+        return _("Whoever put the papers into the prisoner's hands does it. It may be the staff there.")
+    return _(
+        "The person who served does it. A friend marks “not a registered process server”, with a fee of 0."
+    )

@@ -47,7 +47,8 @@ def _answers(case: Case, on: date) -> Iterator[Answer]:
 def _senders() -> str:
     age: int = server_age(None)
     return _(
-        "The person who mails it does it: {age} or older, and not one of the two of you. You must not."
+        "The person who mails it does it: {age} or older, and not one of the two people in the case. "
+        "You must not."
     ).format(age=age)
 
 

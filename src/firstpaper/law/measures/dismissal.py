@@ -18,7 +18,7 @@ from firstpaper.law.measures.due import (
     unmoved,
 )
 from firstpaper.law.measures.record import begins_on, day, happened, joint, took_part
-from firstpaper.law.measures.service import service_complete
+from firstpaper.law.measures.service import surely_served
 from firstpaper.locale import _
 
 
@@ -51,7 +51,7 @@ class Limit:
 def serve_by(case: Case, on: date) -> Limit | None:
     """The last day to serve the papers (583.210(a)); None where it does not run or is kept."""
     filed = begins_on(case, on)
-    if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
+    if filed is None or not service_time_runs(case, on) or surely_served(case, on):
         return None
     end = _time_to_serve(case, filed)
     return _limit(end, _without_left_out(case, on, filed, end), due_elsewhere)
@@ -90,7 +90,7 @@ def finish_by(case: Case, on: date) -> Limit | None:
 def unserved_until(case: Case, on: date) -> Due | None:
     """The last day before a court may dismiss a case that was not served (583.420(a)(1))."""
     filed = begins_on(case, on)
-    if filed is None or not service_time_runs(case, on) or service_complete(case, on) is not None:
+    if filed is None or not service_time_runs(case, on) or surely_served(case, on):
         return None
     return due_elsewhere(months_after(filed, figure("dismissal.optional_unserved_months", filed).value))
 

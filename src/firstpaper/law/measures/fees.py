@@ -4,11 +4,16 @@ from datetime import date
 
 from firstpaper.counting import Counted, days_after
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import FeeState
+from firstpaper.facts.choices import FeeState, Shortcut
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import calendar_of
 from firstpaper.law.measures.due import Due, due_at_the_clerk
 from firstpaper.law.measures.record import day, happened
+
+
+def wants_waiver(case: Case) -> bool:
+    """Whether the filer wants to ask the court to let them off the fees, or to see how that goes."""
+    return known(case.waiver.wanted) is True or Shortcut.FEE_WAIVER in (known(case.shortcuts.look_at) or ())
 
 
 def waiver_deemed(case: Case, on: date) -> Counted | None:

@@ -128,6 +128,20 @@ def proof_needed(case: Case, on: date) -> bool:
     )
 
 
+def waits_for_receipt(case: Case, on: date) -> bool:
+    """Whether papers were mailed out of the state and nothing filed shows that they came.
+
+    The day is counted from the mailing (Code Civ. Proc. 415.40), but it counts only with a signed receipt or
+    other evidence of actual delivery (417.20(a)), which goes behind the proof of service.
+    """
+    return method(case) is ServiceMethod.OUT_OF_STATE_MAIL and proof_needed(case, on)
+
+
+def surely_served(case: Case, on: date) -> bool:
+    """Whether service is complete, or will be on a day that nothing more can change."""
+    return service_complete(case, on) is not None and not waits_for_receipt(case, on)
+
+
 class Serving(StrEnum):
     """What is left to do about serving the papers that open the case, or those that take their place."""
 
@@ -289,8 +303,17 @@ def _counted(how: ServiceMethod, start: date) -> Counted:
     if days == 0:
         return Counted(reached, (_step(start, _begun(how)), _("Service is complete that day.")))
     number = days + 1 if how is ServiceMethod.PUBLICATION else days
-    last = _("day {number}, service is complete").format(number=number)
+    last = (
+        _with_a_receipt()
+        if how is ServiceMethod.OUT_OF_STATE_MAIL
+        else _("day {number}, service is complete")
+    )
+    last = last.format(number=number)
     return Counted(reached, (_step(start, _begun(how)), _step(reached, last)))
+
+
+def _with_a_receipt() -> str:
+    return _("day {number}, service is complete, if a signed receipt shows that the papers came")
 
 
 def _begun(how: ServiceMethod) -> str:

@@ -127,10 +127,7 @@ def _happened(case: Case, on: date) -> Iterator[_Dated]:
     """What was recorded since the filing."""
     record, complete = happened(case, on), service.service_complete(case, on)
     if complete:
-        words = _as_sure(
-            _("Service complete"), _("Service is complete on {day}."), service.certainty(case, on)
-        )
-        yield _mark(complete.day, *words, on)
+        yield _mark(complete.day, *_as_sure(*_complete(case, on), service.certainty(case, on)), on)
     if not joint(case) and (appeared := appeared_on(case, on)):
         yield _mark(appeared, _("The other side took part"), _("The other side took part on {day}."), on)
     for fact, title, says in (
@@ -147,6 +144,15 @@ def _happened(case: Case, on: date) -> Iterator[_Dated]:
     ):
         if happened_on := day(fact):
             yield _mark(happened_on, title, says, on)
+
+
+def _complete(case: Case, on: date) -> tuple[str, str]:
+    if service.waits_for_receipt(case, on):
+        return (
+            _("Service complete, if the receipt comes"),
+            _("Service is complete on {day}, if the signed receipt comes back."),
+        )
+    return _("Service complete"), _("Service is complete on {day}.")
 
 
 def _to_come(case: Case, on: date) -> Iterator[_Dated]:

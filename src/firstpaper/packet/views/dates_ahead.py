@@ -11,7 +11,7 @@ from firstpaper.intake.events import events, in_short
 from firstpaper.law.agenda import Agenda, Entry, State
 from firstpaper.law.deadline import Actor, Deadline
 from firstpaper.law.measures.record import case_number, day
-from firstpaper.law.measures.service import service_complete
+from firstpaper.law.measures.service import service_complete, waits_for_receipt
 from firstpaper.law.words import moved_to, not_confirmed, spaced
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -41,6 +41,14 @@ class Group:
     lines: tuple[Line, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Past:
+    """What happened, in words; not yet done where it still waits for something to count."""
+
+    words: str
+    done: bool = True
+
+
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """One sheet; none where no date can be counted at all."""
     found = dates_either_way(brief)
@@ -63,12 +71,19 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
     )
 
 
-def _happened(brief: Brief) -> Iterator[str]:
+def _happened(brief: Brief) -> Iterator[Past]:
     """The events that were recorded, each with its day, and the day on which service was complete."""
-    yield from filter(None, (in_short(topic, brief.case) for topic in events().topics))
+    told = (in_short(topic, brief.case) for topic in events().topics)
+    yield from (Past(words) for words in told if words)
     complete = service_complete(brief.case, brief.on)
     if complete and complete.day <= brief.on and complete.day not in _days_of_service(brief.case):
-        yield _("{day}: Service was complete").format(day=spell_date(complete.day))
+        waits = waits_for_receipt(brief.case, brief.on)
+        words = (
+            _("{day}: Service was complete, if the signed receipt comes back")
+            if waits
+            else _("{day}: Service was complete")
+        )
+        yield Past(words.format(day=spell_date(complete.day)), done=not waits)
 
 
 def _days_of_service(case: Case) -> set[date | None]:

@@ -46,6 +46,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "closed": closed,
             "checked_on": _oldest(local),
             "protection": protection,
+            "emergency": brief.emergency,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "interpreter": interpreter,
             "language": known(case.people.language),

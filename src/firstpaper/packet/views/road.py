@@ -19,6 +19,7 @@ from firstpaper.law.measures.service import (
     serves_again,
     service_complete,
     serving,
+    waits_for_receipt,
 )
 from firstpaper.law.words import of_union, spaced
 from firstpaper.locale import _
@@ -121,6 +122,11 @@ def _service(case: Case, on: date) -> str:
     complete = service_complete(case, on)
     if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
+    if waits_for_receipt(case, on):
+        counts = _(
+            "The papers were mailed. That counts as served from {day}, if the signed receipt comes back."
+        )
+        return spaced((counts.format(day=spell_date(complete.day)), as_sentence(proof_step(case, on))))
     proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
     if complete is None or complete.day <= on:
         return spaced((_("This is done."), proof))

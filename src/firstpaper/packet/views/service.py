@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from firstpaper.facts import known
-from firstpaper.facts.addresses import to_serve_at
+from firstpaper.facts.addresses import is_post_box, to_serve_at
 from firstpaper.facts.choices import AWAY, IN_CALIFORNIA, Lives, Special
 from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.filing import Filing, filled_forms
@@ -12,6 +12,7 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.served import Served, served
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
+from firstpaper.law.measures.emergency import emergency_number
 from firstpaper.law.measures.record import case_number
 from firstpaper.law.measures.service import (
     Serving,
@@ -55,6 +56,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         purpose=_purpose(brief),
         values={
             **shared,
+            "emergency": brief.emergency,
             "envelope": tuple(map(spaced, _envelope(brief))),
             "in_danger": brief.in_danger,
             "cannot_be_found": cannot_be_found(brief.case),
@@ -98,6 +100,7 @@ def _shared(brief: Brief) -> dict[str, object]:
     case, on = brief.case, brief.on
     lives, special = known(case.residence.respondent.lives), known(case.people.special) or ()
     texts, address = proof_texts(case, on), to_serve_at(case)
+    locked_up = Special.OTHER_SIDE_LOCKED_UP in special
     return {
         "couple": brief.couple,
         "respondent": known(case.respondent.name),
@@ -108,7 +111,10 @@ def _shared(brief: Brief) -> dict[str, object]:
         "substituted_days": figure("service.complete_days.substituted", on).value,
         "wait_days": figure("service.acknowledgment_wait_days", on).value,
         "address": one_line(address) if address else "",
-        "locked_up": Special.OTHER_SIDE_LOCKED_UP in special,
+        "post_box": address is not None and not locked_up and is_post_box(address.street),
+        "locked_up": locked_up,
+        "may_leave": not locked_up and lives is not Lives.ABROAD,
+        "emergency": emergency_number(lives, on),
         "individual": Special.OTHER_SIDE_CONSERVED not in special,
         "abroad": lives is Lives.ABROAD,
         "may_mail_out": lives not in IN_CALIFORNIA and lives is not Lives.ABROAD,

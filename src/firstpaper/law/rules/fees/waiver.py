@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import Shortcut
 from firstpaper.facts.money import in_dollars
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.fee_waiver import IncomeLimit, income_limit
+from firstpaper.law.measures.fees import wants_waiver
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
@@ -51,7 +51,7 @@ def waiver(case: Case, on: date) -> Found | None:
 
     What to do. If one of the three fits, ask. If you are not sure, ask the self-help center.
     """
-    if not (Shortcut.FEE_WAIVER in (known(case.shortcuts.look_at) or ()) or known(case.waiver.wanted)):
+    if not wants_waiver(case):
         return _not_sure() if case.waiver.wanted is DONT_KNOW else None
     limit = _limit(case, on)
     says, outcome, do = _judged(case, limit)

@@ -7,6 +7,7 @@ from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Danger, NullityGround, SafeHere
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.emergency import emergency_number
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -45,12 +46,13 @@ def danger(case: Case, on: date) -> list[Found]:
 
 
 def _each(case: Case, on: date) -> Iterator[Found]:
+    hotline = _hotline(case, on)
     if known(case.safety.here) is SafeHere.NOT_SAFE:
         yield Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
             _("You told us that this is not a safe time or place."),
-            _("Stop here if you need to. Your answers can wait. {help}").format(help=_hotline(on)),
+            _("Stop here if you need to. Your answers can wait. {help}").format(help=hotline),
             facts=(HERE,),
         )
     if known(case.safety.dangers) is None:
@@ -59,7 +61,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 Outcome.FOR_A_LAWYER,
                 Weight.GET_ADVICE,
                 _("You are not sure whether you are in danger. You do not have to be sure to ask for help."),
-                _hotline(on),
+                hotline,
                 facts=(DANGERS,),
             )
         else:
@@ -67,29 +69,27 @@ def _each(case: Case, on: date) -> Iterator[Found]:
                 Outcome.NEED_TO_KNOW,
                 Weight.LOOK_AGAIN,
                 _("We have not asked you about your safety yet."),
-                _("Please answer that question before you give an address. {help}").format(help=_hotline(on)),
+                _("Please answer that question before you give an address. {help}").format(help=hotline),
                 facts=(DANGERS,),
             )
     elif told := known(case.safety.dangers):
-        yield from _signs(told, on)
+        yield from _signs(told, hotline)
     if NullityGround.FORCE in grounds(case) and not known(case.safety.dangers):
         yield Found(
             Outcome.FOR_A_LAWYER,
             Weight.GET_ADVICE,
             _("You told us that somebody was forced into this marriage. That can go on to be a danger."),
-            _("You can ask for help at any time. {help}").format(help=_hotline(on)),
+            _("You can ask for help at any time. {help}").format(help=hotline),
             facts=("grounds.nullity",),
         )
 
 
-def _signs(told: tuple[Danger, ...], on: date) -> Iterator[Found]:
+def _signs(told: tuple[Danger, ...], hotline: str) -> Iterator[Found]:
     yield Found(
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _("What you told us can mean danger. Your safety comes before any court paper."),
-        _("{help} You can ask the court for protection on form DV-100. Asking is free.").format(
-            help=_hotline(on)
-        ),
+        _("{help} You can ask the court for protection on form DV-100. Asking is free.").format(help=hotline),
         facts=(DANGERS,),
     )
     if Danger.FLED in told:
@@ -119,11 +119,11 @@ def _signs(told: tuple[Danger, ...], on: date) -> Iterator[Found]:
         )
 
 
-def _hotline(on: date) -> str:
+def _hotline(case: Case, on: date) -> str:
     return _(
         "In an emergency call {emergency}. The National Domestic Violence Hotline is free, day and night: "
         "{hotline}."
     ).format(
-        emergency=figure("help.emergency", on).value,
+        emergency=emergency_number(known(case.residence.petitioner.lives), on),
         hotline=figure("help.domestic_violence_hotline", on).value,
     )

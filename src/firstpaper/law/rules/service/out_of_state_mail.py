@@ -8,7 +8,7 @@ from firstpaper.facts.choices import IN_CALIFORNIA, Lives, ServiceMethod
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import method, service_open
+from firstpaper.law.measures.service import method, service_open, waits_for_receipt
 from firstpaper.law.register import rule
 from firstpaper.law.rules.service._words import METHOD, completed, need_day
 from firstpaper.locale import _
@@ -67,12 +67,20 @@ def _complete(case: Case, on: date) -> Found:
     found = completed(
         case,
         on,
-        _("Service is complete on {day}. It is the {days}th day after the mailing."),
+        _says(case, on),
         _("You must show that the papers came to the other side, as with a receipt that they signed."),
         weight=Weight.LOOK_AGAIN,
         days=figure("service.complete_days.out_of_state_mail", mailed).value,
     )
     return found or need_day(MAILED, _("the day the papers were mailed"))
+
+
+def _says(case: Case, on: date) -> str:
+    if waits_for_receipt(case, on):
+        return _(
+            "Service counts from {day}, the {days}th day after the mailing, if a signed receipt comes back."
+        )
+    return _("Service is complete on {day}. It is the {days}th day after the mailing.")
 
 
 def _not_outside() -> Found:
