@@ -213,8 +213,8 @@ def test_the_new_edition_of_fl_115_is_announced_for_papers_that_may_be_served_la
             if "FL-115" in sheet.title
         )
 
-    assert "The rules of proof change on January 1, 2027." in about(date(2026, 11, 25))
-    assert "The rules of proof change on January 1, 2027." in about(date(2026, 10, 1))
+    assert "New rules of proof apply from January 1, 2027." in about(date(2026, 11, 25))
+    assert "New rules of proof apply from January 1, 2027." in about(date(2026, 10, 1))
     assert about(date(2026, 11, 25)).count("newest one from the court's website") == 1
     assert "“”" not in about(date(2026, 11, 25))
 

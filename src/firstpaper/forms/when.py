@@ -24,8 +24,9 @@ from firstpaper.law.measures.children import (
     concerns_children,
     has_minor_children,
     listed_children,
-    presumed_children,
+    may_list_a_child,
 )
+from firstpaper.law.measures.disclosure import waits_for_a_response
 from firstpaper.law.measures.fees import wants_waiver
 from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.residence import Route, residence_route
@@ -82,7 +83,7 @@ def has_only_an_unborn_child(case: Case, on: date) -> bool:
 
 def may_yet_list_a_child(case: Case, on: date) -> bool:
     """No child is on the petition, but one said to be of one spouse alone may belong there."""
-    return concerns_children(case, on) is None and bool(presumed_children(case, on))
+    return may_list_a_child(case, on)
 
 
 def has_two_children_for_the_declaration(case: Case, on: date) -> bool:
@@ -196,7 +197,13 @@ def may_prove_a_publication(case: Case, on: date) -> bool:
 
 def owes_a_disclosure(case: Case, on: date) -> bool:
     """The filer still has to show the other side their money and property; a nullity is another question."""
-    return is_no_nullity(case, on) and known(happened(case, on).disclosure_served_on) is None
+    unserved = known(happened(case, on).disclosure_served_on) is None
+    return is_no_nullity(case, on) and unserved and not waits_for_a_response(case, on)
+
+
+def may_come_to_owe_a_disclosure(case: Case, on: date) -> bool:
+    """The filer owes none while the other side, whom nobody can find, stays silent."""
+    return known(happened(case, on).disclosure_served_on) is None and waits_for_a_response(case, on)
 
 
 # --- fees, court and help -----------------------------------------------------------------------

@@ -101,6 +101,11 @@ def concerns_children(case: Case, on: date) -> bool | None:
     return False if _names_no_minor(case) else None
 
 
+def may_list_a_child(case: Case, on: date) -> bool:
+    """Whether no child is on the petition, but one said to be of one spouse alone may belong there."""
+    return concerns_children(case, on) is None and bool(presumed_children(case, on))
+
+
 def open_on_children(case: Case, on: date) -> str:
     """The fact that leaves open whether there is a child to decide about."""
     presumed = presumed_children(case, on)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import FeeState
+from firstpaper.facts.choices import Family, FeeState
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.needed import Goes
 from firstpaper.forms.when import is_first_petition, wants_fee_waiver
@@ -58,6 +58,8 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "not_found": waits_for_a_response(case, on) and not served_unseen(case),
             "disclose": any(one.template == "disclosure.html" for one in others),
             "nullity": is_nullity(case),
+            "disclosed": not is_nullity(case) and known(happened(case, on).disclosure_served_on) is not None,
+            "unborn": Family.UNBORN_TOGETHER in (known(case.children.family) or ()),
             "response_days": figure("response.days", on).value,
             "answered": known(happened(case, on).response_filed_on) is not None,
             "forms": [

@@ -21,6 +21,7 @@ def named(sheets: Sequence[Sheet]) -> Iterator[Entry]:
     for group, alike in groupby(sheets, key=lambda sheet: sheet.group):
         found = tuple(alike)
         if group and len(found) > 1:
-            yield Entry(group, found[0].purpose, tuple((sheet.short, sheet.title) for sheet in found))
+            purpose = found[0].purpose_of_all or found[0].purpose
+            yield Entry(group, purpose, tuple((sheet.short, sheet.title) for sheet in found))
         else:
             yield from (Entry(sheet.title, sheet.purpose, (("", sheet.title),)) for sheet in found)

@@ -79,7 +79,7 @@ def _happened(brief: Brief) -> Iterator[Past]:
     if complete and complete.day <= brief.on and complete.day not in _days_of_service(brief.case):
         waits = waits_for_receipt(brief.case, brief.on)
         words = (
-            _("{day}: Service was complete, if the signed receipt comes back")
+            _("{day}: Service counts from this day, if the signed receipt comes back")
             if waits
             else _("{day}: Service was complete")
         )

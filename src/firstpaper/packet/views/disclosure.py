@@ -66,6 +66,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("Show each other your money and property"),
         running=_("Disclosure: served, not filed"),
         purpose=_("The papers about money for the other side: whether you owe them, and when."),
+        follows=True,
         values={
             "nullity": nullity,
             "unseen": waits_for_a_response(case, on),

@@ -21,7 +21,7 @@ from firstpaper.law.measures.service import (
     serving,
     waits_for_receipt,
 )
-from firstpaper.law.words import of_union, spaced
+from firstpaper.law.words import not_confirmed, of_union, spaced
 from firstpaper.locale import _
 from firstpaper.locale.rows import as_sentence
 from firstpaper.packet.brief import Brief
@@ -61,13 +61,21 @@ ALL = Ways(together=True)
 
 def sheets(brief: Brief) -> Iterator[Sheet]:
     """The sheet of one case."""
-    yield sheet(brief.on, brief.case, if_filed_together(brief))
+    certificates = any(one.id == "children.birth_certificate" for one in brief.findings)
+    yield sheet(brief.on, brief.case, if_filed_together(brief), certificates=certificates)
 
 
-def sheet(on: date, case: Case | None = None, if_together: Agenda | None = None) -> Sheet:
+def sheet(
+    on: date,
+    case: Case | None = None,
+    if_together: Agenda | None = None,
+    *,
+    certificates: bool = False,
+) -> Sheet:
     """The road as the law stands on the day `on`; with the standing facts of a case its own ways and days.
 
-    `if_together` holds the dates of the joint way, where that is open too.
+    `if_together` holds the dates of the joint way, where that is open too; `certificates` says that the court
+    may want birth certificates.
     """
     kind = known(case.matter.kind) if case else None
     ways = _ways(case, on) if case else ALL
@@ -84,6 +92,7 @@ def sheet(on: date, case: Case | None = None, if_together: Agenda | None = None)
             "money_waits": disclosure.when(case, on) if case and waits_for_a_response(case, on) else (),
             "days": _days(case, on) if case else defaultdict(str),
             "children": case is None or concerns_children(case, on) is not False,
+            "certificates": certificates,
             "in_military": case is not None and _in_military(case),
             "no_address": case is not None and cannot_be_found(case),
             "still": _still(case or Case.nothing()),
@@ -123,9 +132,7 @@ def _service(case: Case, on: date) -> str:
     if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
     if waits_for_receipt(case, on):
-        counts = _(
-            "The papers were mailed. That counts as served from {day}, if the signed receipt comes back."
-        )
+        counts = _("They were mailed. That counts as served from {day}, if the signed receipt comes back.")
         return spaced((counts.format(day=spell_date(complete.day)), as_sentence(proof_step(case, on))))
     proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
     if complete is None or complete.day <= on:
@@ -189,7 +196,7 @@ def _days(case: Case, on: date) -> Mapping[str, str]:
 
 
 def _day(one: Entry) -> str:
-    words = f"{one.deadline.days(spell_date)}."
+    words = spaced((f"{one.deadline.days(spell_date)}.", not_confirmed(one.deadline.certainty)))
     if one.state is not State.MISSED:
         return words
     mine = one.deadline.key == "disclosure.petitioner"

@@ -17,14 +17,14 @@ Style = Literal["worksheet", "attachment", "reading"]
 class Sheet:
     """A template with the values it needs.
 
-    `title` is its entry in the outline and on the cover checklist, `running` its footer. A sheet
-    of the style "attachment" is filed with the court; all others stay with the filer, and one of the style
-    "reading" is set closely, with nothing to fill in. Neighbours of one `group` stand on one line of the
-    checklist, under that name. `pictures` are what a `<figure>` of the template can name. One that `follows`
-    may start on the page where the one before ends, but for one `given_away` to somebody else. `short` is
-    what it is called where the group is named already; `way` is the way it serves, where that is not the
-    ordinary petition. `language` is the one in which it was made and is filled in; what is filed with the
-    court is English.
+    `title` is its entry in the outline and on the cover checklist, `running` its footer. A sheet of the style
+    "attachment" is filed with the court; all others stay with the filer, and one of the style "reading" is
+    set closely, with nothing to fill in. Neighbours of one `group` stand on one line of the checklist, under
+    that name; `purpose_of_all` is then what it says of them. `pictures` are what a `<figure>` of the template
+    can name. One that `follows` may start on the page where the one before ends, but for one `given_away` to
+    somebody else. `short` is what it is called where the group is named already; `way` is the way it serves,
+    where that is not the ordinary petition. `language` is the one in which it was made and is filled in; what
+    is filed with the court is English.
     """
 
     template: str
@@ -33,6 +33,7 @@ class Sheet:
     running: str = ""
     style: Style = "worksheet"
     purpose: str = field(default="")
+    purpose_of_all: str = field(default="")
     group: str = field(default="")
     pictures: Mapping[str, Chart | Shares] = field(default_factory=dict)
     follows: bool = False

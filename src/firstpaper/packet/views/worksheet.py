@@ -130,6 +130,7 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = (), *, first: b
         title=title,
         running=title,
         purpose=_purpose(form),
+        purpose_of_all=_purpose_of_all(form),
         group=_("Private worksheets") if form.private else _("Worksheets"),
         short=named,
         pile=Pile.PRIVATE if form.private else Pile.COPY,
@@ -144,6 +145,12 @@ def of_form(form: FilledForm, on: date, stops: tuple[str, ...] = (), *, first: b
 
 
 def _purpose(form: FilledForm) -> str:
+    if form.private:
+        return _("Private: keep apart. Copy it onto the blank form.")
+    return _("Copy it onto the blank form.")
+
+
+def _purpose_of_all(form: FilledForm) -> str:
     if form.private:
         return _("Private: keep apart. Copy each onto its blank form.")
     return _("Copy each onto its blank form.")

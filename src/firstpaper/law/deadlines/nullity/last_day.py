@@ -15,7 +15,7 @@ from firstpaper.locale import _
 
 
 @deadline(
-    "Last day to ask for the nullity",
+    "Last day to file for the nullity",
     rule="nullity.last_day",
     cite=("Fam. Code 2211(a)-(f)", "Code Civ. Proc. 12a"),
     if_missed="A judge may have to refuse it then. Ask about another ground, or about a divorce.",
@@ -40,4 +40,4 @@ def _title(case: Case) -> str:
     """A parent has a last day of their own (Fam. Code 2211(a)(2))."""
     if known(case.grounds.filer) is not NullityFiler.PARENT_OR_GUARDIAN:
         return ""
-    return _("Last day for you, as parent or guardian, to ask for the nullity")
+    return _("Last day for you, as parent or guardian, to file for the nullity")

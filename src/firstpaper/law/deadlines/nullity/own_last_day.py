@@ -11,7 +11,7 @@ from firstpaper.locale import _
 
 
 @deadline(
-    "Last day for the one who was under age to ask for the nullity",
+    "Last day for the one who was under age to file for the nullity",
     rule="nullity.last_day",
     cite=("Fam. Code 2211(a)-(f)", "Code Civ. Proc. 12a"),
     if_missed="A judge may have to refuse it then. Ask about a divorce.",
@@ -23,5 +23,5 @@ def own_last_day(case: Case, on: date) -> Dated | None:
     if limit is None or limit.due is None:
         return None
     name = known(case.grounds.filed_for)
-    title = _("Last day for {name} to ask for the nullity").format(name=name) if name else ""
+    title = _("Last day for {name} to file for the nullity").format(name=name) if name else ""
     return Dated(limit.due, title=title)

@@ -12,6 +12,7 @@ from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
 AMENDED, NUMBER, ANSWERED = "matter.amended", "matter.case_number", "matter.other_side_answered"
+SERVED = "record.amended_served_on"
 FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
 
 
@@ -140,6 +141,14 @@ def _serve(case: Case) -> Found:
             ),
             _("Ask the self-help center how to show the court that it was mailed."),
             facts=(AMENDED, ANSWERED, FIRST_KIND, INTENT),
+        )
+    if known(case.record.amended_served_on) is not None:
+        return Found(
+            Outcome.MET,
+            Weight.LOOK_AGAIN,
+            _("You have amended once without asking. To amend again you need an agreement or a judge."),
+            _("Ask the self-help center before you change the petition again."),
+            facts=(AMENDED, ANSWERED, SERVED),
         )
     return Found(
         Outcome.MET,

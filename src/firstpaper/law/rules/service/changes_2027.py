@@ -99,9 +99,12 @@ def _proof(record: Record, begins: date, on: date) -> Iterator[Found]:
         return
     if served >= begins:
         yield _found(
-            _("The papers were served after the law changed. The proof needs photographs of the place."),
             _(
-                "Put them behind form FL-115. If none was taken, ask the self-help center before you file "
+                "The papers were served after the law changed. The proof needs photographs of the place, or "
+                "a written reason for each that is missing."
+            ),
+            _(
+                "Put them behind form FL-115. If neither is there, ask the self-help center before you file "
                 "the proof."
             ),
             begins,

@@ -14,6 +14,7 @@ from firstpaper.law.measures.character import Character, Code, asset_characters,
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.record import case_number, day, filed_on, is_filed, joint
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
+from firstpaper.law.words import spaced
 from firstpaper.locale import _, _n
 from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.brief import Brief, kind_words
@@ -97,7 +98,8 @@ def _dates_ahead(brief: Brief) -> Iterator[str]:
     if is_filed(brief.case):
         ahead = (each.deadline for each in agenda(brief.case, brief.on).ahead)
         for one in islice((one for one in ahead if one.ahead(brief.on)), MOST_DATES_AHEAD):
-            yield _("{day}: {what}").format(day=one.days(short_date), what=one.title)
+            doubt = "" if one.certainty.confirmed else _("(not confirmed)")
+            yield spaced((_("{day}: {what}").format(day=one.days(short_date), what=one.title), doubt))
 
 
 def _open(brief: Brief) -> Iterator[Line]:
