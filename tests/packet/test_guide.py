@@ -131,7 +131,7 @@ def test_the_road_of_a_nullity_names_no_form_that_is_for_a_divorce() -> None:
     said = _road_of("nullity-for-force", "2026-11-19")
     assert "FL-170" not in said
     assert "FL-144" not in said
-    assert "Ask the court if last lists of money are owed" in said
+    assert "final declarations of disclosure) are owed" in said
 
 
 def test_the_road_says_what_was_recorded() -> None:
