@@ -6,13 +6,17 @@ from typing import Any
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Family
+from firstpaper.facts.choices import Family, OtherCase
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures import child_homes
 from firstpaper.law.measures.child_homes import Basis, HomeState, homes, parent_lives_here
 from firstpaper.law.measures.children import ListedChild, has_minor_children, listed_children
-from firstpaper.law.measures.other_cases import another_court_may_decide, another_court_told
+from firstpaper.law.measures.other_cases import (
+    another_court_may_decide,
+    another_court_told,
+    decides_on_custody_instead,
+)
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first, spaced
 from firstpaper.locale import _
@@ -82,9 +86,24 @@ def _another_court(case: Case) -> str:
     """Whether another court may be the one that decides; empty where nothing told points to one."""
     if not another_court_may_decide(case):
         return ""
-    if another_court_told(case):
+    if decides_on_custody_instead(case):
         return _("There is another case, so another court may have to decide on custody.")
+    if another_court_told(case):
+        return _("There is another case. Ask in which of the two cases custody is decided.")
     return _("There may be another case, so another court may have to decide on custody.")
+
+
+def _on_another_court(case: Case) -> tuple[str, ...]:
+    """What the doubt rests on, by the kind of the other case; of any the court must be told."""
+    instead = decides_on_custody_instead(case)
+    return _INSTEAD.get(instead, _TOLD_TO_THE_COURT) if instead else _TOLD_TO_THE_COURT
+
+
+_TOLD_TO_THE_COURT = ("Fam. Code 3429(a)(1)-(2)",)
+_INSTEAD = {
+    OtherCase.ELSEWHERE: ("Fam. Code 3426", "Fam. Code 3423"),
+    OtherCase.JUVENILE: ("Welf. & Inst. Code 302(c)", "Welf. & Inst. Code 304"),
+}
 
 
 def _all_here(case: Case, on: date) -> Found:
@@ -98,6 +117,7 @@ def _all_here(case: Case, on: date) -> Found:
         spaced([doubt, here] if doubt else [here, decide]),
         _("If a child did live elsewhere in that time, even for a while, change that answer."),
         facts=(FAMILY,),
+        cite=_on_another_court(case) if doubt else (),
     )
 
 
@@ -141,6 +161,7 @@ def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
             f"{child.key}.home_state": state.basis.value for child, state in zip(alike, states, strict=True)
         },
         steps=tuple(_steps(names, states)),
+        cite=_on_another_court(case) if doubt and outcome is Outcome.MET else (),
     )
 
 

@@ -65,7 +65,7 @@ def _found(case: Case, union: Union, span: YearsMonths, line: date, years: int) 
     outcome = Outcome.CLOSE if near else Outcome.MET if is_long else Outcome.NOT_MET
     says = _long(union) if is_long else _short(union)
     if is_long and span.by_convention and span.total_months == years * 12:
-        says, meaning = _by_our_count(), _("From that line on the law presumes that it is long.")
+        says, meaning = _by_our_count(union), _("From that line on the law presumes that it is long.")
     elif is_long:
         meaning = _("The law presumes that it is long, so support orders can stay open.")
     else:
@@ -95,10 +95,15 @@ def _long(union: Union) -> str:
     return _("Your partnership lasted {span} up to the separation. That is {years} years or more.")
 
 
-def _by_our_count() -> str:
+def _by_our_count(union: Union) -> str:
+    if union is Union.MARRIAGE:
+        return _(
+            "By our count your marriage lasted {span} up to the separation. A court may count one month "
+            "less: then it is less than {years} years."
+        )
     return _(
-        "By our count it lasted {span} up to the separation. A court may count one month less: then it is "
-        "less than {years} years."
+        "By our count your partnership lasted {span} up to the separation. A court may count one month "
+        "less: then it is less than {years} years."
     )
 
 

@@ -114,8 +114,8 @@ def _in_a_nullity() -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _(
-            "Your petition says that you two share no property. In a nullity it is shared only for a spouse "
-            "who believed that the marriage was good, and who asks."
+            "Your petition says that there is no property to share. In a nullity it is shared only for a "
+            "spouse who believed that the marriage was good, and who asks."
         ),
         help_first(),
         facts=(HOW, KINDS, "matter.kind"),

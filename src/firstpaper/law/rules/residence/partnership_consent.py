@@ -47,7 +47,7 @@ def partnership_consent(case: Case, on: date) -> Sequence[Found]:
                 says=_outside(known(case.matter.registration)),
                 do=_(
                     "Show the certificate to a lawyer or the self-help center: not each kind of partnership "
-                    "counts here. One that only a city or a county keeps a list of is not one of the state's."
+                    "counts here. A city's or county's own list of partners does not."
                 ),
                 facts=("matter.unions", "matter.kind", "matter.registration"),
             )

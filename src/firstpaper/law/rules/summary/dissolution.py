@@ -113,7 +113,9 @@ class _Looked:
         """What stands in the way."""
         reasons = in_the_way(self.shared)
         if self.in_time is False:
-            reasons.append(_("it lasted more than {years} years").format(years=self.years))
+            reasons.append(
+                _("you were married or partners for more than {years} years").format(years=self.years)
+            )
         if self.lived_here is False:
             reasons.append(_("neither of you has lived here long enough yet"))
         return reasons
