@@ -93,6 +93,8 @@ def test_the_columns_go_by_the_use() -> None:
     assert "column D" in separate["columns.debts"].because
     assert "only column A" in community["columns.assets"].because
     assert "column F" not in community["columns.assets"].because
+    assert "column F" in separate["class.separate"].because
+    assert "Fill in only column A (what it is). The others" in community["class.community"].because
 
 
 def test_what_was_told_of_by_kind_is_left_to_the_filer() -> None:

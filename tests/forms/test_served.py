@@ -84,6 +84,21 @@ def test_a_separate_and_a_community_list_take_three_sheets_and_one_of_them_stays
     ]
 
 
+@pytest.mark.parametrize(("kind", "goes_along"), [("family", True), ("juvenile", False), ("adoption", False)])
+def test_the_orders_of_another_case_go_behind_the_declaration_unless_they_are_secret(
+    kind: str, goes_along: bool
+) -> None:
+    # common practice, no source; the papers of a juvenile court and of an adoption are not for the public
+    child = ({"name": "Ana Vale", "born_on": "2019-05-04", "parentage": "born_to_both"},)
+    facts = {
+        "children": {"family": ["minor_together"]},
+        "child": child,
+        "uccjea": {"now": True, "cases": [kind]},
+    }
+    found = {form.label for form in forms_needed(Case.model_validate(facts), ON)}
+    assert ("Orders of the other case" in found) is goes_along
+
+
 def test_the_copy_of_a_restraining_order_is_in_the_stack_behind_the_declaration() -> None:
     child = {"name": "Lucia", "born_on": "2016-02-29", "parentage": "born_to_both"}
     told = Case.model_validate(

@@ -153,7 +153,66 @@ def test_what_was_left_open_is_looked_at_again_before_the_papers_are_handed_in()
     one = household("married-and-registered")
     (check,) = last_check.sheets(brief(one.case, one.on))
     words = render(check.template, check.values)
-    assert "Look again at the items that were open: 3a(2), 3a(3), 3b(2), 3b(3)." in words
+    assert "Look again at the items that were open. FL-100: 3a(2), 3a(3), 3b(2), 3b(3)." in words
+
+
+def test_an_open_item_of_another_form_is_named_wherever_those_of_the_petition_are() -> None:
+    one = household("address-must-stay-hidden")
+    words = "FL-100: 3a(2), 3a(3); FL-105: Other court cases about the children"
+    pages = [" ".join(page.split()) for page in pages_of(one.case, one.on)]
+    assert sum(words in page for page in pages) == 3  # the cover, the last check, the hand-off sheet
+    assert any("Items that are not finished" in page and "FL-105: Other court" in page for page in pages)
+
+
+def test_a_packet_of_a_case_that_must_wait_names_one_filing_day() -> None:
+    """Fam. Code 2320(a): the first day with the time lived here is a holiday, so the next court day."""
+    one = household("partner-from-another-country")
+    sheets = build(one.case, one.on, stages=[Stage.FIRST]).sheets
+    words = " ".join(" ".join(pages_of(one.case, one.on)).split())
+    lines = {chart.line.words for sheet in sheets for chart in sheet.pictures.values() if chart.line}
+    assert lines == {"Filing: Mon, Nov 30, 2026"}
+    assert (
+        "Worked out for Wednesday, November 25, 2026. The first day to file is Monday, November 30" in words
+    )
+    assert "to file Mon, Nov 30, 2026" in words
+
+
+def test_where_both_ways_are_open_the_cover_signs_and_stacks_for_one_who_files_alone() -> None:
+    words = first_page("both-file-together")
+    assert "4. Stack and copy (if you file alone)" in words
+    assert "Sign and date too: FL-105." in words
+    assert "(if you file alone)" not in first_page(CHILDLESS)
+    assert "they stand on FL-710 and bind you both" in told_to("both-file-together")
+    assert "FL-710" not in told_to(CHILDLESS)
+
+
+def test_where_nobody_knows_where_they_are_nothing_is_owed_and_not_owed_in_one_breath() -> None:
+    # Fam. Code 2110: no disclosure where service was by publication or posting and nobody answers
+    words = told_to("nobody-knows-where-he-is")
+    assert "You may owe none: nobody can find the other side." in words
+    assert "You must send the other side" not in words
+    assert "Somebody else, 18 or older" not in words
+    assert "You must send the other side" in told_to(CHILDLESS)
+
+
+def test_a_parent_is_told_whom_the_pages_mean_and_that_the_signature_is_open() -> None:
+    words = first_page("nullity-under-age-by-a-parent")
+    assert "they mean Clara Silva and Dylan Frost." in words
+    assert "Ask first who signs FL-100." in words
+    assert "Sign FL-100 yourself" not in words
+    assert "they mean" not in first_page("nullity-under-age-by-the-spouse")
+
+
+def test_silence_about_support_after_a_long_marriage_is_told_to_the_filer() -> None:
+    # Fam. Code 4336(b): ten years or more are presumed to be long
+    assert "Your petition says nothing about support for you." in told_to("mailed-out-of-the-state")
+    assert "Saying nothing about support" in first_page("mailed-out-of-the-state")
+
+
+def test_a_child_still_to_be_placed_says_how_form_fl_105_gets_its_lines() -> None:
+    words = "Find out first if the child of just one of you goes on the petition."
+    assert words in first_page("a-child-by-somebody-new")
+    assert words not in first_page("six-children-and-one-unborn")
 
 
 def test_where_nobody_said_it_nobody_is_asked_on_which_day_it_was_said() -> None:

@@ -86,7 +86,9 @@ def test_a_first_sentence_that_repeats_the_title_is_passed_over() -> None:
 
 FACTS = (
     ("a-child-by-somebody-new", "Said to be of one of the two only", "June Ashby, born Thu, Mar 20, 2025"),
-    ("a-child-by-somebody-new", "Children", "none under 18 told of as of both; open"),
+    ("a-child-by-somebody-new", "Children", "open; none told of as a child of both"),
+    ("lists-on-the-courts-own-form", "Others who have or claim a child", "Ruth Bell"),
+    ("things-and-debts-listed", "Listed", "3 presumed separate, 1 to be assigned, 2 mixed"),
     (
         "a-grown-son-who-cannot-earn",
         "Support asked for a grown child",

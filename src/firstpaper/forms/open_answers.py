@@ -27,8 +27,18 @@ def open_items(items: Iterable[ItemAnswer], asked_still: Collection[str] = ()) -
 
 
 def item_numbers(items: Iterable[ItemAnswer]) -> str:
-    """The items in a row, as in "3a(1), 3a(2)"; those without a number by their labels."""
-    return ", ".join(dict.fromkeys(one.number or one.label for one in items))
+    """The items in a row, as in "3a(1), 3a(2)".
+
+    One without a number goes by its label, and more of them under one heading by that heading.
+    """
+    alike: dict[str, list[ItemAnswer]] = {}
+    for one in items:
+        alike.setdefault(one.number or one.part, []).append(one)
+    return ", ".join(dict.fromkeys(_called(place, found) for place, found in alike.items()))
+
+
+def _called(place: str, found: list[ItemAnswer]) -> str:
+    return place if found[0].number or found[1:] else found[0].label
 
 
 def _mark_if_sure(case: Case, key: str) -> str:

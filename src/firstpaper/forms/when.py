@@ -7,6 +7,7 @@ from datetime import date
 
 from firstpaper.facts import Case, kinds, known
 from firstpaper.facts.choices import (
+    CustodyCase,
     CustodySheet,
     Danger,
     Declaration,
@@ -99,6 +100,15 @@ def has_more_children_than_the_declaration(case: Case, on: date) -> bool:
 def knows_of_a_restraining_order(case: Case, on: date) -> bool:
     """The custody declaration names a protective order that is in force."""
     return has_minor_children(case, on) and bool(known(case.uccjea.orders))
+
+
+def knows_of_orders_to_attach(case: Case, on: date) -> bool:
+    """The custody declaration names a case whose orders may be shown.
+
+    The papers of a juvenile court and of an adoption are kept from the public.
+    """
+    open_ones = {CustodyCase.FAMILY, CustodyCase.GUARDIANSHIP}
+    return has_minor_children(case, on) and not open_ones.isdisjoint(known(case.uccjea.cases) or ())
 
 
 def adds_fl_311(case: Case, on: date) -> bool:

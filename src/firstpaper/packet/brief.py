@@ -1,12 +1,12 @@
 """Everything the sheets draw on, computed once for one case and one day."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
 from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, SafeHere, Union
+from firstpaper.facts.choices import Danger, Kind, Lives, SafeHere, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger
@@ -98,14 +98,26 @@ class Brief:
 
     @property
     def open_items(self) -> tuple[ItemAnswer, ...]:
-        """The items of the petition that wait for a fact which none of the open questions asks for."""
+        """The items to hand in that wait for a fact which none of the open questions asks for."""
         asked_still = {one.key for one in self.open_questions}
-        return open_items(self.items, asked_still | needless_keys(self.case, self.on))
+        return tuple(one for _form, items in self._open_by_form(asked_still) for one in items)
 
     @property
-    def open_numbers(self) -> str:
-        """All items of the petition that wait for a fact, in a row; empty where none does."""
-        return item_numbers(open_items(self.items, needless_keys(self.case, self.on)))
+    def unfinished(self) -> str:
+        """All items to hand in that wait for a fact, as in "FL-100: 3a(1), 3a(2)"; empty where none does."""
+        found = self._open_by_form()
+        return "; ".join(f"{form}: {item_numbers(items)}" for form, items in found)
+
+    def _open_by_form(
+        self, asked_still: Collection[str] = ()
+    ) -> Iterator[tuple[str, tuple[ItemAnswer, ...]]]:
+        """The forms of the first filing with items that wait for a fact, and those items."""
+        handed_in = {form.form for form in self.forms if not form.later}
+        needless = needless_keys(self.case, self.on) | set(asked_still)
+        for number in dict.fromkeys(form.form for form in self.filled if form.form in handed_in):
+            every = (one for form in self.filled if form.form == number for one in form.items)
+            if found := open_items(every, needless):
+                yield number, found
 
     @property
     def kind(self) -> str:
@@ -121,6 +133,18 @@ class Brief:
             return self._union_of(filer)
         spouse = known(self.case.grounds.filed_for) or _("(the one you file for)")
         return _("{couple}, filed by {filer}").format(couple=self._union_of(spouse), filer=filer)
+
+    @property
+    def spoken_of(self) -> str:
+        """Whom the pages mean by "you two" where somebody files for one of the two; else empty."""
+        if not files_for_one_of_the_two(self.case):
+            return ""
+        spouse = known(self.case.grounds.filed_for) or _("the one you file for")
+        words = _(
+            "You file for {name}. Where these pages say “you two” or “both of you”, they mean {couple}."
+        )
+        respondent = known(self.case.respondent.name) or _("the other side")
+        return words.format(name=spouse, couple=in_a_row([spouse, respondent]))
 
     def _union_of(self, petitioner: str) -> str:
         unions = known(self.case.matter.unions) or ()

@@ -46,21 +46,21 @@ def test_the_bar_is_black_up_to_the_filing_and_white_up_to_the_safe_day() -> Non
         Span(date(2026, 7, 11), date(2026, 7, 17), Fill.WHITE),
     )
     assert state.marks == (Mark(date(2026, 7, 17), Fill.WHITE),)
-    assert county.spans == (Span(date(2026, 1, 15), ON),)
+    assert county.spans == state.spans  # both up to the day of the filing, which is July 17 too
     assert county.marks == (Mark(date(2026, 4, 17)),)  # 91 days are April 16
 
 
-def test_the_line_is_the_day_of_filing() -> None:
+def test_the_line_is_the_first_day_right_for_a_filing() -> None:
     line = picture(case()).line
     assert line is not None
-    assert line.day == ON
-    assert "Fri, Jul 10, 2026" in line.words
+    assert line.day == date(2026, 7, 17)
+    assert "Fri, Jul 17, 2026" in line.words
 
 
 def test_the_words_say_every_day_and_who_does_not_live_here() -> None:
     chart = picture(case())
     assert alt_of(chart) == (
-        "This picture shows how long each of you has lived here, against a filing on Fri, Jul 10, 2026. "
+        "This picture shows how long each of you has lived here, against a filing on Fri, Jul 17, 2026. "
         "You have lived in California since Thu, Jan 15, 2026. "
         "That is long enough from Fri, Jul 17, 2026 on. "
         "You have lived in Yolo County since Thu, Jan 15, 2026. "

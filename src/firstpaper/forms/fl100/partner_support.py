@@ -12,7 +12,8 @@ from firstpaper.forms.fl100.places import space
 from firstpaper.forms.fl100.words import line_of_words, page_of_words
 from firstpaper.forms.open_answers import still_open
 from firstpaper.forms.pages import Attachment
-from firstpaper.forms.saying import not_asked
+from firstpaper.forms.saying import not_asked, see_the_paper_first
+from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
 BOX, WORDS = "support.other", "support.other.words"
@@ -28,7 +29,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     """Items 8a to 8d."""
     for line, choice in LINES.items():
         people = [_person(case, line, choice, who) for who in PEOPLE]
-        yield _line(line, choice, people, _authority(case, choice))
+        yield _line(case, line, choice, people)
         yield from people
     yield from _other(case, on)
 
@@ -72,7 +73,7 @@ def _not_confirmed(case: Case, concept: str) -> Answer:
     return still_open(case, concept, "support.own_right_ends")
 
 
-def _line(line: str, choice: SupportChoice, people: list[Answer], authority: str) -> Answer:
+def _line(case: Case, line: str, choice: SupportChoice, people: list[Answer]) -> Answer:
     if any(person.action is Action.MARK for person in people):
         because = {
             SupportChoice.ASK: _("You ask the judge to order support."),
@@ -81,11 +82,21 @@ def _line(line: str, choice: SupportChoice, people: list[Answer], authority: str
             ),
             SupportChoice.RESERVE: _("You keep the question open, so that it can be asked later."),
         }[choice]
-        return mark(line, because, authority)
+        because = spaced((because, _silent_for_you(case), see_the_paper_first(case)))
+        return mark(line, because, _authority(case, choice))
     still = next((person for person in people if person.open_key), None)
     if still:
         return replace(still, concept=line)
     return blank(line, not_asked())
+
+
+def _silent_for_you(case: Case) -> str:
+    """What silence about the filer's own support can cost, where the other side's is asked about."""
+    if choice_for(case, Who.PETITIONER) is not SupportChoice.SAY_NOTHING:
+        return ""
+    return _(
+        "You say nothing about support for you. If nobody responds, the judge can decide only what is asked."
+    )
 
 
 def _because(choice: SupportChoice, who: Who) -> str:

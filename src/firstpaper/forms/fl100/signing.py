@@ -21,10 +21,11 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     )
     by_hand = _("By hand, on the day you sign. Never a day later than the filing.")
     yield sign("signing.date", by_hand, "Code Civ. Proc. 2015.5")
-    yield written(case, "signing.name", "petitioner.name", _("Spelled the same way as at the top of page 1."))
+    help_first = get_help_with_this_box() if somebody_else_files(case) else ""
+    same = _("Spelled the same way as at the top of page 1.")
+    yield written(case, "signing.name", "petitioner.name", help_first or same)
     yourself = _("You sign, and nobody else for you.")
-    who = get_help_with_this_box() if somebody_else_files(case) else yourself
-    yield sign("signing.petitioner", who, "Fam. Code 212")
+    yield sign("signing.petitioner", help_first or yourself, "Fam. Code 212")
     for part in ("date", "name", "signature"):
         yield blank(f"signing.attorney.{part}", _("You have no lawyer, so this stays empty."))
     yield blank("notice.information", nothing_to_mark())

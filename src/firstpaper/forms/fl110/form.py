@@ -11,7 +11,13 @@ from firstpaper.forms.answer import Answer, blank
 from firstpaper.forms.caption_box import court, filer
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.filled import FilledForm, filled
-from firstpaper.forms.saying import case_number, written, written_petitioner
+from firstpaper.forms.saying import (
+    case_number,
+    get_help_with_this_box,
+    somebody_else_files,
+    written,
+    written_petitioner,
+)
 from firstpaper.locale import _
 
 FORM = "FL-110"
@@ -29,7 +35,8 @@ def _answers(case: Case) -> Iterator[Answer]:
     yield written_petitioner(case, "petitioner", _("You, named just as on the petition."))
     yield case_number(case, "case_number")
     yield court(case, "court")
-    yield filer(case, "filer")
+    help_first = get_help_with_this_box() if somebody_else_files(case) else ""
+    yield filer(case, "filer", because=help_first)
     clerk = _("The clerk dates, signs and stamps it when you file. A copy without the stamp is no good.")
     server = _("The person who serves it marks the other.")
     yield blank("issued", f"{clerk} {server}", ISSUED)

@@ -54,7 +54,7 @@ def _headings(case: Case, use: str, on: date) -> Iterator[Answer]:
     only = _("Use one sheet for each class of property. Never mix them.")
     for box, class_of in (("class.community", COMMUNITY), ("class.separate", SEPARATE)):
         if class_of == use:
-            yield mark(box, only, "Fam. Code 2104; common practice")
+            yield mark(box, f"{only} {_columns(use)}", "Fam. Code 2104; common practice")
         else:
             yield blank(box, _("This sheet is for the other class."))
     later = _("The other columns stay empty for now. You need them when you send your disclosure.")
@@ -66,6 +66,16 @@ def _headings(case: Case, use: str, on: date) -> Iterator[Answer]:
     placed = doubts(case, on) if use == SEPARATE else taken_in(case, on)
     yield blank("columns.assets", spaced((assets, later, placed)), _("common practice"))
     yield blank("columns.debts", f"{debts} {later}", _("common practice"))
+
+
+def _columns(use: str) -> str:
+    """Which columns are filled in behind the petition."""
+    if use == SEPARATE:
+        return _(
+            "Fill in only column A (what it is), and whom to confirm it to: column F for what you own, "
+            "column D for debts. The others stay empty for now."
+        )
+    return _("Fill in only column A (what it is). The others stay empty for now.")
 
 
 def _line(case: Case, number: int, entries: tuple[Entry, ...], untold: Untold) -> Answer:

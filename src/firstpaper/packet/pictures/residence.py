@@ -7,7 +7,7 @@ from firstpaper.counting import ResidenceWindow, days_after, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.facts.kinds import kind_of
-from firstpaper.law.measures.record import is_filed
+from firstpaper.law.measures.record import begins_on, is_filed
 from firstpaper.law.measures.residence import (
     SPOUSES,
     SpouseResidence,
@@ -25,7 +25,9 @@ LONG_MET_DAYS = 60
 
 
 def residence(case: Case, on: date) -> Chart | None:
-    """The halves of both spouses, for a filing on the day `on`; None where there is nothing to see.
+    """The halves of both spouses on the day `on`, for a filing then or on the first day right for it.
+
+    None where there is nothing to see.
 
     There is nothing to see where the law asks for no time here, where the case is filed, or where one
     spouse has long met both halves.
@@ -35,12 +37,13 @@ def residence(case: Case, on: date) -> Chart | None:
     spouses = [spouse_residence(case, who, on) for who in SPOUSES]
     if any(_long_met(spouse, on) for spouse in spouses):
         return None
-    rows = tuple(row for spouse in spouses for row in _halves(case, spouse, on))
+    begins = begins_on(case, on) or on
+    rows = tuple(row for spouse in spouses for row in _halves(case, spouse, on, begins))
     if not any(row.spans for row in rows):
         return None
-    first, last = around(days_of(rows), on)
-    filing = _("Filing: {day}").format(day=short_date(on))
-    return Chart(_says(on), first, last, rows, Line(on, filing))
+    first, last = around(days_of(rows), begins)
+    filing = _("Filing: {day}").format(day=short_date(begins))
+    return Chart(_says(begins), first, last, rows, Line(begins, filing))
 
 
 def _asked_for(case: Case) -> bool:
@@ -63,7 +66,7 @@ def _says(on: date) -> str:
     return says.format(day=short_date(on))
 
 
-def _halves(case: Case, spouse: SpouseResidence, on: date) -> Iterator[Row]:
+def _halves(case: Case, spouse: SpouseResidence, on: date, begins: date) -> Iterator[Row]:
     told = residence_of(case, spouse.who)
     mine = spouse.who is Who.PETITIONER
     name = _("You") if mine else known(case.respondent.name) or _("The other side")
@@ -78,9 +81,8 @@ def _halves(case: Case, spouse: SpouseResidence, on: date) -> Iterator[Row]:
             yield Row(title, (_("No time counted here"),), _nothing(spouse.who, name, place))
         else:
             says = _counted(spouse.who, name, place, since, window)
-            yield Row(
-                title, _notes(since, window), says, tuple(_bars(since, window, on)), (_safe(window, on),)
-            )
+            bars = tuple(_bars(since, window, on, begins))
+            yield Row(title, _notes(since, window), says, bars, (_safe(window, on),))
 
 
 def _nothing(who: Who, name: str, place: str) -> str:
@@ -102,11 +104,11 @@ def _counted(who: Who, name: str, place: str, since: Day, window: ResidenceWindo
     return says.format(name=name, place=place, since=_short(since), day=short_date(window.safe_day))
 
 
-def _bars(since: Day, window: ResidenceWindow, on: date) -> Iterator[Span]:
+def _bars(since: Day, window: ResidenceWindow, on: date, begins: date) -> Iterator[Span]:
     """Days that may or may not count are striped; then the time lived here, and what is still to come."""
     if since.earliest < window.since:
         yield Span(since.earliest, window.since, Fill.STRIPED)
-    yield from gone_and_ahead(window.since, max(window.safe_day, on), on)
+    yield from gone_and_ahead(window.since, max(window.safe_day, begins), on)
 
 
 def _safe(window: ResidenceWindow, on: date) -> Mark:

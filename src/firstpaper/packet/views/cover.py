@@ -11,7 +11,7 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.fl105 import FORM as DECLARATION
 from firstpaper.forms.needed import FormNeeded, Goes
 from firstpaper.forms.stack import apart, stack
-from firstpaper.forms.when import is_amended_petition
+from firstpaper.forms.when import is_amended_petition, may_yet_list_a_child
 from firstpaper.law.figure import figure, oldest_check
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.child_homes import history_since
@@ -35,7 +35,7 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
     `with_later` tells that what comes after the filing lies behind them. Else it says how to ask for that.
     """
     needed = (*marked(brief, brief.forms), *of_both(brief))
-    to_get = [form for form in needed if form.form or form.goes is Goes.FILE]
+    to_get = [form for form in needed if form.form]
     return Sheet(
         template="cover.html",
         title=_("Start here: cover checklist"),
@@ -57,12 +57,15 @@ def sheet(brief: Brief, others: Sequence[Sheet], *, with_later: bool) -> Sheet:
             "edition_days": {one.form: as_printed(one.edition_on) for one in to_get if one.edition_on},
             "titles": _titles(form for form in to_get if form.goes is Goes.FILE),
             "on_your_own": tuple(_on_your_own(brief)),
-            "copied": {form.form for form in brief.filled},
+            "with_why": set(_with_why(brief, to_get)),
             "both_ways": may_yet_file_together(brief),
             "left_blank": {form.form for form in to_get if form.goes is Goes.SERVE},
             "homes_since": tuple(_homes_since(brief)),
+            "child_undecided": may_yet_list_a_child(brief.case, brief.on),
             "other_case": bool(other_cases(brief.case)),
-            "signed": [form for form in to_get if form.signed and not form.later and form.form != PETITION],
+            "signed": [
+                form for form in brief.forms if form.signed and not form.later and form.form != PETITION
+            ],
             "stack": stack(brief.forms, brief.ledger),
             "apart": apart(brief.forms),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
@@ -93,6 +96,15 @@ def _in_one(titles: tuple[str, ...]) -> str:
     first, *others = (title.split(" ") for title in titles)
     alike = sum(1 for _each in takewhile(lambda each: len(set(each)) == 1, zip(first, *others, strict=False)))
     return "; ".join((titles[0], *(" ".join(words[alike:]) for words in others)))
+
+
+def _with_why(brief: Brief, forms: Iterable[FormNeeded]) -> Iterator[FormNeeded]:
+    """The forms whose use is not told further down: no worksheet and no place in the stack tells of them."""
+    filled = {form.form for form in brief.filled}
+    for form in forms:
+        stands_in = form.goes is Goes.FILE and form.copy_served and form.stack is None
+        if form.goes is Goes.KEEP or stands_in or (form.goes is Goes.SERVE and form.form not in filled):
+            yield form
 
 
 def _on_your_own(brief: Brief) -> Iterator[str]:

@@ -3,12 +3,9 @@
 from collections.abc import Iterator
 
 from firstpaper.forms.clerk import counter, last_checks
-from firstpaper.forms.fl100 import FORM as PETITION
-from firstpaper.forms.open_answers import open_items
 from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import NEEDS_PERMISSION, Weight
-from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -24,26 +21,15 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         purpose=_("What to ask, what to pay, and what to look at before you hand in the papers."),
         follows=True,
         values={
+            "brief": brief,
             "stops": brief.of_weight(Weight.STOP),
             "amended": is_amended_petition(brief.case, brief.on),
             "fee": figure("fees.first_paper", brief.on),
             "clerk_questions": tuple(_clerk_questions(brief)),
-            "open_numbers": brief.open_numbers,
-            "open_elsewhere": tuple(_open_elsewhere(brief)),
             "last_checks": last_checks(brief.case, brief.on),
             "may_not_refuse": counter().may_not_refuse,
         },
     )
-
-
-def _open_elsewhere(brief: Brief) -> Iterator[tuple[str, str]]:
-    """Each form beside the petition with items that wait for a fact, and where on it they are."""
-    handed_in = {form.form for form in brief.forms if not form.later} - {PETITION}
-    needless = needless_keys(brief.case, brief.on)
-    for form in brief.filled:
-        places = dict.fromkeys(one.number or one.part for one in open_items(form.items, needless))
-        if form.form in handed_in and places:
-            yield form.form, ", ".join(places)
 
 
 def _clerk_questions(brief: Brief) -> Iterator[str]:

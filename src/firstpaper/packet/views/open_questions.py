@@ -39,7 +39,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         values={
             "topics": topics,
             "count": len(brief.open_questions),
-            "wait": bool(brief.open_numbers),
+            "wait": bool(brief.unfinished),
             "items": tuple(_alike(brief.open_items)),
         },
     )
@@ -55,11 +55,15 @@ def _alike(items: Sequence[ItemAnswer]) -> Iterator[tuple[str, str]]:
 
 
 def _names(alike: Sequence[ItemAnswer]) -> str:
-    """What items are called together: their numbers, with the labels where there is only one."""
-    labels = dict.fromkeys(one.label for one in alike)
-    if len({one.number for one in alike}) > 1 or not alike[0].number:
-        return item_numbers(alike)
-    return f"{alike[0].number} {'; '.join(labels)}"
+    """What items are called together, by form: their numbers, with the labels where there is only one."""
+    by_form = groupby(alike, key=lambda one: one.form)
+    return "; ".join(f"{form}: {_on_one(tuple(items))}" for form, items in by_form)
+
+
+def _on_one(items: Sequence[ItemAnswer]) -> str:
+    if len({one.number for one in items}) > 1 or not items[0].number:
+        return item_numbers(items)
+    return f"{items[0].number} {'; '.join(dict.fromkeys(one.label for one in items))}"
 
 
 def _open(brief: Brief, one: Asked) -> Open:

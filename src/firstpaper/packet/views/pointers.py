@@ -47,6 +47,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "checked_on": _oldest(local),
             "protection": protection,
             "emergency": brief.emergency,
+            "enrolled": known(case.safety.safe_at_home) is True,
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "interpreter": interpreter,
             "language": known(case.people.language),

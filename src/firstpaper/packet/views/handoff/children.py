@@ -34,6 +34,8 @@ def of_the_children(brief: Brief) -> Iterator[Line]:
         yield Line(_("Other cases"), words)
     if orders := known(case.uccjea.order_words):
         yield Line(_("Protective orders"), a_few(orders))
+    if claims := known(case.uccjea.claims):
+        yield Line(_("Others who have or claim a child"), a_few(claims))
 
 
 def _of_both(brief: Brief) -> str:
@@ -43,7 +45,7 @@ def _of_both(brief: Brief) -> str:
     if listed:
         return "; ".join(listed)
     if concerns_children(brief.case, brief.on) is None:
-        return _("none under 18 told of as of both; open")
+        return _("open; none told of as a child of both")
     return _("none of both under 18")
 
 
@@ -55,7 +57,7 @@ def _child(name: str | None, age: int | None) -> str:
 def _said_of_one(child: PresumedChild) -> str:
     name = child.name or _("a child not named")
     words = _("{name}, born {day}").format(name=name, day=short_day(child.born)) if child.born else name
-    return words if child.certain else _("{child}, if born to one of the two").format(child=words)
+    return words if child.certain else _("{child} (open: born to one of the two?)").format(child=words)
 
 
 def _grown(case: Case, needs: tuple[GrownNeed, ...]) -> str:

@@ -10,7 +10,13 @@ from firstpaper.facts.choices import FeeState, Union, Who
 from firstpaper.intake import echo
 from firstpaper.intake.events import events, in_short
 from firstpaper.law.agenda import agenda
-from firstpaper.law.measures.character import Character, Code, asset_characters, debt_characters
+from firstpaper.law.measures.character import (
+    Character,
+    Code,
+    asset_characters,
+    debt_characters,
+    is_training_loan,
+)
 from firstpaper.law.measures.marriage import length, separation
 from firstpaper.law.measures.record import case_number, day, filed_on, is_filed, joint
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
@@ -60,7 +66,7 @@ def _stage(brief: Brief) -> str:
     filed = day(case.record.amended_on) if amended else filed_on(case, brief.on)
     if not is_filed(case):
         words = _("amended petition to file {day}") if amended else _("to file {day}")
-        return words.format(day=short_date(brief.on))
+        return words.format(day=short_date(brief.begins))
     if filed is None:
         return _("filed on a day not told")
     words = _("filed {day}")
@@ -106,8 +112,8 @@ def _open(brief: Brief) -> Iterator[Line]:
     """What is still to be answered, by name as far as there is room."""
     if asked := a_few([one.short for one in brief.open_questions]):
         yield Line(_("Still open"), asked)
-    if brief.open_numbers:
-        yield Line(_("Items of FL-100 not finished"), brief.open_numbers)
+    if brief.unfinished:
+        yield Line(_("Items not finished"), brief.unfinished)
 
 
 # --- the union -----------------------------------------------------------------------------------------
@@ -165,7 +171,11 @@ def _residents(brief: Brief) -> str:
         return not_needed[route]
     who = who_qualifies(brief.case, brief.on)
     words = {Who.PETITIONER: _("petitioner"), Who.RESPONDENT: _("respondent")}
-    return in_a_row([words[one] for one in who]) if who else _("neither on that day")
+    return (
+        in_a_row([words[one] for one in who])
+        if who
+        else _("neither on {day}").format(day=short_date(brief.on))
+    )
 
 
 # --- what there is --------------------------------------------------------------------------------------
@@ -190,7 +200,9 @@ def _estate(brief: Brief) -> Iterator[Line]:
 
 
 def _place(one: Character) -> str:
-    shared, separate, mixed, unknown, undivided = _places()
+    shared, separate, assigned, mixed, unknown, undivided = _places()
+    if is_training_loan(one):
+        return assigned
     if one.code.shared:
         return shared
     if one.code.separate:
@@ -202,6 +214,7 @@ def _places() -> tuple[str, ...]:
     return (
         _("presumed community"),
         _("presumed separate"),
+        _("to be assigned"),
         _("mixed"),
         _("not known yet"),
         _("not divided"),
