@@ -200,7 +200,7 @@ def test_a_shorter_way_whose_limits_nobody_has_published_is_handed_over_too() ->
 def test_a_shorter_way_that_is_closed_says_why() -> None:
     one = household("california-partners-both-left")
     (page,) = (each for each in build(one.case, one.on).sheets if each.title == "Other papers to ask about")
-    assert "it lasted more than 5 years" in page.markup
+    assert "you were married or partners for more than 5 years" in page.markup
     assert "the partnership is more than 5 years old" in page.markup
 
 
