@@ -182,8 +182,8 @@ def test_where_both_ways_are_open_the_cover_signs_and_stacks_for_one_who_files_a
     assert "4. Stack and copy (if you file alone)" in words
     assert "Sign and date too: FL-105." in words
     assert "(if you file alone)" not in first_page(CHILDLESS)
-    assert "they stand on FL-710 and bind you both" in told_to("both-file-together")
-    assert "FL-710" not in told_to(CHILDLESS)
+    assert "Orders that bind you if you file alone" in told_to("both-file-together")
+    assert "if you file alone" not in told_to(CHILDLESS)
 
 
 def test_where_nobody_knows_where_they_are_nothing_is_owed_and_not_owed_in_one_breath() -> None:

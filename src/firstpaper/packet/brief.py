@@ -6,7 +6,7 @@ from datetime import date
 
 from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
-from firstpaper.facts.choices import Danger, Kind, Lives, SafeHere, Union
+from firstpaper.facts.choices import Danger, Kind, SafeHere, Union
 from firstpaper.facts.kinds import kind_of
 from firstpaper.forms.answer import ItemAnswer
 from firstpaper.forms.attachments import Attachment, LedgerLine, attachments, ledger

@@ -31,7 +31,6 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         title=_("If you two file together"),
         running=_("If you two file together"),
         purpose=_("A choice in place of FL-100 and FL-110. Read it before you choose."),
-        follows=True,
         values={
             "brief": brief,
             "both_fees": {"low": 2 * fee["low"], "high": 2 * fee["high"]},
