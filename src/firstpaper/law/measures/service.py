@@ -132,9 +132,11 @@ def waits_for_receipt(case: Case, on: date) -> bool:
     """Whether papers were mailed out of the state and nothing filed shows that they came.
 
     The day is counted from the mailing (Code Civ. Proc. 415.40), but it counts only with a signed receipt or
-    other evidence of actual delivery (417.20(a)), which goes behind the proof of service.
+    other evidence of actual delivery (417.20(a)), which goes behind the proof of service. Once the petition
+    was amended, nothing hangs on the first service.
     """
-    return method(case) is ServiceMethod.OUT_OF_STATE_MAIL and proof_needed(case, on)
+    by_mail = method(case) is ServiceMethod.OUT_OF_STATE_MAIL and not serves_again(case)
+    return by_mail and proof_needed(case, on)
 
 
 def surely_served(case: Case, on: date) -> bool:

@@ -131,14 +131,19 @@ def _service(case: Case, on: date) -> str:
     complete = service_complete(case, on)
     if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
-    if waits_for_receipt(case, on):
-        counts = _("They were mailed. That counts as served from {day}, if the signed receipt comes back.")
-        return spaced((counts.format(day=spell_date(complete.day)), as_sentence(proof_step(case, on))))
     proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
-    if complete is None or complete.day <= on:
-        return spaced((_("This is done."), proof))
-    went_out = _("The papers went out. Service is complete on {day}.").format(day=spell_date(complete.day))
-    return spaced((went_out, proof))
+    return spaced((_done(case, on, complete.day if complete else on), proof))
+
+
+def _done(case: Case, on: date, complete: date) -> str:
+    """That the papers are served, or from which day they will be."""
+    if waits_for_receipt(case, on):
+        words = _("They were mailed. That counts as served from {day}, if the signed receipt comes back.")
+    elif complete <= on:
+        words = _("This is done.")
+    else:
+        words = _("The papers went out. Service is complete on {day}.")
+    return words.format(day=spell_date(complete))
 
 
 def _to_do(case: Case) -> str:
