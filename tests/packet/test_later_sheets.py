@@ -17,9 +17,16 @@ from firstpaper.packet.drawing import drawn
 from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.screen import screen
 from firstpaper.packet.templates import render
-from firstpaper.packet.views import child_homes, dates_at_a_glance, disclosure, service
+from firstpaper.packet.views import (
+    child_homes,
+    dates_ahead,
+    dates_at_a_glance,
+    disclosure,
+    road,
+    service,
+)
 from firstpaper.packet.views.sheet import Sheet
-from tests.households.golden import households
+from tests.households.golden import blocks, households
 from tests.packet.drawn import household
 from tests.packet.read_back import words_of
 
@@ -428,3 +435,59 @@ def test_the_papers_to_gather_are_named_thing_by_thing() -> None:
     others = sheet.values["others"]
     assert not any("Cars:" in one or "Debts and cards" in one or "Pensions" in one for one in others)
     assert any("House or land" in one for one in others)
+
+
+# --- places where the usual way does not fit ------------------------------------------------------------
+
+
+def test_in_prison_nobody_leaves_papers_and_whoever_handed_them_over_signs() -> None:
+    """Pen. Code 4013; Code Civ. Proc. 417.10(a): only who did it can swear to it."""
+    told = case(people__special=("other_side_locked_up",))
+    server, log, kit = (of(f"{page}.html", told) for page in ("service-server", "service-log", "service"))
+    assert "into the prisoner's hands fills in and signs FL-115" in server
+    assert "served as an individual" in server
+    assert "By staff of the prison or jail" in log
+    for words_of_another_place in ("Left with somebody", "second set", "nobody at home"):
+        assert words_of_another_place not in log
+    assert "Left with somebody" not in kit
+    assert "Left with somebody" in of("service-log.html", case())
+
+
+def test_in_another_country_no_number_and_no_officer_of_this_one_is_named() -> None:
+    told = case(residence__respondent__lives="abroad")
+    server, kit = of("service-server.html", told), of("service.html", told)
+    assert "the emergency number where you are" in server
+    assert "911" not in server
+    assert "sheriff" not in kit
+    assert "If you were asked to mail them" in server
+    assert "Left with somebody" not in kit + of("service-log.html", told)
+    assert "call 911" in of("service-server.html", case(residence__respondent__lives="other_state"))
+
+
+def test_a_post_office_box_is_no_place_to_meet_anybody() -> None:
+    """Code Civ. Proc. 415.20(b): a usual mailing address other than a post office box."""
+    box = case(respondent__mailing=Address(street="PO Box 41", city="Ojai", zip="93023"))
+    assert "Nobody can be met there: PO Box 41" in of("service-server.html", box)
+    assert "Find out where the other side lives or works" in of("service.html", box)
+    assert "Nobody can be met there" not in of("service-server.html", case())
+
+
+MAILED_OUT = {
+    "record__filed_on": Day(2026, 10, 26),
+    "record__service__method": "out_of_state_mail",
+    "record__service__mailed_on": Day(2026, 11, 2),
+}
+
+
+@pytest.mark.parametrize("proved", [False, True])
+def test_a_mailing_out_of_the_state_is_done_only_with_its_receipt(proved: bool) -> None:
+    """Code Civ. Proc. 415.40, 417.20(a)."""
+    proof = {"record__service__proof_filed_on": Day(2026, 11, 20)} if proved else {}
+    told = case(**MAILED_OUT, **proof)
+    (ahead,) = shown(dates_ahead.sheets, told, date(2026, 11, 25))
+    lines = list(blocks(render(ahead.template, ahead.values)))
+    assert ("[x] Thursday, November 12, 2026: Service was complete" in lines) is proved
+    waits = "[ ] Thursday, November 12, 2026: Service counts from this day, if the signed receipt comes back"
+    assert (waits in lines) is not proved
+    on_the_road = words(shown(road.sheets, told, date(2026, 11, 25)))
+    assert ("if the signed receipt comes back" in on_the_road) is not proved

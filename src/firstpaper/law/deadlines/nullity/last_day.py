@@ -18,7 +18,10 @@ from firstpaper.locale import _
     "Last day to file for the nullity",
     rule="nullity.last_day",
     cite=("Fam. Code 2211(a)-(f)", "Code Civ. Proc. 12a"),
-    if_missed="A judge may have to refuse it then. Ask a lawyer about a late petition, another ground, or a divorce.",
+    if_missed=(
+        "A judge may have to refuse it then. "
+        "Ask a lawyer about a late petition, another ground, or a divorce."
+    ),
     neutral="last day for the papers",
     chart=Chart("Last day to file", "For the ground {about}, the last day to file is {day}."),
 )
