@@ -5,11 +5,13 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case
+from firstpaper.locale import speaking
 from firstpaper.packet import Stage, build
 from firstpaper.packet.brief import brief
 from firstpaper.packet.templates import render
 from firstpaper.packet.views import before, last_check
 from firstpaper.packet.views.headed import headed
+from firstpaper.packet.views.ways import ways
 from tests.households.golden import Household, households
 
 CHILDLESS = "plain-childless-divorce"
@@ -207,6 +209,19 @@ def test_silence_about_support_after_a_long_marriage_is_told_to_the_filer() -> N
     # Fam. Code 4336(b): ten years or more are presumed to be long
     assert "Your petition says nothing about support for you." in told_to("mailed-out-of-the-state")
     assert "Saying nothing about support" in first_page("mailed-out-of-the-state")
+
+
+def test_the_page_for_attachments_says_what_goes_onto_it() -> None:
+    words = "Only if the clerk wants attachments on this form. Then copy our attachment pages onto it."
+    assert words in first_page("lists-on-the-courts-own-form")
+
+
+def test_the_way_of_one_who_files_alone_names_its_worksheet_in_each_language() -> None:
+    one = household("both-file-together")
+    with speaking("es"):
+        sheets = build(one.case, one.on, stages=[Stage.FIRST]).sheets
+        alone, _together = ways(brief(one.case, one.on), sheets)
+    assert alone.sheets == ("Hoja de trabajo de FL-100", "La última revisión")
 
 
 def test_a_child_still_to_be_placed_says_how_form_fl_105_gets_its_lines() -> None:

@@ -102,7 +102,7 @@ def _with_why(brief: Brief, forms: Iterable[FormNeeded]) -> Iterator[FormNeeded]
     """The forms whose use is not told further down: no worksheet and no place in the stack tells of them."""
     filled = {form.form for form in brief.filled}
     for form in forms:
-        stands_in = form.goes is Goes.FILE and form.copy_served and form.stack is None
+        stands_in = form.goes is Goes.FILE and form.stack is None and form in brief.forms
         if form.goes is Goes.KEEP or stands_in or (form.goes is Goes.SERVE and form.form not in filled):
             yield form
 

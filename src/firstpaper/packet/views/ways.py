@@ -27,12 +27,12 @@ def ways(brief: Brief, sheets: Sequence[Sheet]) -> tuple[Way, ...]:
 
 def _alone(brief: Brief, sheets: Sequence[Sheet]) -> Way:
     numbers = (form.form for form in brief.filled if not form.private)
-    named = (f"Worksheet for {PETITION}", "The last check")
+    named = (_("Worksheet for {form}").format(form=PETITION), _("The last check"))
     return Way(
         name=_("You file alone"),
         forms=", ".join(dict.fromkeys(numbers)),
         says=_("The parts below are for this way."),
-        sheets=tuple(sheet.title for sheet in sheets if sheet.title in map(_, named)),
+        sheets=tuple(sheet.title for sheet in sheets if sheet.title in named),
     )
 
 
