@@ -6,6 +6,7 @@ command that is not in it fails them.
 """
 
 from datetime import date
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -20,7 +21,7 @@ from firstpaper.facts.choices import DebtKind
 from firstpaper.forms.filing import maker
 from firstpaper.intake import standing
 from firstpaper.packet.own_sheets import LISTS, WORDS
-from tests.blanks.worked import worked
+from tests.blanks.worked import Worked, worked
 from tests.cli.person import ON
 
 COMMANDS: dict[str, list[str]] = {
@@ -136,14 +137,19 @@ def set_out_wrong(folder: Path) -> None:
 
 def set_out_blank(folder: Path, case: Case) -> None:
     """Put a drawn blank there, with its map, confirmed in that folder, and a filled copy of it."""
-    day = date.fromisoformat(ON)
-    done = worked(maker("FL-110")(standing(case), day)[0])
+    done = _summons_of(case)
     (folder / "FL-110.pdf").write_bytes(done.drawn.pdf)
     (folder / "filled.pdf").write_bytes(done.pdf)
     (folder / "FL-110.map.yaml").write_text(map_written(done.map), "utf-8")
     confirm_here(folder / "FL-110.map.yaml", "A. Helper", ON)
 
 
+@cache
+def _summons_of(case: Case) -> Worked:
+    return worked(maker("FL-110")(standing(case), date.fromisoformat(ON))[0])
+
+
+@cache
 def everything_put_in() -> str:
     """Every word and list that a sheet of a clinic can show."""
     words = [f"<p>{name}: {{{{ {name} }}}}</p>" for name in WORDS]

@@ -8,6 +8,7 @@ import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -108,6 +109,7 @@ def _flat_facts(group: dict[str, Any], prefix: str = "") -> Iterator[tuple[str, 
             yield prefix + name, ", ".join(value) if isinstance(value, list) else value
 
 
+@cache
 def entered(household: str) -> Case:
     """The facts of an invented household, as entered from its file."""
     text = (HOUSEHOLDS / f"{household}.yaml").read_text("utf-8")
@@ -116,6 +118,7 @@ def entered(household: str) -> Case:
     return case
 
 
+@cache
 def facts_of(household: str) -> Case:
     """The same facts, with "I don't know" at every question that the file leaves open."""
     case = entered(household)

@@ -50,14 +50,14 @@ Message = dict[str, Any]
 
 
 def ran(
-    arguments: Sequence[str], folder: Path, environment: Mapping[str, str], typed: bytes
+    arguments: Sequence[str], folder: Path, environment: Mapping[str, str], typed: bytes, first: str = ""
 ) -> tuple[int, bytes, bytes]:
-    """Exit status, stdout and stderr of a command that reads `typed`."""
+    """Exit status, stdout and stderr of a command that reads `typed`, and before all imports `first`."""
     with tempfile.TemporaryFile() as given, tempfile.TemporaryFile() as out, tempfile.TemporaryFile() as err:
         given.write(typed)
         given.seek(0)
         files = [given.fileno(), out.fileno(), err.fileno()]
-        pid = _server().start(arguments, folder, environment, files, terminal=False)
+        pid = _server().start(arguments, folder, environment, files, terminal=False, first=first)
         status = _server().ended(pid)
         assert status is not None, f"{arguments} did not end"
         out.seek(0)
@@ -149,11 +149,13 @@ class _Server:
         files: list[int],
         *,
         terminal: bool,
+        first: str = "",
     ) -> int:
         """Begin a command whose stdin, stdout and stderr are `files`; the number of its process."""
         told = {"arguments": list(arguments), "folder": str(folder), "environment": dict(environment)}
         limits = {limit: resource.getrlimit(limit) for limit in LIMITS}
-        pid = self._ask({**told, "limits": list(limits.items()), "terminal": terminal}, files)
+        how = {"limits": list(limits.items()), "terminal": terminal, "first": first}
+        pid = self._ask({**told, **how}, files)
         assert pid is not None
         return pid
 
@@ -238,6 +240,8 @@ def _run(message: Message, files: Sequence[int]) -> int:
     os.environ.update(message["environment"])
     os.chdir(message["folder"])
     sys.argv = ["firstpaper", *message["arguments"]]
+    if message["first"]:
+        import_module(message["first"])
     sys.stdin, sys.stdout, sys.stderr = (_stream(0, "r"), _stream(1, "w"), _stream(2, "w"))
     status = _status_of_main()
     for stream in (sys.stdout, sys.stderr):

@@ -8,6 +8,7 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import cache
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -21,6 +22,7 @@ from firstpaper.casefile import CaseFile, OpenCase
 from firstpaper.casefile.reading import is_sealed
 from firstpaper.casefile.sealing import Cost, Seal
 from firstpaper.facts import Case
+from tests.cli import ready
 from tests.cli.every_command import COMMANDS, names, opening, options, set_out
 from tests.cli.person import ON, environment, facts_of
 from tests.hostile.planted import Place, keys, planted, secret
@@ -42,6 +44,8 @@ FAILING = [
     ["ask", "damaged.case"],
     ["seal", "home.case"],
 ]
+WATCHING = "tests.hostile.watching"
+TESTS = Path(__file__).parents[2]
 SET_OUT = frozenset(
     {"FL-110.pdf", "FL-110.map.yaml", "confirmed-here.json", "filled.pdf", "letter", "more.yaml", "words"}
 )
@@ -52,44 +56,6 @@ KNOWN_NAMES = re.compile(
     r"|(home|new|listed)\.(pdf|html)|(home-FL-110|FL-110\.proof)\.pdf|FL-110\.map\.yaml|listed-private\.pdf"
     r"|home-guide-(FL-100|after)\.pdf|guide\.html|(home|shelf)\.ics|shelf\.csv|demo\.pdf|question-sheets\.pdf"
 )
-WATCHED = """
-import os, sys
-sys.dont_write_bytecode = True
-notes = open(os.environ["NOTES"], "a", buffering=1)
-opening, inside, folders = os.open, -1, {-1: ""}
-def opened(path, flags, mode=0o777, *, dir_fd=None):  # the hook is not told in which folder
-    global inside
-    inside = -1 if dir_fd is None else dir_fd
-    try:
-        handle = opening(path, flags, mode, dir_fd=dir_fd)
-    finally:
-        inside = -1
-    folders[handle] = os.fspath(path)
-    return handle
-os.open = opened
-os.supports_dir_fd.add(opened)
-def note(name, folder):
-    notes.write(os.path.abspath(os.path.join(folders[folder], os.fsdecode(name))) + "\\n")
-def watch(event, args):
-    if event == "open" and args[0] is not None and not isinstance(args[0], int):
-        mode, flags = args[1] or "", args[2] or 0
-        if flags & getattr(os, "O_TMPFILE", -1) == getattr(os, "O_TMPFILE", 0):
-            return  # it has no name yet
-        if any(c in mode for c in "wax+") or flags & (os.O_WRONLY | os.O_RDWR | os.O_CREAT):
-            note(args[0], inside)
-    elif event in ("os.rename", "os.link"):
-        note(args[1], args[3])
-    elif event == "os.symlink":
-        note(args[1], args[2])
-    elif event == "os.mkdir":
-        note(args[0], args[2])
-    elif event in ("socket.connect", "subprocess.Popen", "os.system"):
-        notes.write("FORBIDDEN " + event + "\\n")
-sys.addaudithook(watch)
-sys.argv[0] = "firstpaper"
-from firstpaper.cli import main
-main()
-"""
 
 
 @pytest.fixture
@@ -106,6 +72,7 @@ def folder(tmp_path: Path) -> Path:
     return here
 
 
+@cache
 def hiding() -> Case:
     """The household that must stay hidden, with an address typed before anybody spoke of danger."""
     case = facts_of("address-must-stay-hidden")
@@ -155,7 +122,19 @@ def test_a_hidden_address_is_in_nothing_that_a_command_leaves(folder: Path, comm
         assert (path.name, found) == (path.name, [])
         if command.startswith("packet"):  # so that a scan that finds nothing means something
             assert [name for name in NAMES[:3] if name not in content] == []
-    check_where_it_wrote(folder)
+    assert {path.name for path in made(folder)} <= set(check_where_it_wrote(folder))
+
+
+def test_the_start_of_the_program_writes_nowhere_either(folder: Path) -> None:
+    began = f"import {WATCHING}; from firstpaper.cli import main; main()"
+    subprocess.run(
+        [sys.executable, "-Bc", began, *COMMANDS["packet"]],
+        cwd=folder,
+        env=_watched_in(folder) | {"PYTHONPATH": str(TESTS)},
+        check=True,
+        capture_output=True,
+    )
+    assert "home.pdf" in check_where_it_wrote(folder)
 
 
 @pytest.mark.parametrize("command", COMMANDS)
@@ -223,26 +202,24 @@ def test_a_locked_case_leaves_no_answer_on_the_disk(folder: Path) -> None:
 
 def watched(folder: Path, *arguments: str) -> "subprocess.CompletedProcess[bytes]":
     """Run a command, with a note of every place that it opens for writing."""
+    done = ready.ran(arguments, folder, _watched_in(folder), b"\n", first=WATCHING)
+    return subprocess.CompletedProcess(arguments, *done)
+
+
+def _watched_in(folder: Path) -> dict[str, str]:
     home = folder.parent / "home"
     home.mkdir(exist_ok=True)
     own = {"NOTES": str(folder.parent / "notes"), "TMPDIR": str(folder.parent / "tmp"), "HOME": str(home)}
-    return subprocess.run(
-        [sys.executable, "-c", WATCHED, *arguments],
-        cwd=folder,
-        env=environment(**own),
-        input=b"\n",
-        capture_output=True,
-        timeout=60,
-        check=False,
-    )
+    return environment(**own)
 
 
-def check_where_it_wrote(folder: Path) -> None:
+def check_where_it_wrote(folder: Path) -> list[str]:
     """Only in the folder of the case, under names that are known and say nothing."""
     notes = (folder.parent / "notes").read_text("utf-8").splitlines()
     inside = [one.removeprefix(f"{folder}/") for one in notes if one not in ("/dev/tty", "/dev/null")]
     assert [one for one in inside if not KNOWN_NAMES.fullmatch(one)] == []
     assert list((folder.parent / "tmp").iterdir()) == list((folder.parent / "home").iterdir()) == []
+    return inside
 
 
 def made(folder: Path) -> list[Path]:
