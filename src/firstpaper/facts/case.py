@@ -73,13 +73,13 @@ class Case(Facts):
         """The fact at `key`; None where its place does not exist yet. KeyError for an unknown key."""
         here: Any = self
         for part in key.split("."):
-            if isinstance(here, tuple):
+            if part in _fields(type(here)):
+                here = getattr(here, part)
+            elif isinstance(here, tuple):
                 index = _index(part)
                 if index >= len(here):
                     return None
                 here = here[index]
-            elif isinstance(here, BaseModel) and part in _fields(type(here)):
-                here = getattr(here, part)
             else:
                 raise KeyError(key)
         return here
@@ -105,9 +105,9 @@ class Case(Facts):
 
 
 @cache
-def _fields(model: type[BaseModel]) -> frozenset[str]:
-    """The names of its fields; asked for thousands of times in one check."""
-    return frozenset(model.model_fields)
+def _fields(kind: type) -> frozenset[str]:
+    """The names of its fields, none where it is no model; asked for thousands of times in one check."""
+    return frozenset(kind.model_fields if issubclass(kind, BaseModel) else ())
 
 
 _Put = Callable[[BaseModel, str, Any], BaseModel]

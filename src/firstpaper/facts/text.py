@@ -52,6 +52,8 @@ _NEVER = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
 
 def in_latin_letters(text: str) -> bool:
     """Whether all its letters are Latin ones, accents or not; also signs set among them, as in Kaʻiulani."""
+    if text.isascii():
+        return True
     names = (unicodedata.name(letter, "") for letter in text if letter.isalpha())
     return all(any(script in name for script in _LATIN) for name in names)
 

@@ -22,6 +22,8 @@ def placed(edition: Edition, answers: tuple[Answer, ...]) -> tuple[ItemAnswer, .
 
 def _fits_columns(edition: Edition, answer: Answer) -> bool:
     """Whether its rows have a cell for each column of the item, where the edition has it."""
+    if not answer.cells:
+        return True
     columns = next((len(item.columns) for item in edition.items if item.concept == answer.concept), None)
     return columns is None or all(len(row) == columns for row in answer.cells)
 

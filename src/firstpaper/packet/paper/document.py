@@ -132,12 +132,13 @@ def _placed(
 
     A sheet that may close up is set a little tighter where that saves a page that would hold little.
     """
-    first = _set(sheet, look, look, after, root)
+    tree = markup.parse_strictly(sheet.html)
+    first = _set(sheet, tree, look, after, root)
     joined, pages = first
     if not sheet.may_close or len(pages) == 1 or pages[-1].height > LITTLE * look.height:
         return first
     loose = root.kids.pop()
-    second = _set(sheet, look, look.tight, after, root)
+    second = _set(sheet, tree, look.tight, after, root)
     if len(second[1]) + joined < len(pages) + second[0]:
         return second
     root.kids[-1] = loose
@@ -145,21 +146,21 @@ def _placed(
 
 
 def _set(
-    sheet: SheetSource, look: Look, closer: Look, after: Stack | None, root: Element
+    sheet: SheetSource, tree: markup.Node, look: Look, after: Stack | None, root: Element
 ) -> tuple[bool, Sequence[Stack]]:
     element = Element("Sect", root)
     if sheet.language not in ("", language()):
         element.lang = tag(sheet.language)
     with speaking(sheet.language or language()):
-        stack = _stack(sheet, closer, element)
+        stack = _stack(sheet, tree, look, element)
     if after is not None and (below := _below(after, stack, look.height)):
         return True, below
     return False, list(_paginate(stack, look.height))
 
 
-def _stack(sheet: SheetSource, look: Look, element: Element) -> Stack:
+def _stack(sheet: SheetSource, tree: markup.Node, look: Look, element: Element) -> Stack:
     """The blocks of a sheet. Its first heading knows that a sheet starts there."""
-    stack = Flow(look, sheet.figures).sheet(markup.parse_strictly(sheet.html), element)
+    stack = Flow(look, sheet.figures).sheet(tree, element)
     first = next((block for block in stack.flat() if isinstance(block, Text)), None)
     if first is not None:
         first.starts = clean(sheet.title)

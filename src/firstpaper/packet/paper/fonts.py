@@ -82,11 +82,12 @@ def _to_unicode(name: str, subset: list[int]) -> str:
 class Face:
     """One typeface in one weight, with the widths of the words already measured."""
 
-    __slots__ = ("_advances", "_glyphs", "_missing", "_widths", "name")
+    __slots__ = ("_advances", "_font", "_glyphs", "_missing", "_widths", "name")
 
     def __init__(self, name: str) -> None:
         font = _registered(name)
         self.name = name
+        self._font = font
         self._glyphs: dict[int, int] = font.face.charToGlyph
         self._advances: dict[int, float] = font.face.charWidths
         self._missing: float = font.face.defaultWidth
@@ -106,6 +107,17 @@ class Face:
             width = sum(advance(ord(char), missing) for char in text) / 1000
             self._widths[text] = width
         return width
+
+    def coded(self, text: str, document: Any) -> Iterator[tuple[str, str]]:
+        """`text` as the strings to show it, each with the embedded subset in whose codes it stands."""
+        for subset, codes in self._font.splitString(text, document):
+            words = codes.decode("latin-1").translate(_ESCAPED)
+            yield self._font.getSubsetInternalName(subset, document), f"({words})"
+
+
+_ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))}
+_ESCAPED |= {ord(sign): f"\\{sign}" for sign in "()\\"}
+"""How a byte is written in a string where it cannot stand for itself (ISO 32000-1, 7.3.4.2)."""
 
 
 @cache

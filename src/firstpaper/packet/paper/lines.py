@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 from firstpaper.packet.paper.fonts import Face
@@ -92,6 +93,18 @@ def break_lines(items: Sequence[Inline], size: float, width: float) -> list[Line
 
     Text that starts with a box to tick hangs: its later lines start to the right of the box.
     """
+    if all(isinstance(item, Piece) for item in items):
+        return _broken_text(tuple(items), size, width)
+    return _broken(items, size, width)
+
+
+@lru_cache(maxsize=4096)
+def _broken_text(pieces: tuple[Inline, ...], size: float, width: float) -> list[Line]:
+    """The lines of text in which nothing is drawn; most paragraphs stand in many packets."""
+    return _broken(pieces, size, width)
+
+
+def _broken(items: Sequence[Inline], size: float, width: float) -> list[Line]:
     hang = (TICK_EMS + MARK_GAP_EMS) * size if items and isinstance(items[0], Tick) else 0.0
     setter = _Setter(size, width, hang)
     for word in _words(items, size, width):

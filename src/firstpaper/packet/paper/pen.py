@@ -97,29 +97,26 @@ class Pen:
 
     def write(self, pieces: Sequence[Words]) -> None:
         """Draw text."""
-        text = self.canvas.beginText()
-        face, size, grey = None, 0.0, 0.0
+        self.canvas.addLiteral(f"BT {' '.join(self._operators(pieces))} ET")
+
+    def _operators(self, pieces: Sequence[Words]) -> Iterator[str]:
+        """The text operators (ISO 32000-1, 9.4). One in another language is a span (14.9.2)."""
+        set_in, grey = "", 0.0
         for piece in pieces:
-            if piece.face is not face or piece.size != size:
-                text.setFont(piece.face.name, piece.size)
-                face, size = piece.face, piece.size
             if piece.grey != grey:
                 grey = piece.grey
-                text.setFillGray(grey)
-            text.setTextOrigin(piece.x, piece.y)
-            self._spoken(text, piece)
+                yield f"{grey:g} g"
+            yield f"1 0 0 1 {piece.x:.2f} {piece.y:.2f} Tm"
+            if piece.lang:
+                yield f"/Span <</Lang ({piece.lang})>> BDC"
+            for font, string in piece.face.coded(piece.text, self.document):
+                if set_in != (set_in := f"{font} {piece.size:g} Tf"):
+                    yield set_in
+                yield f"{string} Tj"
+            if piece.lang:
+                yield "EMC"
         if grey:
-            text.setFillGray(0)
-        self.canvas.drawText(text)
-
-    def _spoken(self, text: Any, piece: Words) -> None:
-        """Write one piece, as a span of its own where it is in another language (ISO 32000-1, 14.9.2)."""
-        if not piece.lang:
-            text.textOut(piece.text)
-            return
-        text._code.append(f"/Span <</Lang ({piece.lang})>> BDC")
-        text.textOut(piece.text)
-        text._code.append("EMC")
+            yield "0 g"
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
         """Draw a level line."""
