@@ -54,6 +54,7 @@ def test_no_screen_is_longer_than_a_page_without_a_pause(language: str) -> None:
         timeout=20,
         dimensions=(ROWS, 80),
     )
+    child.delaybeforesend = None
     with speaking(language):
         rows = screens(child, _(MORE))
     asked = sum(len(topic.questions) for each in (bank(), events(), listing()) for topic in each.topics)

@@ -7,6 +7,7 @@ import re
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from unittest.mock import patch
@@ -31,6 +32,7 @@ def in_pseudo(words: str) -> str:
     return "".join(piece.translate(_VOWELS) + same for piece, same in zip(pieces, kept, strict=True))
 
 
+@cache
 def catalog() -> dict[tuple[str, str], Message]:
     """Every message that the project's check collects."""
     with patch.object(sys, "path", [str(ROOT / ".ci"), *sys.path]):

@@ -45,7 +45,12 @@ class Entry:
 
     def read(self) -> Explanation:
         """The explanation itself; DataFileError where its file is not as it should be."""
-        return load_explanation(self.path, self.form)
+        return _explanation(self.path, self.form)
+
+
+@cache
+def _explanation(path: Path, form: str) -> Explanation:
+    return load_explanation(path, form)
 
 
 def forms_explained() -> tuple[str, ...]:
