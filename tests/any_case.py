@@ -74,12 +74,17 @@ class Way(NamedTuple):
 
 def any_case() -> st.SearchStrategy[Case]:
     """A whole household."""
-    return st.randoms(use_true_random=True).map(household)
+    return _generators().map(household)
 
 
 def typed_case() -> st.SearchStrategy[Case]:
     """What the interview was told of a household, all before the year 2026."""
-    return st.randoms(use_true_random=True).map(typed_household)
+    return _generators().map(typed_household)
+
+
+def _generators() -> st.SearchStrategy[Random]:
+    """Generators of random numbers, each begun with one number of hypothesis's own."""
+    return st.randoms(use_true_random=True).map(lambda of_hypothesis: Random(of_hypothesis.getrandbits(64)))
 
 
 def filing_days() -> st.SearchStrategy[date]:
@@ -144,21 +149,24 @@ def _annotation(key: str) -> Any:
 
 def value(annotation: Any, draw: Random, way: Way | None = None) -> Any:
     """A value of that type. A fact is told three times out of four."""
-    way = way or ANYTHING
-    kind, inner = _kind(annotation)
-    if kind == "told":
-        return draw.choice((None, DONT_KNOW)) if draw.random() < 0.25 else value(inner, draw, way)
-    if kind == "optional":
-        return None if draw.random() < 0.25 else value(inner, draw, way)
-    if kind == "words":
+    return _value(_kind(annotation), draw, way or ANYTHING)
+
+
+def _value(kind: "Kind", draw: Random, way: Way) -> Any:
+    name, inner = kind
+    if name == "told":
+        return draw.choice((None, DONT_KNOW)) if draw.random() < 0.25 else _value(inner, draw, way)
+    if name == "optional":
+        return None if draw.random() < 0.25 else _value(inner, draw, way)
+    if name == "words":
         return draw.choice(_taken(inner, way.words))
-    if kind == "several":
+    if name == "several":
         rows = range(draw.randint(0, way.several))
-        return tuple(dict.fromkeys(value(inner, draw, way) for _number in rows))
-    if kind == "model":
+        return tuple(dict.fromkeys(_value(inner, draw, way) for _number in rows))
+    if name == "model":
         return way.made.get(inner, partial(_model, inner, way=way))(draw)
-    if kind == "choice":
-        return draw.choice(tuple(inner))
+    if name == "choice":
+        return draw.choice(inner)
     return _day(draw, way) if inner is Day else PLAIN[inner](draw)
 
 
@@ -179,27 +187,34 @@ PLAIN: Mapping[Any, Draw] = {
 }
 
 
+class Kind(NamedTuple):
+    """What a type holds: for a fact, something optional and several of a kind another kind, else a type."""
+
+    name: str
+    inner: Any
+
+
 @cache
-def _kind(annotation: Any) -> tuple[str, Any]:
+def _kind(annotation: Any) -> Kind:
     origin, inside = get_origin(annotation), get_args(annotation)
     if origin is Annotated and COUNTY_CHECKS & set(map(id, inside)):
-        return "choice", COUNTIES
+        return Kind("choice", tuple(COUNTIES))
     if origin is Annotated and inside[0] is str:
-        return "words", annotation
+        return Kind("words", annotation)
     if annotation == Percent:
-        return "plain", Percent
+        return Kind("plain", Percent)
     if origin is Annotated:
         return _kind(inside[0])
     if type(None) in inside or DontKnow in inside:
         (of,) = [each for each in inside if each not in (type(None), DontKnow)]
-        return "told" if DontKnow in inside else "optional", of
+        return Kind("told" if DontKnow in inside else "optional", _kind(of))
     if origin is tuple:
-        return "several", inside[0]
+        return Kind("several", _kind(inside[0]))
     if issubclass(annotation, Enum):
-        return "choice", annotation
+        return Kind("choice", tuple(annotation))
     if issubclass(annotation, BaseModel):
-        return "model", annotation
-    return "plain", annotation
+        return Kind("model", annotation)
+    return Kind("plain", annotation)
 
 
 @cache
@@ -214,7 +229,13 @@ def _taken(annotation: Any, words: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def _model(of: type[BaseModel], draw: Random, way: Way | None = None) -> Any:
-    return of.model_construct(**{name: value(_whole(f), draw, way) for name, f in of.model_fields.items()})
+    way = way or ANYTHING
+    return of.model_construct(**{name: _value(kind, draw, way) for name, kind in _kinds_of(of)})
+
+
+@cache
+def _kinds_of(model: type[BaseModel]) -> tuple[tuple[str, Kind], ...]:
+    return tuple((name, _kind(_whole(field))) for name, field in model.model_fields.items())
 
 
 def _whole(field: FieldInfo) -> Any:

@@ -243,7 +243,7 @@ def as_printed(day: date) -> str:
 
 
 def _lines(line: str, width: int) -> int:
-    return max(1, len(wrap(line, width)))
+    return 1 if len(line) <= width else max(1, len(wrap(line, width)))
 
 
 def _items(place: Place, parts: list[Any]) -> Iterator[Item]:

@@ -12,6 +12,7 @@ from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import COUNTS_FROM, calendar_of
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.law.measures.residence import ready_from
 
 FAR_AHEAD_DAYS = 366
@@ -34,6 +35,7 @@ def day(fact: Day | DontKnow | None) -> date | None:
     return told.sure if told else None
 
 
+@once_a_case
 def happened(case: Case, on: date) -> Record:
     """The record without the days that have not come on the day `on`, and those too long ago to count.
 
