@@ -10,6 +10,7 @@ import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
 from html.parser import HTMLParser
 from pathlib import Path
 from typing import Any
@@ -41,13 +42,7 @@ class Household:
     @property
     def case(self) -> Case:
         """Its facts, read as a fact file is read, and then its record, as the command reads it."""
-        case, problems = facts_from((HOUSEHOLDS / f"{self.name}.yaml").read_text("utf-8"), self.on)
-        assert not problems, problems
-        assert case is not None
-        for typed in self.recorded:
-            event, *details = shlex.split(typed)
-            case = with_details(case, named_event(event), details, self.on)
-        return case
+        return _case(self)
 
     @property
     def expected(self) -> Path:
@@ -56,6 +51,18 @@ class Household:
 
     def __str__(self) -> str:
         return f"{self.name} on {self.on}"
+
+
+@cache
+def _case(household: Household) -> Case:
+    text = (HOUSEHOLDS / f"{household.name}.yaml").read_text("utf-8")
+    case, problems = facts_from(text, household.on)
+    assert not problems, problems
+    assert case is not None
+    for typed in household.recorded:
+        event, *details = shlex.split(typed)
+        case = with_details(case, named_event(event), details, household.on)
+    return case
 
 
 def households() -> tuple[Household, ...]:
