@@ -137,6 +137,8 @@ HOLDS: tuple[Example, ...] = (
     ("asked_for_a_waiver", FEE[FeeState.WAIVER_ASKED]),
     ("asked_for_a_waiver", FEE[FeeState.WAIVER_GRANTED]),
     ("was_denied_a_waiver", FEE[FeeState.WAIVER_DENIED]),
+    ("was_denied_a_waiver", case_of(fee="paid", waiver_denied_on=DAY)),
+    ("is_denied_a_waiver", FEE[FeeState.WAIVER_DENIED]),
     ("was_left_with_another", HOW[ServiceMethod.SUBSTITUTED]),
     ("was_handed_over_or_left", HOW[ServiceMethod.PERSONAL]),
     ("was_handed_over_or_left", HOW[ServiceMethod.SUBSTITUTED]),

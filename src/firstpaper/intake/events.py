@@ -26,6 +26,9 @@ FOLDER = Path(__file__).parent / "events"
 TOLD_WITH: Mapping[str, str] = {"filed": "fee"}
 """Events that happen at the same counter, so that the second is asked about with the first."""
 
+OF_STEPS = frozenset({"fee"})
+"""Events whose days are those of single steps, each told by its own name: none is the day of the event."""
+
 METHOD = "record.service.method"
 _COUNTED_BY_METHOD = (
     "record.service.served_by",
@@ -92,8 +95,9 @@ def in_short(topic: Topic, case: Case) -> str:
     days = [one for one in told if isinstance(case.fact(one.key), Day)]
     ways = (one for one in told if one.kind in _IN_BRACKETS)
     how = next((f" ({echo(one, case.fact(one.key))})" for one in ways), "")
-    day = f"{echo(days[0], case.fact(days[0].key))}: " if days else ""
-    more = (f"; {one.short}: {echo(one, case.fact(one.key))}" for one in days[1:])
+    own = 0 if topic.name in OF_STEPS else 1
+    day = "".join(f"{echo(one, case.fact(one.key))}: " for one in days[:own])
+    more = (f"; {one.short}: {echo(one, case.fact(one.key))}" for one in days[own:])
     return f"{day}{_(topic.title)}{how}{''.join(more)}"
 
 

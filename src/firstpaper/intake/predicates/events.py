@@ -12,9 +12,15 @@ def asked_for_a_waiver(case: Case) -> bool:
     return known(case.record.fee) not in (None, FeeState.PAID)
 
 
-def was_denied_a_waiver(case: Case) -> bool:
-    """The court said no to the fee waiver."""
+def is_denied_a_waiver(case: Case) -> bool:
+    """The court said no to the fee waiver, and nothing has been done about it."""
     return known(case.record.fee) is FeeState.WAIVER_DENIED
+
+
+def was_denied_a_waiver(case: Case) -> bool:
+    """The court said no to the fee waiver; the notice is kept where the fee was paid after it."""
+    paid_after = known(case.record.fee) is FeeState.PAID and known(case.record.waiver_denied_on) is not None
+    return paid_after or is_denied_a_waiver(case)
 
 
 def was_served_by_a_person(case: Case) -> bool:

@@ -31,9 +31,12 @@ def waiver_deemed(case: Case, on: date) -> Counted | None:
 
 
 def after_denial(case: Case, on: date) -> Due | None:
-    """The last day to act after a waiver was denied (rule 5.43(a))."""
-    if known(case.record.fee) is not FeeState.WAIVER_DENIED:
-        return None
+    """The last day to act after a waiver was denied (rule 5.43(a)); None once the fee was paid."""
+    return paid_in_time_by(case, on) if known(case.record.fee) is FeeState.WAIVER_DENIED else None
+
+
+def paid_in_time_by(case: Case, on: date) -> Due | None:
+    """The last day on which a fee counts that is paid after a denial, be it paid by now or not."""
     denied = day(happened(case, on).waiver_denied_on)
     if denied is None:
         return None

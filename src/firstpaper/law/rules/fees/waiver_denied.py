@@ -5,7 +5,7 @@ from datetime import date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import FeeState, WaiverDenial
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.fees import after_denial
+from firstpaper.law.measures.fees import after_denial, paid_in_time_by
 from firstpaper.law.register import rule
 from firstpaper.law.words import target_day
 from firstpaper.locale import _
@@ -36,6 +36,8 @@ def waiver_denied(case: Case, on: date) -> Found | None:
     Why it matters. The rule leaves the clerk no choice. If the petition is void, it is as if you had never
     filed. The filing day is lost, and with it the orders in the summons.
     """
+    if known(case.record.fee) is FeeState.PAID:
+        return _paid(case, on)
     if known(case.record.fee) is not FeeState.WAIVER_DENIED:
         return None
     due = after_denial(case, on)
@@ -61,6 +63,23 @@ def waiver_denied(case: Case, on: date) -> Found | None:
         Weight.GET_ADVICE,
         says.format(day=target_day(due)),
         _("Ask the clerk today if your petition still stands.") if over else _ways(case),
+        facts=FACTS,
+        dates={"act_by": due.target, "act_by_moved_to": due.rolled},
+        steps=due.steps,
+    )
+
+
+def _paid(case: Case, on: date) -> Found | None:
+    """The fee was paid after a denial: whether in time, only the receipt shows."""
+    due = paid_in_time_by(case, on)
+    if due is None:
+        return None
+    says = _("Your fee waiver was denied, and you paid the fee. That counts if you paid by {day}.")
+    return Found(
+        Outcome.CLOSE,
+        Weight.LOOK_AGAIN,
+        says.format(day=target_day(due)),
+        _("Keep the receipt. If you paid later, ask the clerk today if your petition still stands."),
         facts=FACTS,
         dates={"act_by": due.target, "act_by_moved_to": due.rolled},
         steps=due.steps,

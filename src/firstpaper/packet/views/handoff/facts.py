@@ -93,8 +93,9 @@ def _first_petition(brief: Brief) -> str:
 
 
 def _since_the_filing(case: Case) -> Iterator[str]:
-    """What was recorded, without the filings that stand above and a fee that was paid."""
-    said = {"filed", "amended", *(("fee",) if known(case.record.fee) is FeeState.PAID else ())}
+    """What was recorded, without the filings that stand above and a fee that was paid at once."""
+    paid_at_once = known(case.record.fee) is FeeState.PAID and case.record.waiver_denied_on is None
+    said = {"filed", "amended", *(("fee",) if paid_at_once else ())}
     told = (in_short(topic, case) for topic in events().topics if topic.name not in said)
     return filter(None, told)
 
