@@ -162,6 +162,8 @@ HOLDS: tuple[Example, ...] = (
 HOLDS_NOT: tuple[Example, ...] = (
     ("asked_for_a_waiver", FEE[FeeState.PAID]),
     ("was_denied_a_waiver", FEE[FeeState.WAIVER_GRANTED]),
+    ("was_denied_a_waiver", FEE[FeeState.PAID]),
+    ("is_denied_a_waiver", case_of(fee="paid", waiver_denied_on=DAY)),
     ("was_left_with_another", HOW[ServiceMethod.PERSONAL]),
     ("was_handed_over_or_left", HOW[ServiceMethod.ACKNOWLEDGMENT]),
     ("was_served_by_a_person", HOW[ServiceMethod.POSTING]),
