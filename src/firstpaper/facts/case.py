@@ -73,7 +73,7 @@ class Case(Facts):
         """The fact at `key`; None where its place does not exist yet. KeyError for an unknown key."""
         here: Any = self
         for part in key.split("."):
-            if part in _fields(type(here)):
+            if part in _fields(here.__class__):
                 here = getattr(here, part)
             elif isinstance(here, tuple):
                 index = _index(part)
