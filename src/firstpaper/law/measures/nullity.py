@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
-from firstpaper.counting import Counted, anniversary, count_back, short_date
+from firstpaper.counting import Counted, anniversary, count_back, days_after, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityFiler, NullityGround, Who
 from firstpaper.law.figure import figure
@@ -291,6 +291,14 @@ def _started(ground: NullityGround) -> str:
 
 def _late_may_be_allowed(ground: NullityGround, on: date) -> bool:
     return ground is NullityGround.FORCE and bool(figure("nullity.force_late_permission", on).value)
+
+
+def late_allowed_from(ground: NullityGround, on: date) -> date | None:
+    """The first day on which a judge may allow a late petition on this ground, where that is to come."""
+    if ground is not NullityGround.FORCE:
+        return None
+    now = figure("nullity.force_late_permission", on)
+    return None if now.value or now.until is None else days_after(now.until, 1).day
 
 
 def _start(case: Case, ground: NullityGround) -> tuple[str, Day | None]:

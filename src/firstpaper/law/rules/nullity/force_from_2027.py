@@ -2,12 +2,12 @@
 
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import spell_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import NullityGround
-from firstpaper.law.figure import FigureValue, figure
+from firstpaper.law.figure import figure
 from firstpaper.law.finding import NEEDS_PERMISSION, Found, Outcome, Weight
-from firstpaper.law.measures.nullity import Limit, grounds, time_limit
+from firstpaper.law.measures.nullity import Limit, grounds, late_allowed_from, time_limit
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first, spaced
 from firstpaper.locale import _
@@ -40,13 +40,13 @@ def force_from_2027(case: Case, on: date) -> Found | None:
     if NullityGround.FORCE not in grounds(case):
         return None
     limit = time_limit(case, NullityGround.FORCE, on)
-    allowed = figure("nullity.force_late_permission", on)
     if limit.last_day is None or limit.rolled is None:
         return None
-    if allowed.value:
-        return None if limit.may_file else _ask_permission(limit, limit.last_day, limit.rolled, allowed.since)
-    begins = _begins(allowed)
-    if begins is None:
+    if limit.needs_permission:
+        since = figure("nullity.force_late_permission", on).since
+        return _ask_permission(limit, limit.last_day, limit.rolled, since)
+    begins = late_allowed_from(NullityGround.FORCE, on)
+    if begins is None:  # in force already, and the petition is in time
         return None
     return _beforehand(limit, limit.rolled, begins) if limit.may_file else _wait(limit, begins)
 
@@ -101,8 +101,3 @@ def _beforehand(limit: Limit, rolled: date, begins: date) -> Found:
         facts=limit.facts,
         dates={"last_day_moved_to": rolled, "permission_possible_from": begins},
     )
-
-
-def _begins(allowed: FigureValue) -> date | None:
-    """The first day of the law that comes after the one in force."""
-    return days_after(allowed.until, 1).day if allowed.until else None

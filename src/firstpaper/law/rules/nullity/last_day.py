@@ -5,9 +5,17 @@ from datetime import date
 from firstpaper.counting import days_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import NullityGround
-from firstpaper.law.figure import figure
 from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
-from firstpaper.law.measures.nullity import Limit, Runs, files_for_a_minor, grounds, own_limit, time_limit
+from firstpaper.law.measures.due import Due
+from firstpaper.law.measures.nullity import (
+    Limit,
+    Runs,
+    files_for_a_minor,
+    grounds,
+    late_allowed_from,
+    own_limit,
+    time_limit,
+)
 from firstpaper.law.register import rule
 from firstpaper.law.rules.nullity._ways import stays_open
 from firstpaper.law.words import ground_words, help_first, leap_birthday, spaced, target_day
@@ -75,20 +83,22 @@ def _while_both_live(limit: Limit) -> Found:
 
 
 def _by_day(case: Case, limit: Limit, on: date) -> Found:
-    if limit.last_day is None or limit.rolled is None:
+    due, target = limit.due, limit.last_day
+    if due is None or target is None:
         says = _("We cannot count the last day to file. We need {what}.").format(what=_needed(limit.unsure))
         return _found(limit, Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, _count_from_papers())
+    day = _day(due, target)
     if limit.may_file is False:
-        return _passed(case, limit, on)
+        return _passed(case, limit, on, day)
     if limit.may_file is None:
         says = _("The last day to file may have passed: counted from the first day it can be, it was {day}.")
         do = _("Find out the exact date. {help}").format(help=help_first())
-        return _found(limit, Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says.format(day=_day(limit)), do)
-    return _in_time(case, limit, on, limit.last_day)
+        return _found(limit, Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says.format(day=day), do)
+    return _in_time(case, limit, on, target, day)
 
 
-def _passed(case: Case, limit: Limit, on: date) -> Found:
-    says = _("The last day to file was {day}. It has passed.").format(day=_day(limit))
+def _passed(case: Case, limit: Limit, on: date, day: str) -> Found:
+    says = _("The last day to file was {day}. It has passed.").format(day=day)
     if limit.needs_permission:  # nullity.force_from_2027 says what that means
         do = _("A court may still allow it for a good reason. {help}").format(help=help_first())
         return _found(limit, Outcome.NOT_MET, Weight.LOOK_AGAIN, says, do)
@@ -101,7 +111,7 @@ def _instead(case: Case, limit: Limit, on: date) -> str:
     """What is left to this filer once the last day has passed."""
     if files_for_a_minor(case, limit.ground):
         return spaced((_("Leave this ground out."), _alone(case, limit, on)))
-    if begins := _may_be_allowed_from(limit.ground, on):
+    if begins := late_allowed_from(limit.ground, on):
         leave = _(
             "Do not file on this ground now, but do not give it up yet. From {begins} a judge may allow a "
             "late one. Nobody knows yet if that helps you: ask a lawyer before that day."
@@ -109,14 +119,6 @@ def _instead(case: Case, limit: Limit, on: date) -> str:
     else:
         leave = _("Leave this ground out.")
     return spaced((leave, stays_open(case, limit.ground, on)))
-
-
-def _may_be_allowed_from(ground: NullityGround, on: date) -> date | None:
-    """The first day on which a judge may allow a late petition on this ground, where that is to come."""
-    if ground is not NullityGround.FORCE:
-        return None
-    now = figure("nullity.force_late_permission", on)
-    return None if now.value or now.until is None else days_after(now.until, 1).day
 
 
 def _alone(case: Case, limit: Limit, on: date) -> str:
@@ -129,8 +131,7 @@ def _alone(case: Case, limit: Limit, on: date) -> str:
     return says.format(name=name, day=target_day(own.due))
 
 
-def _in_time(case: Case, limit: Limit, on: date, target: date) -> Found:
-    day = _day(limit)
+def _in_time(case: Case, limit: Limit, on: date, target: date, day: str) -> Found:
     if on > target or _closed_on(limit, on):
         says = _("Only a closed court still keeps the time open. The last day: {day}.")
         do = _("File on the first day the court is open. Ask the clerk before the doors close.")
@@ -191,16 +192,14 @@ def _found(limit: Limit, outcome: Outcome, weight: Weight, says: str, do: str = 
     )
 
 
-def _day(limit: Limit) -> str:
+def _day(due: Due, target: date) -> str:
     """The day to aim for; where the court is closed on the last one, also what the law makes of it."""
-    if limit.due is None or limit.last_day is None or limit.rolled is None:
-        return ""
-    if limit.rolled >= limit.last_day:
-        return target_day(limit.due)
+    if due.rolled >= target:
+        return target_day(due)
     kept = _(
         "{aim} (the time ends on {target}. The court is closed then, and the law does not move that day)"
     )
-    return kept.format(target=spell_date(limit.last_day), aim=spell_date(limit.due.target))
+    return kept.format(target=spell_date(target), aim=spell_date(due.target))
 
 
 def _aim(limit: Limit) -> str:
