@@ -14,10 +14,9 @@ from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
 from firstpaper.facts.record import Service
 from firstpaper.law.deadline import Deadline, DeadlineKind, Event, Meaning
 from firstpaper.law.deadline_register import all_deadlines, deadlines
-from firstpaper.law.figure import FigureNotInForce
 from firstpaper.law.measures import fees, service
 from firstpaper.law.measures.once import once_a_case
-from firstpaper.law.measures.record import begins_on, filed_on, happened, joint, took_part
+from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint, took_part
 from firstpaper.locale import _
 
 
@@ -156,13 +155,10 @@ def _done_on(seen: Case, on: date, doing: str) -> date | None:
 
 def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
     """The day by which the court had to act on a fee waiver, once it has passed in silence."""
-    try:
-        counted = fees.waiver_deemed(case, on)
-    except FigureNotInForce:
-        return
-    if counted and counted.day < on:
+    asked = day(happened(case, on).waiver_filed_on)
+    if asked is not None:
         kind = all_deadlines()["fees.waiver_deemed"]
-        yield from (Entry(one, State.PASSED) for one in kind.counted(case, counted.day))
+        yield from (Entry(one, State.PASSED) for one in kind.counted(case, asked) if one.target < on)
 
 
 # --- what waits for something to happen --------------------------------------------------------------

@@ -59,13 +59,7 @@ def span_of(fact: Day | DontKnow | None) -> Span:
         return Span()
     if not day.unsure:
         return Span(day.earliest, day.latest)
-    return Span(_years_off(day.earliest, -UNSURE_YEARS), _years_off(day.latest, UNSURE_YEARS))
-
-
-def _years_off(day: date, years: int) -> date:
-    if not _FIRST.year <= day.year + years <= _LAST.year:
-        return _FIRST if years < 0 else _LAST
-    return anniversary(day, years)
+    return Span(anniversary(day.earliest, -UNSURE_YEARS), anniversary(day.latest, UNSURE_YEARS))
 
 
 @dataclass(frozen=True, slots=True)

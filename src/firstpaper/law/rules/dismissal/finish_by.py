@@ -5,7 +5,6 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.dismissal import finish_by as last_day
-from firstpaper.law.measures.dismissal import kept_alive
 from firstpaper.law.measures.due import months_after
 from firstpaper.law.measures.record import filed_on
 from firstpaper.law.register import rule
@@ -62,7 +61,8 @@ def finish_by(case: Case, on: date) -> Found | None:
     filed = filed_on(case, on)
     if filed is None or on < months_after(filed, SPEAK_AFTER_MONTHS).day:
         return None
-    if kept_alive(case):
+    limit = last_day(case, on)
+    if limit is None:  # once it is filed, nothing but such an order takes the day away
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -70,9 +70,6 @@ def finish_by(case: Case, on: date) -> Found | None:
             _("If that order ends, look at this again."),
             facts=FACTS,
         )
-    limit = last_day(case, on)
-    if limit is None:
-        return None
     due = limit.due
     if due.missed(on) and not limit.missed(on):
         return only_if_left_out(limit, FACTS)

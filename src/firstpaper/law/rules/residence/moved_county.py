@@ -71,7 +71,10 @@ def moved_county(case: Case, on: date) -> tuple[Found, ...]:
 
 def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     """Something to say where only the county is missing."""
-    if spouse.state_band is not ResidenceBand.MET or spouse.county_band in (None, ResidenceBand.MET):
+    county = spouse.county
+    if county is None or spouse.state_band is not ResidenceBand.MET:
+        return None
+    if spouse.county_band in (None, ResidenceBand.MET):
         return None
     told = residence_of(case, spouse.who)
     previous, until, filing = (
@@ -81,15 +84,12 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
     )
     facts = tuple(residence_key(spouse.who, name) for name in ("previous_county", "previous_county_until"))
     if previous is None:
-        return _old_county_not_known(spouse, facts) if spouse.county else None
+        return _old_county_not_known(spouse, facts)
     if not previous:  # they said: not in California
         return None
     if previous == filing:
         return _left_and_here(previous, facts)
-    if spouse.county is None:
-        return None
-    safe_day = spouse.county.safe_day
-    court_day = first_court_day(case, safe_day)
+    court_day = first_court_day(case, county.safe_day)
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GET_ADVICE,
@@ -102,14 +102,14 @@ def _found(case: Case, spouse: SpouseResidence) -> Found | None:
         ),
         do=spaced(
             [
-                _("The sound way is to wait until {date}.").format(date=spell_date(safe_day)),
-                court_opens(safe_day, court_day.day),
+                _("The sound way is to wait until {date}.").format(date=spell_date(county.safe_day)),
+                court_opens(county.safe_day, court_day.day),
                 _("If you cannot wait, ask the self-help center about the old county."),
             ]
         ),
         facts=facts,
-        dates={"safe_day": safe_day, "first_court_day": court_day.day},
-        steps=(*spouse.county.steps, *court_day.steps),
+        dates={"safe_day": county.safe_day, "first_court_day": court_day.day},
+        steps=(*county.steps, *court_day.steps),
     )
 
 

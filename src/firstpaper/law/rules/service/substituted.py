@@ -65,12 +65,11 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 
 def _complete(case: Case, on: date) -> Found:
     mailed = day(happened(case, on).service.mailed_on)
-    if mailed:
-        days = figure("service.complete_days.substituted", mailed).value
-        says = _("Service is complete on {day}. It is the {days}th day after the mailing.")
-        found = completed(case, on, says, days=days)
-        if found:
-            return found
+    days = figure("service.complete_days.substituted", mailed or on).value
+    says = _("Service is complete on {day}. It is the {days}th day after the mailing.")
+    found = completed(case, on, says, days=days)
+    if found:
+        return found
     if known(happened(case, on).service.mailed_on) is not None:
         return need_day(MAILED, _("the day the copy was mailed"))
     return Found(
