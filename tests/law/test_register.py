@@ -17,7 +17,7 @@ from firstpaper.facts.children import Child
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight, safety_first
-from firstpaper.law.register import Check, Rule, all_rules, findings
+from firstpaper.law.register import Check, Rule, all_rules, findings, stops
 from tests.any_case import any_case
 
 TODAY = date(2026, 11, 25)
@@ -102,6 +102,34 @@ def test_only_the_rules_called_by_name_are_run() -> None:
     found = findings(FULL, TODAY, ids=["residence.state", "marriage.length", "no.such_rule"])
 
     assert {finding.id for finding in found} == {"residence.state", "marriage.length"}
+
+
+SEPARATED_BEFORE_THE_WEDDING = {
+    "matter": {"kind": "dissolution", "unions": ["marriage"]},
+    "court": {"county": "Fresno"},
+    "dates": {
+        "married_on": "2016-06-14",
+        "separation_told_on": "2015-02-03",
+        "separation_acted_on": "2015-02-03",
+    },
+    "residence": {"petitioner": {"lives": "other_state"}, "respondent": {"lives": "other_state"}},
+}
+
+
+@pytest.mark.parametrize("on", [TODAY, date(2026, 11, 26)], ids=["open", "Thanksgiving"])
+@pytest.mark.parametrize("ids", [None, ["dates.order", "residence.state", "no.such_rule"]])
+def test_what_stops_a_filing_is_what_the_findings_say_stops_it(on: date, ids: list[str] | None) -> None:
+    case = Case.model_validate(SEPARATED_BEFORE_THE_WEDDING)
+
+    stopping = [(identity, found.says) for identity, found in stops(case, on, ids)]
+    among = [(one.id, one.says) for one in findings(case, on, ids) if one.weight is Weight.STOP]
+
+    assert sorted(stopping) == sorted(among)
+    assert "dates.order" in dict(stopping)
+
+
+def test_nothing_stops_a_case_of_which_nothing_was_told() -> None:
+    assert list(stops(Case(), TODAY)) == []
 
 
 def test_the_id_of_a_rule_is_its_path_and_every_file_holds_one() -> None:

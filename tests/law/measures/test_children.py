@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from firstpaper.facts import Case
 from firstpaper.facts.children import Child, Children
 from firstpaper.facts.choices import Family, Parentage
-from firstpaper.law.measures.children import has_minor_children, listed_children, unborn
+from firstpaper.law.measures.children import has_minor_children, listed_children, open_on_children, unborn
 
 BIRTHS = st.dates(date(2000, 1, 1), date(2030, 12, 31))
 FILINGS = st.dates(date(2026, 1, 1), date(2030, 12, 31))
@@ -100,3 +100,14 @@ def test_without_a_number_one_child_is_looked_for_and_no_more() -> None:
     assert has_minor_children(case, date(2026, 11, 25)) is True
     of_one = born(date(2015, 1, 1), parentage="one_parent_only")
     assert has_minor_children(case.model_copy(update={"child": (of_one,)}), date(2026, 11, 25)) is False
+
+
+def test_what_leaves_the_children_open_is_a_child_presumed_of_both_or_the_family_itself() -> None:
+    """Fam. Code 7611(a): a child born in the marriage, whatever was said of its parents."""
+    told = {
+        "dates": {"married_on": "2015-06-01"},
+        "children": {"family": ["minor_together"], "how_many": 1},
+        "child": [{"name": "Ana Vale", "born_on": "2018-03-04", "parentage": "one_parent_only"}],
+    }
+    assert open_on_children(Case.model_validate(told), date(2026, 11, 25)) == "child.1.born_to_one_of_you"
+    assert open_on_children(Case(), date(2026, 11, 25)) == "children.family"

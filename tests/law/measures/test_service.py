@@ -13,7 +13,7 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.service import certainty, new_text_begins, proof_texts
+from firstpaper.law.measures.service import Serving, certainty, new_text_begins, proof_texts, serving
 
 NEW_YEAR = date(2027, 1, 1)
 
@@ -60,3 +60,23 @@ def test_a_method_without_its_day_is_no_less_sure_than_the_law() -> None:
     printed = {"method": ServiceMethod.PUBLICATION, "first_published_on": "2026-06-01"}
     case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": printed}})
     assert certainty(case, on) is figure("service.complete_days.publication", on).certainty
+
+
+@pytest.mark.parametrize(
+    ("amended_served_on", "proof_filed_on", "left"),
+    [
+        (None, "2026-06-10", Serving.SERVE),  # the proof is that of the first petition
+        ("2026-09-08", "2026-06-10", Serving.PROVE),
+        ("2026-09-08", None, Serving.PROVE),
+        ("2026-09-08", "2026-09-08", Serving.NOTHING),
+        ("2026-09", "2026-09-30", Serving.PROVE),  # the day must be whole to tell whose proof it is
+    ],
+)
+def test_an_amended_petition_is_served_and_proved_for_itself(
+    amended_served_on: str | None, proof_filed_on: str | None, left: Serving
+) -> None:
+    """Code Civ. Proc. 417.30, 471.5(a): it is served on each party it affects, with a proof of its own."""
+    first = {"method": "personal", "served_on": "2026-06-01", "proof_filed_on": proof_filed_on}
+    amended = {"amended_on": "2026-09-01", "amended_served_on": amended_served_on}
+    case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": first, **amended}})
+    assert serving(case, date(2026, 11, 25)) is left
