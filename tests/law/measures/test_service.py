@@ -13,7 +13,14 @@ from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.service import Serving, certainty, new_text_begins, proof_texts, serving
+from firstpaper.law.measures.service import (
+    Serving,
+    certainty,
+    new_text_begins,
+    notice_may_go_by_mail,
+    proof_texts,
+    serving,
+)
 
 NEW_YEAR = date(2027, 1, 1)
 
@@ -80,3 +87,30 @@ def test_an_amended_petition_is_served_and_proved_for_itself(
     amended = {"amended_on": "2026-09-01", "amended_served_on": amended_served_on}
     case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": first, **amended}})
     assert serving(case, date(2026, 11, 25)) is left
+
+
+ANNOUNCED = {
+    "kind": "dissolution",
+    "amended": True,
+    "first_kind": "legal_separation",
+    "first_stated_intent": True,
+    "other_side_answered": False,
+}
+
+
+@pytest.mark.parametrize(
+    ("told", "by_mail"),
+    [
+        ({}, True),
+        ({"first_stated_intent": False}, False),
+        ({"other_side_answered": True}, False),
+        ({"other_side_answered": "don't know"}, False),
+        ({"first_kind": "nullity"}, False),
+        ({"kind": "legal_separation"}, False),
+    ],
+)
+def test_only_a_separation_that_announced_its_divorce_goes_on_by_mail_while_nobody_answered(
+    told: dict[str, object], by_mail: bool
+) -> None:
+    """Fam. Code 2321(b)."""
+    assert notice_may_go_by_mail(Case.model_validate({"matter": {**ANNOUNCED, **told}})) is by_mail
