@@ -57,6 +57,11 @@ LATE = date(2027, 2, 3)
 DISCLOSED = {"record.disclosure_served_on": Day(2026, 12, 6)}
 
 
+def by_order(method: ServiceMethod) -> dict[str, object]:
+    """Service in a way that an order or a treaty sets, on a day that nobody told."""
+    return {**MISSING, "record.service.method": method}
+
+
 def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
     for key, value in facts.items():
         begun = begun.with_fact(key, value)
@@ -76,6 +81,10 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         (FILED | MISSING, ON, "FL-980 and FL-982", ("record", "served")),
         (FILED | PRINTED, ON, "sworn statement of the newspaper", ("record", "proof")),
         (FILED | POSTED, ON, "FL-985", ("record", "proof")),
+        (FILED | by_order(ServiceMethod.POSTING), ON, "read the judge's order", ("record", "served")),
+        (FILED | by_order(ServiceMethod.COURT_DIRECTED), ON, "read the judge's order", ("record", "served")),
+        (FILED | by_order(ServiceMethod.PUBLICATION), ON, "first printed the summons", ("record", "served")),
+        (FILED | by_order(ServiceMethod.ABROAD), ON, "the papers from abroad", ("record", "served")),
         (SENT | SIGNED, ON, "the signed FL-117 behind it", ("record", "proof")),
         (SENT | BY_RECEIPT, date(2026, 12, 20), "the signed receipt", ("record", "proof")),
         (

@@ -179,10 +179,11 @@ def _text(case: Case, on: date) -> str:
 
 def _filed(told: Sequence[CommunityKind] | None) -> str:
     """The kinds in a row, with a comma before the "and" wherever the row could be misread without it."""
-    kinds = [filed(words) for kind, words in FILED_KINDS.items() if kind in (told or ())]
+    named = [words for kind, words in FILED_KINDS.items() if kind in (told or ())]
+    kinds = [filed(words) for words in named]
     if len(kinds) < 2:
         return "".join(kinds)
-    clear = len(kinds) == 2 and not any(" and " in words for words in kinds)
+    clear = len(kinds) == 2 and not any(" and " in words for words in named)
     row = filed("{first} and {last}") if clear else filed("{first}, and {last}")
     return row.format(first=", ".join(kinds[:-1]), last=kinds[-1])
 

@@ -65,7 +65,7 @@ def _about_the_filer(case: Case, on: date) -> Iterator[Found]:
             Outcome.NOT_MET,
             Weight.GET_ADVICE if long else Weight.LOOK_AGAIN,
             _says_nothing(case),
-            _("Think about asking for it, or keeping it open. Each has two sides; see the page on this."),
+            _("Think about asking for it, or keeping it open. The self-help center can tell you about both."),
             facts=(MINE, *(LENGTH if long else ())),
         )
 
