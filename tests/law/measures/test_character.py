@@ -195,7 +195,7 @@ def test_what_is_not_known_never_makes_an_answer_firmer(asset: dict[str, Any], d
     for key in unknown:
         case = case.with_fact(key, DONT_KNOW)
         after = asset_character(case, 1, ON)
-        assert after.firmness <= before.firmness, (key, before, after)
+        assert after.confidence.firmness <= before.confidence.firmness, (key, before, after)
         before = after
 
 
@@ -215,7 +215,7 @@ def test_a_debt_is_never_firmer_for_what_is_not_known(debt: dict[str, Any], data
     for key in unknown:
         case = case.with_fact(key, DONT_KNOW)
         after = debt_character(case, 1, ON)
-        assert after.firmness <= before.firmness, (key, before, after)
+        assert after.confidence.firmness <= before.confidence.firmness, (key, before, after)
         before = after
 
 
@@ -287,4 +287,4 @@ def test_a_partial_day_never_says_more_than_its_days_do(asset: dict[str, Any], s
     each = [asset_character(_case({**asset, "acquired_on": day}), 1, ON) for day in whole]
     partial = asset_character(_case({**asset, "acquired_on": f"{month:%Y-%m}"}), 1, ON)
     assert partial.code is Code.UNKNOWN or {one.code for one in each} == {partial.code}
-    assert partial.firmness <= min(one.firmness for one in each)
+    assert partial.confidence.firmness <= min(one.confidence.firmness for one in each)

@@ -20,6 +20,7 @@ from firstpaper.law.measures.nullity import (
     bar_key,
     barred,
     concerned_key,
+    defeated,
     filer_may,
     time_limit,
 )
@@ -182,3 +183,27 @@ def test_a_spouse_of_unsound_mind_may_file_and_the_other_is_left_open() -> None:
 @pytest.mark.parametrize("ground", list(NullityGround))
 def test_nothing_bars_a_ground_that_has_no_bar(ground: NullityGround) -> None:
     assert barred(told(), ground) is (None if bar_key(ground) else False)
+
+
+@pytest.mark.parametrize(
+    ("ground", "case", "by"),
+    [
+        # Fam. Code 2211(e): only the one whose consent was forced
+        (NullityGround.FORCE, told(filer="former_spouse"), "grounds.filer"),
+        (NullityGround.FORCE, told(filer="spouse", forced="respondent"), "grounds.filer"),
+        # Fam. Code 2210(e): unless they lived together freely afterwards
+        (NullityGround.FORCE, told(filer="spouse", stayed_after_force=True), "grounds.stayed_after_force"),
+        # Fam. Code 2210(a): a bar comes first, whoever files
+        (
+            NullityGround.UNDER_AGE,
+            told(filer="former_spouse", court_allowed_minor=True),
+            "grounds.court_allowed_minor",
+        ),
+        # Fam. Code 2211(a)(2): a parent may file for a minor
+        (NullityGround.UNDER_AGE, told(filer="parent_or_guardian"), None),
+    ],
+)
+def test_a_ground_is_shut_by_the_answer_that_shuts_it(
+    ground: NullityGround, case: Case, by: str | None
+) -> None:
+    assert defeated(case, ground, ON) == by

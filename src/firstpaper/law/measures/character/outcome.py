@@ -129,11 +129,6 @@ class Character:
     starts_as: Code | None = None
 
     @property
-    def firmness(self) -> int:
-        """0 where the code is not known; more where more can be said."""
-        return self.confidence.firmness
-
-    @property
     def holds_community(self) -> bool:
         """Whether the community owns some of it for sure."""
         return self.code.shared or self.code is Code.MIXED
