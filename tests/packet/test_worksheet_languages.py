@@ -56,7 +56,7 @@ def test_words_of_ours_are_copied_in_english_with_what_they_mean_beside() -> Non
 
 def test_what_a_person_typed_is_not_translated() -> None:
     told = _copied(household("a-grown-son-who-cannot-earn"), "es")
-    assert told["See Attachment 7d."].endswith("(Fam. Code, § 3910): Simon Castellan.")
+    assert told["See Attachment 7d."].endswith("(Fam. Code 3910): Simon Castellan.")
 
 
 def test_a_day_known_in_part_is_told_in_both_languages() -> None:
