@@ -39,8 +39,10 @@ def watch(event: str, args: tuple[object, ...]) -> None:
             note(args[0], inside)  # type: ignore[arg-type]
     elif event in {"os.rename", "os.link"}:
         note(args[1], args[3])  # type: ignore[arg-type]
-    elif event in {"os.symlink", "os.mkdir"}:
-        note(args[event == "os.symlink"], args[2])  # type: ignore[arg-type]
+    elif event == "os.symlink":
+        note(args[1], args[2])  # type: ignore[arg-type]
+    elif event == "os.mkdir":
+        note(args[0], args[2])  # type: ignore[arg-type]
     elif event in {"socket.connect", "subprocess.Popen", "os.system"}:
         notes.write(f"FORBIDDEN {event}\n")
 

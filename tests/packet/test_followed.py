@@ -14,6 +14,9 @@ from firstpaper.packet import Packet, Stage, build
 from firstpaper.packet.calendar import calendar
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.paper import markup_errors
+from firstpaper.packet.pictures.chart import Chart
+from firstpaper.packet.pictures.shares import Shares
+from firstpaper.packet.pictures.words import text_of
 from firstpaper.packet.templates import render
 from tests.households.golden import Household
 from tests.packet.drawn import FOLLOWED
@@ -74,3 +77,16 @@ def test_made_again_later_each_date_keeps_its_identity_and_gets_a_higher_revisio
         assert old.keys() & new.keys()
         for uid in old.keys() & new.keys():
             assert int(new[uid]["SEQUENCE"]) > int(old[uid]["SEQUENCE"])
+
+
+def test_after_a_posting_every_page_asks_for_the_day_and_none_to_serve_or_post() -> None:
+    one = next(one for one in FOLLOWED if one.name == "posted-at-the-courthouse")  # the day is not told yet
+    sheets = {sheet.template: render(sheet.template, sheet.values) for sheet in later_part(one).sheets}
+    for template in ("after-you-file.html", "road.html"):
+        assert "on which day service is complete" in sheets[template], template
+    assert "publish or post the summons" not in sheets["road.html"]
+    assert "served on Thu, Dec 3, 2026" not in " ".join(map(text_of, pictures_of(one)))
+
+
+def pictures_of(one: Household) -> list[Chart | Shares]:
+    return [chart for sheet in later_part(one).sheets for chart in sheet.pictures.values()]

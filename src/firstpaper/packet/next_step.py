@@ -9,7 +9,7 @@ from datetime import date
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case
-from firstpaper.facts.choices import BY_ORDER, ServiceMethod
+from firstpaper.facts.choices import ServiceMethod
 from firstpaper.forms.open_answers import item_numbers
 from firstpaper.forms.open_points import open_points
 from firstpaper.intake import asked, standing
@@ -31,6 +31,7 @@ from firstpaper.law.register import findings
 from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _, _n
 from firstpaper.packet.proof import proof_step
+from firstpaper.packet.service_day import day_step
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,26 +129,10 @@ def _serve(case: Case, on: date) -> NextStep | None:
 
 
 def _find_out_the_day(case: Case, on: date) -> NextStep | None:
-    """Where an order or a treaty says how the papers go, and nobody told on which day that is complete."""
-    told = method(case) not in BY_ORDER or service_complete(case, on) is not None
-    if told or took_part(case, on) or serves_again(case):
+    words = day_step(case, on)
+    if not words:
         return None
-    return NextStep(_where_the_day_stands(case), "record", ("served",))
-
-
-def _where_the_day_stands(case: Case) -> str:
-    match method(case):
-        case ServiceMethod.PUBLICATION:
-            return _("ask the newspaper on which day it first printed the summons. Then record that day.")
-        case ServiceMethod.ABROAD:
-            return _(
-                "see in the papers from abroad on which day the other side was served. Then record that day."
-            )
-        case _:
-            return _(
-                "read the judge's order, or ask the clerk, on which day service is complete. Then record "
-                "that day."
-            )
+    return NextStep(spaced((words, _("Then record that day."))), "record", ("served",))
 
 
 def _left_and_not_mailed(case: Case, on: date) -> bool:

@@ -9,13 +9,14 @@ from datetime import date
 
 import pytest
 
-from firstpaper.facts import Case
+from firstpaper.facts import Case, Day
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.service import (
     Serving,
     certainty,
+    lacks_its_day,
     new_text_begins,
     notice_may_go_by_mail,
     proof_texts,
@@ -114,3 +115,34 @@ def test_only_a_separation_that_announced_its_divorce_goes_on_by_mail_while_nobo
 ) -> None:
     """Fam. Code 2321(b)."""
     assert notice_may_go_by_mail(Case.model_validate({"matter": {**ANNOUNCED, **told}})) is by_mail
+
+
+@pytest.mark.parametrize(
+    ("told", "lacks"),
+    [
+        ({"record.service.method": ServiceMethod.POSTING}, True),
+        (
+            {"record.service.method": ServiceMethod.POSTING, "record.service.complete_on": Day(2026, 12, 4)},
+            False,
+        ),
+        ({"record.service.method": ServiceMethod.PUBLICATION}, True),
+        (
+            {
+                "record.service.method": ServiceMethod.PUBLICATION,
+                "record.service.first_published_on": Day(2026, 11, 2),
+            },
+            False,
+        ),
+        ({"record.service.method": ServiceMethod.ABROAD, "record.appeared_on": Day(2026, 11, 20)}, False),
+        ({"record.service.method": ServiceMethod.POSTING, "matter.amended": True}, False),
+        ({"record.service.method": ServiceMethod.PERSONAL}, False),
+        ({}, False),
+    ],
+)
+def test_a_service_by_order_lacks_its_day_until_somebody_tells_it(
+    told: dict[str, object], lacks: bool
+) -> None:
+    case = Case.nothing().with_fact("record.filed_on", Day(2026, 10, 5))
+    for key, value in told.items():
+        case = case.with_fact(key, value)
+    assert lacks_its_day(case, date(2026, 12, 7)) is lacks

@@ -139,6 +139,12 @@ def waits_for_receipt(case: Case, on: date) -> bool:
     return by_mail and proof_needed(case, on)
 
 
+def lacks_its_day(case: Case, on: date) -> bool:
+    """Whether the papers went as an order or a treaty says, and nobody told on which day that is complete."""
+    ordered = method(case) in BY_ORDER and service_complete(case, on) is None
+    return ordered and not took_part(case, on) and not serves_again(case)
+
+
 def surely_served(case: Case, on: date) -> bool:
     """Whether service is complete, or will be on a day that nothing more can change."""
     return service_complete(case, on) is not None and not waits_for_receipt(case, on)

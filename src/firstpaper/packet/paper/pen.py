@@ -100,7 +100,7 @@ class Pen:
         self.canvas.addLiteral(f"BT {' '.join(self._operators(pieces))} ET")
 
     def _operators(self, pieces: Sequence[Words]) -> Iterator[str]:
-        """The text operators (ISO 32000-1, 9.4). One in another language is a span (14.9.2)."""
+        """The text operators (ISO 32000-1, 9.4); a piece in another language is a span (14.9.2)."""
         set_in, grey = "", 0.0
         for piece in pieces:
             if piece.grey != grey:

@@ -179,6 +179,8 @@ def _supposed_end(case: Case, on: date) -> Iterator[_Dated]:
     """When a marriage could end if the papers were served on that very day, or that of the filing."""
     if not waiting.has_waiting(case) or waiting.clock(case, on) is not None:
         return
+    if service.lacks_its_day(case, on):  # they went out before
+        return
     on = max(on, begins_on(case, on) or on)
     end = waiting.earliest_end(on)
     says = of_union(

@@ -26,6 +26,7 @@ from firstpaper.locale import _
 from firstpaper.locale.rows import as_sentence
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.proof import proof_step
+from firstpaper.packet.service_day import day_step
 from firstpaper.packet.views import disclosure
 from firstpaper.packet.views.either_way import if_filed_together
 from firstpaper.packet.views.sheet import Sheet
@@ -128,6 +129,8 @@ def _service(case: Case, on: date) -> str:
     """How far the service is: what was done, and what is still to do about it."""
     if took_part(case, on):
         return _("The other side took part, so this is done.")
+    if where := day_step(case, on):
+        return spaced((_("The papers went out."), as_sentence(where)))
     complete = service_complete(case, on)
     if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
