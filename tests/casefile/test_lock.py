@@ -149,6 +149,26 @@ def test_the_lock_is_let_go_when_the_work_fails(path: Path) -> None:
     assert not lock.file.exists()
 
 
+def test_a_lock_that_its_writer_removes_while_it_is_opened_is_nothing_strange(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    waiting = Lock(path)
+    waiting.file.write_text(json.dumps({"process": 1, "started": "1", "host": platform.node()}))
+    opening, removed = os.open, list[str]()
+
+    def opened(name: str, *args: int, **inside: int) -> int:
+        handle = opening(name, *args, **inside)
+        if str(name).endswith(waiting.file.name) and not removed:
+            waiting.file.unlink()
+            removed.append(name)
+        return handle
+
+    monkeypatch.setattr("os.open", opened)
+    with waiting:
+        assert removed
+        waiting.check()
+
+
 def test_a_missing_folder_is_told(path: Path) -> None:
     with pytest.raises(FolderMissing), Lock(path.parent / "gone" / "home.case"):
         pass

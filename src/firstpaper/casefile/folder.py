@@ -5,6 +5,7 @@ looked at after it is open: a plain file, with this one name, of this account. A
 handle, so that nobody can put another one in its place while we write, rename and remove.
 """
 
+import errno
 import os
 import stat
 from collections.abc import Callable, Iterator
@@ -105,7 +106,11 @@ class Folder:
         return self.open_own(name, os.O_RDWR), False
 
     def open_own(self, name: str, flags: int) -> int:
-        """A handle to a plain file of our own. Raises StrangeFile for anything else of that name."""
+        """A handle to a plain file of our own.
+
+        Raises StrangeFile for anything else of that name, and FileNotFoundError for a file that lost its name
+        while it was opened: whoever had it removed it just then.
+        """
         if not stat.S_ISREG(os.stat(*self._at(name), follow_symlinks=False, **self._inside()).st_mode):
             raise StrangeFile(f"{name} is no plain file")
         handle = self._open(name, flags)
@@ -113,6 +118,8 @@ class Folder:
         if stat.S_ISREG(told.st_mode) and told.st_nlink == 1 and self._is_ours(told):
             return handle
         os.close(handle)
+        if not told.st_nlink:
+            raise FileNotFoundError(errno.ENOENT, os.strerror(errno.ENOENT), name)
         raise StrangeFile(f"{name} is no plain file of this account")
 
     def read(self, name: str, most: int) -> bytes:
