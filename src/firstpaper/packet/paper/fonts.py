@@ -8,7 +8,7 @@ neither has prints as `PLACEHOLDER`, never as nothing.
 """
 
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from functools import cache
 from importlib.resources import as_file, files
 from itertools import groupby
@@ -55,18 +55,18 @@ class _Embedded(TTFont):
         for number, subset in enumerate(subsets):
             font = doc.idToObject[self._font_id(doc, number)]
             stream = doc.idToObject[font.ToUnicode.name]
-            stream.content = _to_unicode(font.BaseFont, subset)
+            stream.content = _to_unicode(font.BaseFont, subset, self.face.charToGlyph)
 
     def _font_id(self, doc: Any, number: int) -> str:
         return f"{doc.fontMapping[self.fontName][1:]}+{number}"
 
 
-def _to_unicode(name: str, subset: list[int]) -> str:
-    """A ToUnicode map for the codes of one subset (ISO 32000-1, 9.10.3)."""
+def _to_unicode(name: str, subset: list[int], glyphs: Container[int]) -> str:
+    """A ToUnicode map for the codes of one subset that have a picture (ISO 32000-1, 9.10.3)."""
     pairs = [
         f"<{code:02X}> <{chr(char).encode('utf-16-be').hex().upper()}>"
         for code, char in enumerate(subset)
-        if char and (char != 32 or code == 32)
+        if char and char in glyphs and (char != 32 or code == 32)
     ]
     blocks = [pairs[at : at + 100] for at in range(0, len(pairs), 100)]
     maps = "\n".join(f"{len(block)} beginbfchar\n" + "\n".join(block) + "\nendbfchar" for block in blocks)
@@ -109,7 +109,13 @@ class Face:
         return width
 
     def coded(self, text: str, document: Any) -> Iterator[tuple[str, str]]:
-        """`text` as the strings to show it, each with the embedded subset in whose codes it stands."""
+        """`text` as the strings to show it, each with the embedded subset in whose codes it stands.
+
+        The codes of the first subset are those of ASCII, so that plain text stands for itself.
+        """
+        if text.isascii():
+            yield self._font.getSubsetInternalName(0, document), f"({text.translate(_ESCAPED)})"
+            return
         for subset, codes in self._font.splitString(text, document):
             words = codes.decode("latin-1").translate(_ESCAPED)
             yield self._font.getSubsetInternalName(subset, document), f"({words})"
@@ -125,7 +131,7 @@ def _registered(name: str) -> TTFont:
     package, file = _FILES[name]
     try:
         with as_file(files(package) / "files" / file) as path:
-            font = _Embedded(name, str(path), asciiReadable=False)
+            font = _Embedded(name, str(path), asciiReadable=True)
     except (ModuleNotFoundError, TTFError) as fault:
         message = f"The typeface {name} is missing, so no sheet can be drawn. Install the program again."
         raise RuntimeError(message) from fault

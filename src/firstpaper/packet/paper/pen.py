@@ -120,16 +120,19 @@ class Pen:
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
         """Draw a level line."""
-        self.canvas.setLineWidth(thickness)
-        self.canvas.setStrokeGray(grey)
-        self.canvas.line(x, y, x + width, y)
-        self.canvas.setStrokeGray(0)
+        self.stroke((x, y), (x + width, y), thickness, grey)
+
+    def stroke(
+        self, start: tuple[float, float], end: tuple[float, float], thickness: float, grey: float = 0
+    ) -> None:
+        """Draw a straight line."""
+        self._draw(f"{grey:g} G {thickness:g} w {_path(start, end)} S 0 G")
 
     def frame(self, x: float, y: float, width: float, height: float, thickness: float) -> None:
         """Draw an empty rectangle from its lower left corner; its line stays inside."""
         half = thickness / 2
-        self.canvas.setLineWidth(thickness)
-        self.canvas.rect(x + half, y + half, width - thickness, height - thickness)
+        inside = _box(x + half, y + half, width - thickness, height - thickness)
+        self._draw(f"{thickness:g} w {inside} S")
 
     def ring(self, x: float, y: float, side: float, thickness: float) -> None:
         """Draw an empty circle from the lower left corner of the square around it; its line stays inside."""
@@ -140,33 +143,21 @@ class Pen:
         """Draw a cross inside a square, from its lower left corner."""
         inset = side * 0.2
         near, far = inset, side - inset
-        self.canvas.setLineWidth(side * 0.13)
-        self.canvas.lines([(x + near, y + near, x + far, y + far), (x + near, y + far, x + far, y + near)])
+        rising = _path((x + near, y + near), (x + far, y + far))
+        falling = _path((x + near, y + far), (x + far, y + near))
+        self._draw(f"{side * 0.13:.2f} w {rising} {falling} S")
 
     def bar(self, x: float, y: float, width: float, height: float) -> None:
         """Draw a black rectangle from its lower left corner."""
-        self.canvas.rect(x, y, width, height, stroke=0, fill=1)
-
-    def stroke(
-        self, start: tuple[float, float], end: tuple[float, float], thickness: float, grey: float = 0
-    ) -> None:
-        """Draw a straight line."""
-        self.canvas.setLineWidth(thickness)
-        self.canvas.setStrokeGray(grey)
-        self.canvas.line(*start, *end)
-        self.canvas.setStrokeGray(0)
+        self._draw(f"{_box(x, y, width, height)} f")
 
     def area(self, corners: Sequence[tuple[float, float]], thickness: float, *, black: bool) -> None:
         """Draw a closed figure, black, or white with a black outline."""
-        path = self.canvas.beginPath()
-        path.moveTo(*corners[0])
-        for corner in corners[1:]:
-            path.lineTo(*corner)
-        path.close()
-        self.canvas.setLineWidth(thickness)
-        self.canvas.setFillGray(0 if black else 1)
-        self.canvas.drawPath(path, stroke=1, fill=1)
-        self.canvas.setFillGray(0)
+        self._draw(f"{0 if black else 1} g {thickness:g} w {_path(*corners)} b 0 g")
+
+    def _draw(self, operators: str) -> None:
+        """Draw what these operators say (ISO 32000-1, 8.5); the pen is black before and after."""
+        self.canvas.addLiteral(operators)
 
     def bookmark(self, title: str, level: int, y: float) -> None:
         """Add an outline entry that leads to height `y` of the current page."""
@@ -185,3 +176,12 @@ class Pen:
         page.Contents = pdfdoc.PDFStream(content=page.stream, filters=[pdfdoc.PDFZCompress])
         page.Tabs = pdfdoc.PDFName("S")
         self.marks.append([])
+
+
+def _path(*corners: tuple[float, float]) -> str:
+    """The operators for straight lines from one corner to the next."""
+    return " ".join(f"{x:.2f} {y:.2f} {'l' if count else 'm'}" for count, (x, y) in enumerate(corners))
+
+
+def _box(x: float, y: float, width: float, height: float) -> str:
+    return f"{x:.2f} {y:.2f} {width:.2f} {height:.2f} re"
