@@ -106,7 +106,7 @@ def test_what_leads_elsewhere_under_that_name_is_left_alone(path: Path, tmp_path
     with pytest.raises(StrangeLock), Lock(path):
         pass
     assert diary.read_text() == ""
-    assert os.path.lexists(lock)  # noqa: PTH
+    assert os.path.lexists(lock)
     assert not (tmp_path / "new.txt").exists()
 
 

@@ -101,13 +101,24 @@ def test_headings_lists_and_paragraphs_have_their_roles():
         ("H3", "Three"),
         ("P", "Four five"),
         ("P", "six"),
-        ("P", "seven"),
     ]
     outer, inner = heard.all("L")
     assert outer.attributes["/ListNumbering"] == "/Decimal"
     assert inner.attributes["/ListNumbering"] == "/Disc"
     assert [kid.role for kid in outer.kids[0].kids] == ["Lbl", "LBody"]
     assert [label.text for label in heard.all("Lbl")] == ["1.", "•"]
+    assert [[kid.role for kid in body.kids] for body in heard.all("LBody")] == [["P", "L"], []]
+    assert heard.all("LBody")[1].text == "seven"
+
+
+def test_the_one_paragraph_of_a_cell_is_heard_as_the_cell():
+    heard = worksheet(
+        "<h1>One</h1><table><tr><th>Two</th><td>three <em>four</em></td></tr>"
+        "<tr><th>Five</th><td><p>six</p><p>seven</p></td></tr></table>"
+    ).heard
+    alone, several = heard.all("TD")
+    assert (alone.text, alone.kids) == ("three four", ())
+    assert [(kid.role, kid.text) for kid in several.kids] == [("P", "six"), ("P", "seven")]
 
 
 def test_boxes_and_lines_are_read_out_where_they_stand():

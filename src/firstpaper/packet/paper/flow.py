@@ -29,6 +29,7 @@ from firstpaper.packet.pictures.shapes import Drawing
 
 _BULLET = "•"
 _LABEL_GAP_EMS = 0.45
+_HOLDS_WORDS = frozenset({"LBody", "TD", "TH"})
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
 
 
@@ -78,7 +79,15 @@ class Flow:
         return Stack(blocks)
 
     def _blocks(self, node: Node, column: _Column) -> Iterator[Block]:
-        """The blocks of what `node` holds; neighbouring words and inline tags form one paragraph."""
+        """The blocks of what `node` holds; neighbouring words and inline tags form one paragraph.
+
+        Where that paragraph is all there is in a cell or a list item, a screen reader hears the cell or the
+        item itself, with no paragraph inside.
+        """
+        if column.up.role in _HOLDS_WORDS and all(map(_runs_on, node.kids)):
+            if _says_something(node.kids):
+                yield self._text(node.kids, column, self.look.texts[column.text])
+            return
         words: list[Node | str] = []
         for kid in node.kids:
             if isinstance(kid, str) or kid.tag in INLINE:
@@ -283,6 +292,11 @@ def plain(node: Node) -> str:
     return "".join(
         kid if isinstance(kid, str) else " " if kid.tag == "br" else plain(kid) for kid in node.kids
     )
+
+
+def _runs_on(kid: Node | str) -> bool:
+    """Whether it stands in a line of text."""
+    return isinstance(kid, str) or kid.tag in INLINE
 
 
 def _says_something(kids: Sequence[Node | str]) -> bool:
