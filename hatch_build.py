@@ -1,6 +1,7 @@
-"""Puts into the wheel what its data files hold, taken apart, and its message catalogs, compiled.
+"""Puts into the wheel what its data files hold, taken apart, and its catalogs and templates, compiled.
 
-So no command has to read YAML, or the files of translators. A catalog that has a hole stays out.
+So no command has to read YAML, or the files of translators, or to compile a template. A catalog that has a
+hole stays out.
 """
 
 import sys
@@ -31,6 +32,7 @@ class Prebuilt(BuildHookInterface[Any]):
             place = path.relative_to(source).with_suffix(SUFFIX)
             self._add(build_data, place, prebuild(path.read_bytes(), AS_WRITTEN in place.parts))
         self._add_catalogs(build_data)
+        self._add_templates(build_data)
 
     def _add_catalogs(self, build_data: dict[str, Any]) -> None:
         from firstpaper.locale.catalogs import COMPILED, catalog_parts, offered  # noqa: PLC0415
@@ -40,6 +42,12 @@ class Prebuilt(BuildHookInterface[Any]):
             if parts := catalog_parts(language):
                 place = Path("firstpaper/locale", language, COMPILED)
                 self._add(build_data, place, compiled(messages(parts)))
+
+    def _add_templates(self, build_data: dict[str, Any]) -> None:
+        from firstpaper.sheet_code import compiled  # noqa: PLC0415
+
+        for name, code in compiled(Path(self.root) / "templates"):
+            self._add(build_data, Path("firstpaper/templates") / name, code)
 
     def _add(self, build_data: dict[str, Any], place: Path, content: bytes) -> None:
         made = self._aside / str(len(build_data["force_include"]))

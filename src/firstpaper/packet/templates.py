@@ -1,7 +1,6 @@
 """Where the sheet templates are, and how they are filled.
 
-Autoescape is on and an undefined name is an error: a sheet either says what it means or does not
-exist. Words go through gettext; values are data.
+A sheet either says what it means or does not exist. Words go through gettext; values are data.
 """
 
 from collections.abc import Mapping
@@ -11,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from firstpaper.counting import short_date, spell_date
 from firstpaper.errors import UserError
-from firstpaper.locale import _, _c, _n, english
+from firstpaper.locale import english
 from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.runs import with_runs
 
@@ -19,6 +18,7 @@ if TYPE_CHECKING:
     from jinja2 import Environment
 
 PACKAGE = Path(__file__).resolve().parents[1]
+FILTERS = {"day": spell_date, "short_day": short_date, "in_a_row": in_a_row, "english": english}
 
 
 class TemplatesMissing(UserError):
@@ -44,21 +44,10 @@ def templates_folder() -> Path:
 @cache
 def environment() -> "Environment":
     """The one Jinja environment of the project."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined  # noqa: PLC0415  (slow to import)
+    from firstpaper.sheet_code import environment_of  # noqa: PLC0415  (slow to import)
 
-    filled = Environment(
-        loader=FileSystemLoader(templates_folder()),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-        extensions=["jinja2.ext.i18n"],
-    )
-    filled.install_gettext_callables(_, _n, newstyle=True, pgettext=_c)  # type: ignore[attr-defined]
-    filled.filters["day"] = spell_date
-    filled.filters["short_day"] = short_date
-    filled.filters["in_a_row"] = in_a_row
-    filled.filters["english"] = english
+    filled = environment_of(templates_folder())
+    filled.filters.update(FILTERS)
     return filled
 
 

@@ -61,7 +61,7 @@ class Text:
     height: float = field(init=False)
 
     def __post_init__(self) -> None:
-        self.height = sum(self._leading(line) for line in self.lines) + self._bar_room
+        self.height = sum(map(self._leading, self.lines)) + self._bar_room
 
     @property
     def _bar_room(self) -> float:

@@ -4,8 +4,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from html import unescape
 from itertools import accumulate
+from typing import NamedTuple
 
 from firstpaper.locale import _
+from firstpaper.packet.paper import markup
 from firstpaper.packet.paper.blocks import Block, Item, PageBreak, Remark, Rule, Stack, Text
 from firstpaper.packet.paper.columns import Columns
 from firstpaper.packet.paper.fonts import clean, face, runs
@@ -33,8 +35,7 @@ _HOLDS_WORDS = frozenset({"LBody", "TD", "TH"})
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
 
 
-@dataclass(frozen=True, slots=True)
-class _Tone:
+class _Tone(NamedTuple):
     """What the inline tags around a piece of text say about it."""
 
     bold: bool = False
@@ -43,17 +44,15 @@ class _Tone:
     lang: str = ""
 
     def inside(self, tag: str, lang: str) -> "_Tone":
-        return replace(
-            self,
-            lang=lang or self.lang,
-            bold=self.bold or tag == "strong",
-            italic=self.italic or tag == "em",
-            small=self.small or tag == "small",
+        return _Tone(
+            self.bold or tag == "strong",
+            self.italic or tag == "em",
+            self.small or tag == "small",
+            lang or self.lang,
         )
 
 
-@dataclass(frozen=True, slots=True)
-class _Column:
+class _Column(NamedTuple):
     """Where blocks go: below which structure element, how wide, and how their paragraphs are set."""
 
     up: Element
@@ -193,7 +192,7 @@ class Flow:
     def _item(self, node: Node, label: str, column: _Column, indent: float) -> Item:
         """A list item; one that starts with a box to tick has the box as its label."""
         item = column.below("LI")
-        label_column = replace(item.below("Lbl"), width=indent)
+        label_column = item.below("Lbl")._replace(width=indent)
         node = _trimmed_item(node)
         first: Node | str = node.kids[0] if node.kids else ""
         mark: list[Node | str] = [label]
@@ -230,9 +229,9 @@ class Flow:
         inside = column.below("Div" if plain_layout else "Table")
         edges = self._edges(node, column.width)
         header, rows = list[Row](), list[Row]()
-        for row in (each for each in node.walk() if each.tag == "tr"):
-            rows_of_part = header if row.in_header else rows
-            rows_of_part.append(self._row(row, inside, edges, plain_layout=plain_layout))
+        for line in markup.rows(node):
+            part = header if line.in_header else rows
+            part.append(self._row(line, inside, edges, plain_layout=plain_layout))
         if not rows or sum(row.height for row in header) > _HEADER_SHARE * self.look.height:
             header, rows = [], [*header, *rows]
         return Table(header, rows, column.width, not plain_layout, *self.look.table_gaps)
@@ -240,8 +239,7 @@ class Flow:
     def _edges(self, table: Node, width: float) -> list[float]:
         """The left edge of each column, and the right edge of the last plus the gap between columns."""
         gap = self.look.column_gap
-        row = next(node for node in table.walk() if node.tag == "tr")
-        count = columns(row)
+        count = columns(markup.rows(table)[0])
         written = table.attributes.get("widths")
         shares = [float(share) for share in written.split()] if written else [1.0] * count
         total = sum(shares)

@@ -101,9 +101,11 @@ class Node:
 
     def walk(self) -> "Iterator[Node]":
         """This element and everything in it, in reading order."""
-        yield self
-        for kid in self.nodes():
-            yield from kid.walk()
+        ahead = [self]
+        while ahead:
+            node = ahead.pop()
+            yield node
+            ahead.extend(kid for kid in reversed(node.kids) if isinstance(kid, Node))
 
 
 _TAG = re.compile(r"""</?([a-z][a-z0-9]*)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*(/?)>|<!--.*?-->""", re.DOTALL)
@@ -254,29 +256,35 @@ def _has_words(node: Node) -> bool:
     return any(bool(kid.strip()) if isinstance(kid, str) else _has_words(kid) for kid in node.kids)
 
 
+def rows(table: Node) -> list[Node]:
+    """The rows of a table, those of its header among them."""
+    return [row for kid in table.nodes() for row in ((kid,) if kid.tag == "tr" else kid.nodes("tr"))]
+
+
 def columns(row: Node) -> int:
     """How many columns a table row spans."""
     return sum(int(cell.attributes.get("colspan", "1")) for cell in row.nodes())
 
 
 def _table_faults(table: Node) -> Iterator[str]:
-    rows = [node for node in table.walk() if node.tag == "tr"]
+    lines = rows(table)
     where = f"Line {table.line}: the table"
-    if not rows or not all(row.kids for row in rows):
+    if not lines or not all(row.kids for row in lines):
         yield f"{where} has an empty row or none."
         return
-    if len({columns(row) for row in rows}) > 1:
+    width = columns(lines[0])
+    if any(columns(row) != width for row in lines):
         yield f"{where} has rows of different widths."
-    if columns(rows[0]) > MOST_COLUMNS:
+    if width > MOST_COLUMNS:
         yield f"{where} has more than {MOST_COLUMNS} columns."
     heads = list(table.nodes("thead"))
     if len(heads) > 1 or (heads and table.kids[0] is not heads[0]):
         yield f"{where} may have one <thead>, at its start."
     if "widths" in table.attributes:
         widths = [float(share) for share in table.attributes["widths"].split()]
-        if len(widths) != columns(rows[0]):
-            yield f"{where} has {columns(rows[0])} columns but {len(widths)} widths."
+        if len(widths) != width:
+            yield f"{where} has {width} columns but {len(widths)} widths."
         if not 99 <= sum(widths) <= 101 or min(widths) < LEAST_WIDTH:
             yield f"{where} needs widths of at least {LEAST_WIDTH} that add up to 100."
-    if table.attributes.get("class") != "plain" and not any(node.tag == "th" for node in table.walk()):
+    if table.attributes.get("class") != "plain" and not any(any(row.nodes("th")) for row in lines):
         yield f'{where} has no <th>. A screen reader needs one; for mere layout use class="plain".'
