@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
+from typing import NamedTuple
 
 
 class FieldKind(StrEnum):
@@ -52,16 +53,14 @@ class Box:
         return (self.top + self.bottom) / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Phrase:
+class Phrase(NamedTuple):
     """Words printed in one run."""
 
     text: str
     box: Box
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(NamedTuple):
     """Words printed beside a field, and how far from it they begin or end, in points."""
 
     text: str

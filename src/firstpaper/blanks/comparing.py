@@ -1,8 +1,8 @@
 """Proof-reading a form that somebody filled in elsewhere against the case, item by item."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.blanks.blank import Blank
 from firstpaper.blanks.filling import filling
@@ -19,8 +19,7 @@ class How(StrEnum):
     EXTRA = "extra"
 
 
-@dataclass(frozen=True, slots=True)
-class Difference:
+class Difference(NamedTuple):
     """One item that is not as the case has it: what is on the paper, and what should be."""
 
     how: How

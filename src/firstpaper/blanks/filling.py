@@ -1,9 +1,8 @@
 """Filling a blank: each answer into the field confirmed for it, with a look that every viewer shows."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from io import BytesIO
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from firstpaper.blanks.blank import Blank, Spot
 from firstpaper.blanks.lettering import Lettering, TooLong, look
@@ -19,8 +18,7 @@ if TYPE_CHECKING:
 Key = tuple[str, str]
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """What goes into one field: text, or a mark; and the item that it answers."""
 
     key: Key
@@ -29,16 +27,14 @@ class Entry:
     item: ItemAnswer
 
 
-@dataclass(frozen=True, slots=True)
-class Left:
+class Left(NamedTuple):
     """One answer that is left to be done by hand, and why."""
 
     item: ItemAnswer
     why: str
 
 
-@dataclass(frozen=True, slots=True)
-class Filling:
+class Filling(NamedTuple):
     """What is to be filled in, and what is left."""
 
     entries: tuple[Entry, ...]

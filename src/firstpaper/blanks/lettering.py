@@ -1,8 +1,7 @@
 """The look of a filled text field: its own font, size and width decide what fits."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from firstpaper.blanks.reading import COMB, LETTERS, MULTI_LINE, inherited, lineage
 from firstpaper.locale import _
@@ -21,8 +20,7 @@ class TooLong(Exception):
         self.why = why
 
 
-@dataclass(frozen=True, slots=True)
-class Lettering:
+class Lettering(NamedTuple):
     """How a field is lettered; `size` is 0 where the field leaves it open."""
 
     width: float

@@ -3,8 +3,8 @@
 import re
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from math import log, sqrt
+from typing import NamedTuple
 
 PIECES = re.compile(r"[A-Z]+(?![a-z])|[A-Z]?[a-z]+|\d+")
 FORM = re.compile(r"[Ff]([LWlw])[-_ ]?(\d{3})")
@@ -74,8 +74,7 @@ def item_number(text: str) -> list[str]:
     return numbers(start[0])[-1:] if start else []
 
 
-@dataclass(frozen=True, slots=True)
-class Texts:
+class Texts(NamedTuple):
     """Texts of one kind by their words, each word with how much of the text it carries."""
 
     bags: tuple[Weighed, ...]

@@ -8,10 +8,10 @@ choose other pairs, nothing on the form is sure. The same file gives the same pa
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import pairwise
 from statistics import median
+from typing import NamedTuple
 
 from firstpaper.blanks.alignment import Alignment, Place, Table
 from firstpaper.blanks.blank import Blank, FieldKind, Side, Spot
@@ -42,8 +42,7 @@ class Sure(StrEnum):
     CONFIRMED = "confirmed"
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(NamedTuple):
     """One field and what it would take; `why` names what speaks for it."""
 
     spot: Spot
@@ -52,8 +51,7 @@ class Pair:
     why: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class Witness:
+class Witness(NamedTuple):
     """What one source says of each of ours (rows) and each field (columns), from 0 to 1."""
 
     name: str

@@ -1,15 +1,14 @@
 """What a form could be filled in with: each item of an edition, a table cell by cell."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.forms.edition import Edition, Item, ItemKind
 
 NO_FIELD = (ItemKind.STATEMENT,)
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(NamedTuple):
     """One thing that needs a field: an item, or one cell of it.
 
     `cell` is the name of its column, empty where the item is one piece; `row` counts the rows of the item

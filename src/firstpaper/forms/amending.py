@@ -1,8 +1,8 @@
 """What an amended petition says differently from the one it replaces, item by item and page by page."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.pages import Attachment
@@ -16,16 +16,14 @@ class PageChange(StrEnum):
     CHANGED = "changed"
 
 
-@dataclass(frozen=True, slots=True)
-class Changed:
+class Changed(NamedTuple):
     """One item whose answer is not the same as before."""
 
     before: ItemAnswer
     now: ItemAnswer
 
 
-@dataclass(frozen=True, slots=True)
-class ChangedPage:
+class ChangedPage(NamedTuple):
     """One page behind the petition that is not the same as before."""
 
     label: str

@@ -1,8 +1,8 @@
 """The attachment pages behind the forms, and the ledger that no ticked page is missing."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.forms.filled import FilledForm
@@ -31,8 +31,7 @@ PETITION_PARTS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class LedgerLine:
+class LedgerLine(NamedTuple):
     """One sheet that a form sends its reader to.
 
     `form` is that form, and `items` are the items that do so, as far as their numbers are known.

@@ -1,9 +1,9 @@
 """What the filer asks for about custody and visits, worked out once for every form that says it."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CustodyTo, OtherCase, VisitsTo
@@ -25,8 +25,7 @@ FILED_WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Wish:
+class Wish(NamedTuple):
     """What the filer asks for on one line of item 6.
 
     `choice` is None where an answer is missing; then `missing` is its key. `differs` says that it is
@@ -38,8 +37,7 @@ class Wish:
     missing: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Wishes:
+class Wishes(NamedTuple):
     """Everything asked for in item 6, worked out once.
 
     `concerned` is whether there is a child to decide about, None while that is not known.

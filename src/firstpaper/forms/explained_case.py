@@ -6,8 +6,8 @@ day changes is what the form answers for that day.
 
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import days_after
 from firstpaper.counting.days import ONE_DAY
@@ -30,16 +30,14 @@ MOST_DAYS = 3
 """How many of those days are told."""
 
 
-@dataclass(frozen=True, slots=True)
-class Later:
+class Later(NamedTuple):
     """What goes in the item instead, for a filing on the day `on` or later."""
 
     on: date
     items: tuple[ItemAnswer, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class InCase:
+class InCase(NamedTuple):
     """How an explained item stands in a case.
 
     `copies` are the copies of its form with what goes there, none where the case does not use the form.

@@ -6,9 +6,9 @@ be shown without loading the others.
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
+from typing import NamedTuple
 
 from firstpaper.forms.edition import editions
 from firstpaper.forms.explanation import EXPLAINED, Explanation, load_explanation
@@ -21,8 +21,7 @@ _KEY = re.compile(r"[\w.*]+")
 _FORM = re.compile(r"(f[lw])(\d+)([a-z]?)")
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """What an explanation is called, without what it says."""
 
     form: str

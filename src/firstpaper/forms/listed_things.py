@@ -4,8 +4,8 @@ What is filed is in English, the language of the court. A thing that nobody can 
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityHow, DebtKind, Who
@@ -62,8 +62,7 @@ DEBT_NAMES: dict[DebtKind, str] = {
 """How a debt is named that the filer gave no words for; a thing likewise, by `ASSET_NAMES`."""
 
 
-@dataclass(frozen=True, slots=True)
-class Listed:
+class Listed(NamedTuple):
     """One thing or debt, with what it is taken to be."""
 
     thing: Asset | Debt

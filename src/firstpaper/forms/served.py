@@ -1,8 +1,8 @@
 """What the other side gets: one list, which the envelope, the proof of service and the cover all read."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.forms.attachments import attachments
@@ -10,8 +10,7 @@ from firstpaper.forms.needed import FormNeeded, Goes, forms_needed
 from firstpaper.forms.pages import Attachment
 
 
-@dataclass(frozen=True, slots=True)
-class Served:
+class Served(NamedTuple):
     """One paper in the envelope: a copy of what was filed, or a `blank` form to answer with.
 
     `form` is its number, empty for a paper that has none, and `only_if` the case in which it is there.

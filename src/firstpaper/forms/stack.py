@@ -4,7 +4,7 @@ The order is common practice; the court's own list wins. What is kept private is
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.forms.attachments import LedgerLine
 from firstpaper.forms.fl100 import FORM as PETITION
@@ -12,8 +12,7 @@ from firstpaper.forms.fl105 import FORM as DECLARATION
 from firstpaper.forms.needed import FormNeeded, Stack
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(NamedTuple):
     """One paper of a stack.
 
     `name` is what it is called, with its `title` where that says more. `behind` is the form it lies behind,

@@ -3,6 +3,7 @@
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
@@ -27,8 +28,7 @@ from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
 
 
-@dataclass(frozen=True, slots=True)
-class Earlier:
+class Earlier(NamedTuple):
     """The petition that an amended one replaces, as it was filed.
 
     It is worked out for its own filing day. `filed_on` is None where that was not recorded: then it is

@@ -5,7 +5,8 @@ one at a time. Within a stage the sheets stand in the order in which they are wo
 """
 
 from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.forms.filing import Stage
@@ -35,8 +36,7 @@ from firstpaper.packet.views import (
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """Sheets of one kind, the stage at which they are wanted, and whether a helper reads them."""
 
     stage: Stage
@@ -54,8 +54,7 @@ class Part:
             yield replace(other, title=ours.title, purpose=ours.purpose, group=ours.group, short=ours.short)
 
 
-@dataclass(frozen=True, slots=True)
-class Helped:
+class Helped(NamedTuple):
     """What a helper who reads another language is given: the brief, worked out in that language."""
 
     brief: Brief

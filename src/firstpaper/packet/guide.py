@@ -6,9 +6,8 @@ guide.html()      the same for a screen
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from firstpaper.forms.filing import maker
 from firstpaper.packet.drawing import drawn
@@ -20,8 +19,7 @@ if TYPE_CHECKING:
     from firstpaper.forms.filled import FilledForm
 
 
-@dataclass(frozen=True, slots=True)
-class Guide:
+class Guide(NamedTuple):
     """Sheets to read, not drawn yet."""
 
     sheets: tuple[Sheet, ...]

@@ -7,8 +7,8 @@ pages.reckoning   the figures behind them
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.locale import _
@@ -23,8 +23,7 @@ ESTIMATED = (estimates.sheets, support.sheets)
 LEFT_OUT = (left_out.sheets,)
 
 
-@dataclass(frozen=True, slots=True)
-class MoneyPages:
+class MoneyPages(NamedTuple):
     """The money pages worked out for one day, not drawn yet."""
 
     reckoning: Reckoning

@@ -4,8 +4,8 @@ The steps stand in the order in which a case goes. The first that is not done is
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case
@@ -34,8 +34,7 @@ from firstpaper.packet.proof import proof_step
 from firstpaper.packet.service_day import day_step
 
 
-@dataclass(frozen=True, slots=True)
-class NextStep:
+class NextStep(NamedTuple):
     """What to do, in one sentence, and the command that goes with it: its name, and what follows the case."""
 
     words: str

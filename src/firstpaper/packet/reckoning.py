@@ -4,10 +4,9 @@ It lies beside the brief of the packet and apart from it: nothing of it may reac
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Acquired, AssetKind
@@ -42,8 +41,7 @@ ByThing = Mapping[str, Found | Refused]
 AFTER = ("paid_after", "paid_after_by", "used_after_by", "used_after_months", "used_after_value")
 
 
-@dataclass(frozen=True, slots=True)
-class Reckoning:
+class Reckoning(NamedTuple):
     """One household's money on one day. What does not apply to it is empty or None."""
 
     case: Case

@@ -1,8 +1,8 @@
 """How much room the sheet has, and where a list of property stands: FL-160, a page, or its lines."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.forms.answer import Answer, blank, mark
 from firstpaper.forms.edition import Item, edition_for
@@ -16,8 +16,7 @@ def space(concept: str, on: date) -> Item:
     return edition_for(FORM, on).item(concept)
 
 
-@dataclass(frozen=True, slots=True)
-class Places:
+class Places(NamedTuple):
     """The boxes of one class of property, and the FL-160 that belongs to it alone."""
 
     fl_160: str

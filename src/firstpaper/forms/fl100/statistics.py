@@ -1,9 +1,10 @@
 """Item 3: the dates of the union and of its end, and the time between them."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import partial
+from typing import NamedTuple
 
 from firstpaper.counting import years_and_months
 from firstpaper.facts import Case, known
@@ -16,8 +17,7 @@ from firstpaper.law.measures.marriage import length, separation, told_each_other
 from firstpaper.locale import _, english
 
 
-@dataclass(frozen=True, slots=True)
-class _Half:
+class _Half(NamedTuple):
     """The concepts of 3a or of 3b, and the fact each begins with."""
 
     unions: tuple[Union, ...]

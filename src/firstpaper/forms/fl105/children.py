@@ -1,8 +1,8 @@
 """The children and their homes: two on the form itself, each further one on an added page."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.addresses import (
@@ -60,8 +60,7 @@ def attachment_page(case: Case, on: date) -> Attachment | None:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(NamedTuple):
     """The place of one child on a sheet: its concept, and how many rows are printed there for homes.
 
     `first` is the child whose homes the box "same" points to; None in the block of that child itself.

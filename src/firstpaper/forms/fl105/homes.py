@@ -5,8 +5,8 @@ Each row is one answer: the days, the place, and with whom, line by line in the 
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import DONT_KNOW, Case, Day, known
 from firstpaper.facts.addresses import BOTH, FILER, home_of_the_child, keeps_addresses_off, must_stay_private
@@ -22,8 +22,7 @@ from firstpaper.law.measures.children import ListedChild
 from firstpaper.locale import _
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """One row: the exact words of its columns, and whether the place and people are kept private."""
 
     since: str

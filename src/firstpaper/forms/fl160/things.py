@@ -4,9 +4,9 @@ What is written is in English, the language of the court.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, DebtKind, SeparateHow
@@ -59,8 +59,7 @@ TOLD_OF: dict[CommunityKind, tuple[int, ...]] = {
 THINGS = {SEPARATE: things_of_item_9, COMMUNITY: things_of_item_10}
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """One thing: what it is, and for separate property to whom to confirm it."""
 
     what: str

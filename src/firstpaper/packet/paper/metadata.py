@@ -1,9 +1,8 @@
 """What a file says about itself (XMP)."""
 
-from dataclasses import dataclass
 from datetime import date
 from html import escape
-from typing import Any
+from typing import Any, NamedTuple
 
 PRODUCER = "ReportLab"
 """The library that wrote the file. The file does not say which program it is from: on a shared computer a
@@ -30,8 +29,7 @@ _PACKET = """<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 """
 
 
-@dataclass(frozen=True, slots=True)
-class Particulars:
+class Particulars(NamedTuple):
     """What the file says about itself; the day is the only date in it."""
 
     title: str

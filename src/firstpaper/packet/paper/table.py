@@ -2,13 +2,13 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from typing import NamedTuple
 
 from firstpaper.packet.paper.blocks import Stack
 from firstpaper.packet.paper.pen import Pen
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(NamedTuple):
     """A cell of a row: its content and its offset from the left edge of the table, in points."""
 
     x: float

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting.days import ONE_DAY
 
@@ -16,8 +17,7 @@ class Fill(StrEnum):
     STRIPED = "striped"
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(NamedTuple):
     """A stretch of days, both ends included."""
 
     first: date
@@ -25,16 +25,14 @@ class Span:
     fill: Fill = Fill.BLACK
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(NamedTuple):
     """One day that matters."""
 
     day: date
     fill: Fill = Fill.BLACK
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """One line of the chart: what stands beside it, what is drawn, and all of it in a sentence or two.
 
     `title` and `notes` are short, for the picture; `says` is for those who hear it.
@@ -47,8 +45,7 @@ class Row:
     marks: tuple[Mark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """The day that goes through all rows, with the words at its foot."""
 
     day: date

@@ -4,9 +4,10 @@ Each row has a band of its own for its words and its bars, so that no words can 
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from itertools import pairwise
+from typing import NamedTuple
 
 from firstpaper.counting import MissingDay, add_months, short_month
 from firstpaper.packet.pictures.chart import Chart, Fill, Line, Mark, Row, Span
@@ -80,8 +81,7 @@ def _drawing(chart: Chart, width: float, measure: Measure) -> Drawing:
     return Drawing(width, height, alt_of(chart), shapes)
 
 
-@dataclass(frozen=True, slots=True)
-class _Scale:
+class _Scale(NamedTuple):
     """Where a day stands between two edges."""
 
     first: date
@@ -106,8 +106,7 @@ class _Scale:
         return self.left + (self.right - self.left) * min(max(share, 0.0), 1.0)
 
 
-@dataclass(frozen=True, slots=True)
-class _Band:
+class _Band(NamedTuple):
     """The room of one row, with its words in place."""
 
     row: Row

@@ -5,14 +5,13 @@ pattern, and every bar has words beside it.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 FONT_SIZE = 12.0
 """The size of all words in a picture, the least that a sheet may have."""
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(NamedTuple):
     """A straight line. `grey` is 0 for black."""
 
     x1: float
@@ -23,16 +22,14 @@ class Stroke:
     grey: float = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Area:
+class Area(NamedTuple):
     """A closed figure: black, or white with a black outline."""
 
     corners: tuple[tuple[float, float], ...]
     black: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(NamedTuple):
     """Words on one line, from x on, with their baseline at y, set `width` wide."""
 
     x: float
@@ -45,8 +42,7 @@ class Label:
 Shape = Stroke | Area | Label
 
 
-@dataclass(frozen=True, slots=True)
-class Drawing:
+class Drawing(NamedTuple):
     """A picture ready to draw, in a frame from (0, 0). `alt` says in words all that it shows."""
 
     width: float

@@ -1,21 +1,19 @@
 """A chart of shares: bars cut into parts by whose each part is, with what each bar says in words."""
 
-from dataclasses import dataclass
 from decimal import Decimal
+from typing import NamedTuple
 
 from firstpaper.packet.pictures.patterns import Pattern
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """A part of a bar, as long as its amount."""
 
     pattern: Pattern
     amount: Decimal
 
 
-@dataclass(frozen=True, slots=True)
-class Bar:
+class Bar(NamedTuple):
     """One bar: the words above it, its parts from left to right, and all of it in a sentence or two."""
 
     title: str
@@ -28,16 +26,14 @@ class Bar:
         return sum((part.amount for part in self.parts), Decimal(0))
 
 
-@dataclass(frozen=True, slots=True)
-class Key:
+class Key(NamedTuple):
     """What a pattern stands for."""
 
     pattern: Pattern
     words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Shares:
+class Shares(NamedTuple):
     """Bars on one scale, and the key to their patterns. `says` is the sentence that comes before theirs."""
 
     says: str

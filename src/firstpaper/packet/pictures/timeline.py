@@ -1,8 +1,8 @@
 """The case on one line of time: the union, the break, the filing, and what follows it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day, known
@@ -37,8 +37,7 @@ def _today(on: date, filed: date | None, first: date, last: date) -> Line | None
     return Line(on, _("Today: {day}").format(day=short_date(on)), heavy=False)
 
 
-@dataclass(frozen=True, slots=True)
-class _Dated:
+class _Dated(NamedTuple):
     """A row with the day that gives its place."""
 
     day: date

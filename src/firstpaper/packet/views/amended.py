@@ -1,8 +1,8 @@
 """The amended petition: what it changes against the earlier one, and what must be served again."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.facts import known
 from firstpaper.forms.amending import Changed, PageChange, changed_items, changed_pages
@@ -19,8 +19,7 @@ REPEATED = ("head2.", "head3.")
 """The tops of pages 2 and 3, which only say the caption again."""
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One changed item: where it stands, what it is, and what it said and says."""
 
     place: str
@@ -29,8 +28,7 @@ class Line:
     now: str
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """The changed items under one heading of the form."""
 
     title: str

@@ -1,7 +1,7 @@
 """The check sheet of a form that was filled in on the court's own blank: what is on it, and what is left."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.blanks.filling import Filling
 from firstpaper.forms.answer import Action, ItemAnswer
@@ -10,8 +10,7 @@ from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One item: where it stands, what it is, what is on it, or what is left to do."""
 
     place: str

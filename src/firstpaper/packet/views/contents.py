@@ -1,14 +1,13 @@
 """The list of sheets on a page to start from."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A line of the list: its name, what it is for, and the sheets it stands for, by what they are called."""
 
     name: str

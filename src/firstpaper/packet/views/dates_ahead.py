@@ -1,9 +1,9 @@
 """Dates ahead: one page to hang up or put away, by month, with boxes to tick."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.counting import days_after, month_name, short_date, spell_date
 from firstpaper.facts import Case
@@ -22,8 +22,7 @@ YEARS_AHEAD_FROM_DAYS = 400
 """From how far ahead dates stand together at the end, so that the page stays one page."""
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One date: its day in words, what a closed court makes of it, what it is, who acts, and a remark."""
 
     day: str
@@ -33,16 +32,14 @@ class Line:
     remark: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """Dates that stand together: those of one month, of the years ahead, or that wait for one thing."""
 
     name: str
     lines: tuple[Line, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Past:
+class Past(NamedTuple):
     """What happened, in words; not yet done where it still waits for something to count."""
 
     words: str

@@ -1,8 +1,8 @@
 """The disclosure stage: what each side must show the other about money. Served, and not filed."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
@@ -44,8 +44,7 @@ _AS_ASSET = {
 """What is listed thing by thing, under the kinds that the prompting list has."""
 
 
-@dataclass(frozen=True, slots=True)
-class Window:
+class Window(NamedTuple):
     """A day of serving, and since when a tax return must have been filed to go along."""
 
     served: str

@@ -1,8 +1,8 @@
 """The papers to gather for each thing and debt that was listed, by name (common practice, no source)."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, DebtKind
@@ -13,8 +13,7 @@ from firstpaper.law.property_words import kind_words, thing_words
 from firstpaper.locale import _
 
 
-@dataclass(frozen=True, slots=True)
-class Papers:
+class Papers(NamedTuple):
     """A listed thing by name, and what to gather for it. No private note of the filer is among it."""
 
     name: str

@@ -5,6 +5,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, shared_columns
@@ -49,8 +50,7 @@ FILED = (
 MOST_DONE = 100
 
 
-@dataclass(frozen=True, slots=True)
-class GridRow:
+class GridRow(NamedTuple):
     """One line of a table: the number of its item, and its pieces."""
 
     place: str
@@ -62,8 +62,7 @@ class GridRow:
         return f"{self.place} {self.pieces[0]}".strip()[:MOST_DONE]
 
 
-@dataclass(frozen=True, slots=True)
-class Reason:
+class Reason(NamedTuple):
     """Why something is written, and the law that says so."""
 
     because: str

@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition, NoEditionError, edition_for, editions
@@ -43,8 +44,7 @@ class Explained:
         return "" if trap.cite in self.says.cites else trap.cite
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """The items under one heading of the form."""
 
     title: str

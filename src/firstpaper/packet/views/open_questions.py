@@ -1,8 +1,8 @@
 """The questions still open, so that they can be answered away from the computer."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
+from typing import NamedTuple
 
 from firstpaper.facts import DontKnow
 from firstpaper.forms.answer import ItemAnswer
@@ -13,8 +13,7 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Open:
+class Open(NamedTuple):
     """One open question: its words, why it matters, and whether "I don't know" was answered."""
 
     ask: str

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
 from operator import attrgetter
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.intake import AnswerKind, Asked, Topic
@@ -23,8 +24,7 @@ OWN_HEADING = 3
 """So many questions with one condition get a heading; fewer say it themselves."""
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """A question as it stands on a sheet, with the condition that it says itself."""
 
     asked: Asked

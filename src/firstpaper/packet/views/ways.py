@@ -1,7 +1,7 @@
 """The ways that one packet holds, where there is more than one: what each takes, and where it is told."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.locale import _
@@ -9,8 +9,7 @@ from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(NamedTuple):
     """One way to end the union: what it is, the forms it takes, and the sheets that tell of it, in order."""
 
     name: str

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
 from shlex import quote
+from typing import NamedTuple
 
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.edition import Edition
@@ -66,8 +67,7 @@ class Row:
 MOST_DONE = 100
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(NamedTuple):
     """The lines under one heading of the form. `page` is named where a new page of a long form begins."""
 
     part: str

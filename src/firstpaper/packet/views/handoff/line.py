@@ -1,7 +1,7 @@
 """The one shape of what the hand-off sheet says."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Day
@@ -11,8 +11,7 @@ from firstpaper.locale import _n
 MOST_NAMED = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """A label, what was told or worked out, and where to look it up."""
 
     label: str

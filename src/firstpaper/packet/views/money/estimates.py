@@ -6,6 +6,7 @@ None of them says more than one published opinion, or the words of one section, 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from typing import NamedTuple
 
 from firstpaper.facts import known
 from firstpaper.facts.schedule import House
@@ -30,16 +31,14 @@ from firstpaper.packet.views.money.words import dollars, missing_words, percent,
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
+class Named(NamedTuple):
     """A number with what it is."""
 
     name: str
     words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(NamedTuple):
     """Numbers side by side, for two people or by two formulas."""
 
     columns: tuple[str, ...]

@@ -1,7 +1,7 @@
 """What is owned and owed: what each thing is presumed to be, how sure that is, why, and what is missing."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.facts import known
 from firstpaper.facts.schedule import Asset, Debt
@@ -18,16 +18,14 @@ MOST_MISSING = 4
 """How many missing facts of a thing are named at once."""
 
 
-@dataclass(frozen=True, slots=True)
-class Said:
+class Said(NamedTuple):
     """A sentence or two, with the authority for it."""
 
     says: str
     cite: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """One thing or debt, in words."""
 
     number: int

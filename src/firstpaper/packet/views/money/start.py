@@ -1,7 +1,7 @@
 """The first money page: what the pages are, how to keep them private, and the three groups they come in."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from firstpaper.counting import spell_date
 from firstpaper.facts import known
@@ -12,8 +12,7 @@ from firstpaper.packet.views.money.page import Trust, page
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """Pages that can be trusted alike."""
 
     title: str

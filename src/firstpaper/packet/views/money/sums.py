@@ -1,8 +1,8 @@
 """What it comes to: net values and totals by what things are taken to be, and the filer's own proposal."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from decimal import Decimal
+from typing import NamedTuple
 
 from firstpaper.facts.choices import Proposal, Who
 from firstpaper.law.figure import figure
@@ -25,8 +25,7 @@ from firstpaper.packet.views.money.words import dollars, listed_name, missing_wo
 from firstpaper.packet.views.sheet import Sheet
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """A thing with what it is worth, what is owed on it, and what is left."""
 
     name: str
@@ -35,8 +34,7 @@ class Row:
     net: str
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """The things that are taken to be the same, with their sum."""
 
     title: str
@@ -44,8 +42,7 @@ class Group:
     total: Row | None
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(NamedTuple):
     """A thing with what each takes of it."""
 
     name: str
