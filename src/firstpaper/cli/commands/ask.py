@@ -42,13 +42,14 @@ def ask(
 
 def _ask(terminal: Terminal, path: Path, on: str | None, begun: Begun, passphrase_from: str | None) -> Result:
     from firstpaper.casefile.errors import CopyKept
-    from firstpaper.cli.talk.going_back import goes_on_from_copy
 
     day = filing_day(on)
     passphrases = Passphrases(terminal, passphrase_from)
     try:
         return _sit_down(terminal, path, day, begun, passphrases)
     except CopyKept as kept:
+        from firstpaper.cli.talk.going_back import goes_on_from_copy
+
         if not goes_on_from_copy(terminal, path, kept):
             raise
     return _sit_down(terminal, path, day, begun, passphrases)
