@@ -24,7 +24,7 @@ TRIAL_AHEAD_DAYS = 5 * 366
 _AHEAD = {"complete_on": FAR_AHEAD_DAYS, "trial_on": TRIAL_AHEAD_DAYS}
 """Days that are set beforehand, and how far."""
 
-_NOTHING = Record()
+_NOTHING = Record.nothing()
 _DAYS = tuple(name for name in Record.model_fields if name.endswith("_on"))
 _SERVICE_DAYS = tuple(name for name in Service.model_fields if name.endswith("_on"))
 
