@@ -13,7 +13,6 @@ from firstpaper.facts.record import Record, Service
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import COUNTS_FROM, calendar_of
 from firstpaper.law.measures.once import once_a_case
-from firstpaper.law.measures.residence import ready_from
 
 FAR_AHEAD_DAYS = 366
 """How far ahead an order may set the end of service; a later day we take for a slip. Ours, not the law's."""
@@ -83,6 +82,8 @@ def begins_on(case: Case, on: date) -> date | None:
 
 
 def _right_from(case: Case, on: date) -> date:
+    from firstpaper.law.measures.residence import ready_from  # noqa: PLC0415  (few answers ask for it)
+
     opens = opens_on(case, on).day
     ready = ready_from(case, opens)
     return opens_on(case, ready).day if ready and ready > opens else opens
