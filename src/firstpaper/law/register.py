@@ -11,14 +11,17 @@ from functools import cache, lru_cache
 from importlib import import_module
 from inspect import cleandoc
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from firstpaper.facts import Case
 from firstpaper.former_names import Named, called_now
 from firstpaper.law.authority import Certainty, weakest
 from firstpaper.law.finding import Finding, Found, Outcome, Weight, safety_first
 from firstpaper.law.measures.record import judged_on
-from firstpaper.law.source import Cited, cited
 from firstpaper.locale import _, by_paragraph
+
+if TYPE_CHECKING:
+    from firstpaper.law.source import Cited
 
 Check = Callable[[Case, date], Found | Sequence[Found] | None]
 
@@ -45,7 +48,7 @@ class Rule:
     part_of: str = ""
 
     @property
-    def sources(self) -> tuple[Cited, ...]:
+    def sources(self) -> "tuple[Cited, ...]":
         """What the rule rests on, each section or page as the rule names it."""
         return _sources(self.authority)
 
@@ -117,7 +120,9 @@ def _as_sure_as(narrowed: Certainty, cites: tuple[str, ...]) -> Certainty:
 
 
 @lru_cache(maxsize=2048)
-def _sources(cites: tuple[str, ...]) -> tuple[Cited, ...]:
+def _sources(cites: tuple[str, ...]) -> "tuple[Cited, ...]":
+    from firstpaper.law.source import cited  # noqa: PLC0415  (`stops` looks no law up)
+
     return tuple(one for each in cites for one in cited(each))
 
 
