@@ -28,7 +28,7 @@ MOST_VALUES = 50_000
 _LONGEST_WORD, _MOST_SAVES = 64, 10**12
 _PARTS = frozenset({MARK, "facts", "passed", "last", "language"})
 _LONGEST_STEP = 300
-_LANGUAGE = re.compile(r"[a-z]{2,3}")
+_LANGUAGE = r"[a-z]{2,3}"
 
 
 class Mark(NamedTuple):
@@ -188,7 +188,7 @@ def _last(document: dict[str, Any]) -> str:
 
 def _language(document: dict[str, Any]) -> str:
     told = document.get("language", "")
-    return told if isinstance(told, str) and _LANGUAGE.fullmatch(told) else ""
+    return told if isinstance(told, str) and re.fullmatch(_LANGUAGE, told) else ""
 
 
 def _mark(document: dict[str, Any]) -> Mark | None:

@@ -101,9 +101,9 @@ DefaultsOption = Annotated[
 
 
 TODAY = "today"
-_DAYS_ON = re.compile(r"\+\d{1,4}")
-_YEAR_FIRST = re.compile(r"(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})")
-_MONTH_FIRST = re.compile(r"(?P<month>\d{1,2})/(?P<day>\d{1,2})/(?P<year>\d{4})")
+_DAYS_ON = r"\+\d{1,4}"
+_YEAR_FIRST = r"(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})"
+_MONTH_FIRST = r"(?P<month>\d{1,2})/(?P<day>\d{1,2})/(?P<year>\d{4})"
 
 FIRST_DAY, LAST_DAY = date(2000, 1, 1), date(2075, 12, 31)
 """The days for which a filing can be planned. Nothing is counted beyond what a lifetime may need."""
@@ -201,9 +201,9 @@ def _day(text: str) -> date:
 
     if text == TODAY:
         return _in_reach(today())
-    if _DAYS_ON.fullmatch(text):
+    if re.fullmatch(_DAYS_ON, text):
         return _in_reach(today()) + timedelta(days=int(text))
-    match = _YEAR_FIRST.fullmatch(text) or _MONTH_FIRST.fullmatch(text)
+    match = re.fullmatch(_YEAR_FIRST, text) or re.fullmatch(_MONTH_FIRST, text)
     if match is None:
         raise NotADay
     if "/" in text and two_readings(text):

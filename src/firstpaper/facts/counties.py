@@ -70,7 +70,7 @@ COUNTIES = (
 )
 """Their names as a form writes them after "County of"; San Francisco is a city and a county."""
 
-_AROUND = re.compile(
+_AROUND = (
     r"^(?:the |el )?(?:city and |ciudad y )?(?:county of|condado de) | county$|,? (?:ca|calif|california)$"
 )
 _BY_NAME = {name.casefold(): name for name in COUNTIES}
@@ -84,7 +84,7 @@ def county_named(text: str) -> str:
     Raises ValueError ``unknown_county:`` with the nearest name, if one is near, after the colon.
     """
     name = " ".join(_plain(text).replace(".", "").split())
-    while (shorter := _AROUND.sub("", name)) != name:
+    while (shorter := re.sub(_AROUND, "", name)) != name:
         name = shorter
     if name not in _BY_NAME:
         raise ValueError(f"unknown_county:{_nearest(name)}")

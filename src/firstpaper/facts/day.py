@@ -16,7 +16,7 @@ from pydantic_core import core_schema
 FIRST_YEAR, LAST_YEAR = 1800, 2199
 """No household tells of other years. Counting may go a long way from a day and still meet a calendar."""
 
-_NOTATION = re.compile(r"(?P<year>\d{4})(-(?P<month>\d{2})(-(?P<day>\d{2}))?)?(?P<unsure>\?)?")
+_NOTATION = r"(?P<year>\d{4})(-(?P<month>\d{2})(-(?P<day>\d{2}))?)?(?P<unsure>\?)?"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +41,7 @@ class Day:
     @classmethod
     def parse(cls, text: str) -> Self:
         """Read the notation this class writes; ValueError for anything else."""
-        match = _NOTATION.fullmatch(text.strip())
+        match = re.fullmatch(_NOTATION, text.strip())
         if match is None:
             raise ValueError(f"not a day in the form 2016-06-14: {text[:40]!r}")
         month, day = match["month"], match["day"]

@@ -6,8 +6,8 @@ from typing import Annotated
 
 from pydantic import BeforeValidator, Field
 
-_WRITTEN = re.compile(r"\$? ?(?P<dollars>[0-9]+|[0-9]{1,3}(?:,[0-9]{3})+)(?P<cents>\.[0-9]{1,2})?")
-_BELOW_ZERO = re.compile(r"\$? ?[-\u2010-\u2015\u2212]|\(.*\)$")
+_WRITTEN = r"\$? ?(?P<dollars>[0-9]+|[0-9]{1,3}(?:,[0-9]{3})+)(?P<cents>\.[0-9]{1,2})?"
+_BELOW_ZERO = r"\$? ?[-\u2010-\u2015\u2212]|\(.*\)$"
 
 
 def _exact(value: object) -> object:
@@ -16,9 +16,9 @@ def _exact(value: object) -> object:
         raise ValueError("not_an_amount")
     if not isinstance(value, str):
         return value
-    if _BELOW_ZERO.match(value.strip()):
+    if re.match(_BELOW_ZERO, value.strip()):
         raise ValueError("amount_below_zero")
-    written = _WRITTEN.fullmatch(value.strip())
+    written = re.fullmatch(_WRITTEN, value.strip())
     if written is None:
         raise ValueError("not_an_amount")
     return written["dollars"].replace(",", "") + (written["cents"] or "")

@@ -27,7 +27,7 @@ NAMES_AND_NOTES = frozenset({"support.grown_who", "asset.*.documents", "debt.*.d
 A_SCRAP = 3  # letters, as in "1", "y" and "yes"
 """What is no longer than this says nothing to a judge, and names no place."""
 
-_RELATION = re.compile(
+_RELATION = (
     r"(?:my|the|our|mi) .*"
     r"|wife|husband|spouse|partner|ex|him|her|them|me|myself|self|same|unknown|baby"
 )
@@ -78,7 +78,7 @@ def _other_names(_one: Asked, value: Any) -> str | None:
 
 def _no_name(name: str) -> str | None:
     """What stands there instead of a name that the court can read."""
-    if _RELATION.fullmatch(fold(name)):
+    if re.fullmatch(_RELATION, fold(name)):
         return _("The court needs the name itself, as it stands on an ID: {name}.").format(name=name)
     if any(character.isdigit() for character in name):
         return _("There is a number in that name: {name}.").format(name=name)

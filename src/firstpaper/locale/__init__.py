@@ -40,7 +40,7 @@ __all__ = [
 ]
 
 RUN_STARTS, RUN_ENDS = "\u2068", "\u2069"
-_BESIDE = re.compile(rf"{RUN_STARTS}([^{RUN_ENDS}]*){RUN_ENDS}(?: \((.*)\))?")
+_BESIDE = rf"{RUN_STARTS}([^{RUN_ENDS}]*){RUN_ENDS}(?: \((.*)\))?"
 _NO_MARKS = {ord(RUN_STARTS): None, ord(RUN_ENDS): None}
 _SPOKEN: ContextVar[str] = ContextVar("language")
 
@@ -111,7 +111,7 @@ def with_meaning(printed: str, meaning: str) -> str:
 
 def printed_and_meaning(words: str) -> tuple[str, str]:
     """What `with_meaning` put together: the English words, and their meaning or nothing."""
-    found = _BESIDE.fullmatch(words)
+    found = re.fullmatch(_BESIDE, words)
     return (found[1], found[2] or "") if found else (words, "")
 
 

@@ -11,14 +11,13 @@ from pathlib import Path
 from typing import NamedTuple
 
 _TEXT = r'"[^\n]*"(?:\n"[^\n]*")*'
-_MESSAGE = re.compile(
-    rf"^(?:#,([^\n]*)\n)?(?:msgctxt ({_TEXT})\n)?msgid ({_TEXT})\n(?:msgid_plural ({_TEXT})\n)?"
-    rf"((?:msgstr(?:\[\d+\])? {_TEXT}\n?)+)",
-    re.MULTILINE,
+_MESSAGE = (
+    rf"(?m)^(?:#,([^\n]*)\n)?(?:msgctxt ({_TEXT})\n)?msgid ({_TEXT})\n(?:msgid_plural ({_TEXT})\n)?"
+    rf"((?:msgstr(?:\[\d+\])? {_TEXT}\n?)+)"
 )
-_HOLE = re.compile(r'^#,.*\bfuzzy\b|^msgstr(?:\[\d+\])? ""\n(?!")', re.MULTILINE)
-_SAID = re.compile(rf"msgstr(?:\[\d+\])? ({_TEXT})")
-_ESCAPE = re.compile(r"\\(.)")
+_HOLE = r'(?m)^#,.*\bfuzzy\b|^msgstr(?:\[\d+\])? ""\n(?!")'
+_SAID = rf"msgstr(?:\[\d+\])? ({_TEXT})"
+_ESCAPE = r"\\(.)"
 _ESCAPED = {"n": "\n", "t": "\t"}
 _MAGIC, _START = 0x950412DE, 28
 Key = tuple[str, str]
@@ -45,7 +44,7 @@ def messages(parts: Iterable[Path]) -> dict[Key, Message]:
 
 def is_whole(parts: Iterable[Path]) -> bool:
     """Whether every message in these parts is translated; told without reading them message by message."""
-    return not any(_HOLE.search(part.read_text("utf-8")) for part in parts)
+    return not any(re.search(_HOLE, part.read_text("utf-8")) for part in parts)
 
 
 def compiled(catalog: Mapping[Key, Message]) -> bytes:
@@ -75,13 +74,13 @@ def _row(key: Key, message: Message) -> tuple[bytes, bytes]:
 
 
 def _read(part: str) -> Iterator[tuple[Key, Message]]:
-    for flags, context, words, plural, said in _MESSAGE.findall(part):
+    for flags, context, words, plural, said in re.findall(_MESSAGE, part):
         yield (
             (_plain(context), _plain(words)),
-            Message(_plain(plural), tuple(map(_plain, _SAID.findall(said))), "fuzzy" in flags),
+            Message(_plain(plural), tuple(map(_plain, re.findall(_SAID, said))), "fuzzy" in flags),
         )
 
 
 def _plain(text: str) -> str:
     text = text[1:-1].replace('"\n"', "")
-    return _ESCAPE.sub(lambda found: _ESCAPED.get(found[1], found[1]), text) if "\\" in text else text
+    return re.sub(_ESCAPE, lambda found: _ESCAPED.get(found[1], found[1]), text) if "\\" in text else text

@@ -16,7 +16,7 @@ from firstpaper.locale import language
 
 FOLDER = Path(__file__).parent
 _OPENING = "¿¡"
-_COMMA_CENTS = re.compile(r"(\$? ?)(\d{1,3}(?:\.\d{3})+|\d+),(\d{2})")
+_COMMA_CENTS = r"(\$? ?)(\d{1,3}(?:\.\d{3})+|\d+),(\d{2})"
 
 
 class Habits(NamedTuple):
@@ -76,7 +76,7 @@ def thousands(folded: str) -> str:
 
 def with_a_point(folded: str) -> str:
     """An amount with a comma before its cents, as in "2.450,75", with a point there; others as they are."""
-    found = _COMMA_CENTS.fullmatch(folded) if habits().comma_cents else None
+    found = re.fullmatch(_COMMA_CENTS, folded) if habits().comma_cents else None
     return f"{found[1]}{found[2].replace('.', '')}.{found[3]}" if found else folded
 
 

@@ -1,4 +1,7 @@
-"""Typed answers turned into facts: one module a kind of answer, all strict, none that guesses."""
+"""Typed answers turned into facts: one module a kind of answer, all strict, none that guesses.
+
+Expressions are texts here, and `re` compiles each when it is first met: one answer needs few of them.
+"""
 
 from collections.abc import Callable, Mapping
 from datetime import date

@@ -75,13 +75,12 @@ _STATES = {
     "AP": "Armed Forces Pacific",
 }
 _HOME = {"usa", "us", "united states", "united states of america", "estados unidos"}
-_ZIP = re.compile(r"(?:^|\s)(\d{5}(?:-\d{4})?|no zip(?: code)?)$", re.IGNORECASE)
-_LIKE_A_ZIP = re.compile(r"\d{3,}(?:-\d*)?$")
-_NOT_A_CITY = re.compile(
-    r"(?:(?:apt|apartment|unit|suite|ste|room|rm|floor|space|spc|lot|trailer|no)\b|#).*"
+_ZIP = r"(?i)(?:^|\s)(\d{5}(?:-\d{4})?|no zip(?: code)?)$"
+_LIKE_A_ZIP = r"\d{3,}(?:-\d*)?$"
+_NOT_A_CITY = (
+    r"(?i)(?:(?:apt|apartment|unit|suite|ste|room|rm|floor|space|spc|lot|trailer|no)\b|#).*"
     r"|\d+[a-z]?|[a-z]?\d+"
-    r"|\d+ .*\b(?:st|street|ave?|avenue|rd|road|blvd|boulevard|dr|drive|ln|lane|way|ct|court|pl|place)\.?",
-    re.IGNORECASE,
+    r"|\d+ .*\b(?:st|street|ave?|avenue|rd|road|blvd|boulevard|dr|drive|ln|lane|way|ct|court|pl|place)\.?"
 )
 
 
@@ -139,7 +138,7 @@ def _abroad(parts: list[str], country: str, zip_code: str) -> Address:
 
 
 def _check_pieces(street: list[str], city: str) -> None:
-    if not city or _NOT_A_CITY.fullmatch(city):
+    if not city or re.fullmatch(_NOT_A_CITY, city):
         raise AnswerRefused(
             _with_example(
                 _("The city is missing, or it is not just before the state. An apartment comes first.")
@@ -153,7 +152,7 @@ def _check_pieces(street: list[str], city: str) -> None:
 
 def _without_zip(text: str) -> tuple[str, str | None]:
     """The text before a ZIP code, and the code: empty for "no ZIP", None where it is missing."""
-    match = _ZIP.search(text)
+    match = re.search(_ZIP, text)
     if match is None:
         return text, None
     return text[: match.start()].strip(), match[1] if match[1][0].isdigit() else ""
@@ -190,7 +189,7 @@ def _countries() -> frozenset[str]:
 
 
 def _no_zip(last: str) -> str:
-    if _LIKE_A_ZIP.search(last):
+    if re.search(_LIKE_A_ZIP, last):
         return _("The ZIP code does not look right. It has five digits, like 93701. Please check it.")
     if _state_at_end(last)[1]:
         missing = _("The ZIP code is missing. If you do not know it, type after the state: no ZIP.")

@@ -14,10 +14,8 @@ _UNITS = {
     **dict.fromkeys(("month", "months", "mes", "meses"), "month"),
     **dict.fromkeys(("year", "years", "año", "años", "ano", "anos"), "year"),
 }
-_AGO = re.compile(
-    rf"(?:hace )?(\d{{1,3}}|{'|'.join(_NUMBERS)}) ({'|'.join(_UNITS)})(?: ago| back)?|last (month|year)"
-)
-_WITH_A_WORD = re.compile(r"hace .*|.* (?:ago|back)|last .*")
+_AGO = rf"(?:hace )?(\d{{1,3}}|{'|'.join(_NUMBERS)}) ({'|'.join(_UNITS)})(?: ago| back)?|last (month|year)"
+_WITH_A_WORD = r"hace .*|.* (?:ago|back)|last .*"
 
 
 def days_ago(typed: str, today: date) -> Day | None:
@@ -30,7 +28,7 @@ def days_ago(typed: str, today: date) -> Day | None:
         return Day.of(today)
     if typed in ("yesterday", "ayer"):
         return Day.of(today - timedelta(days=1))
-    found = _AGO.fullmatch(typed) if _WITH_A_WORD.fullmatch(typed) else None
+    found = re.fullmatch(_AGO, typed) if re.fullmatch(_WITH_A_WORD, typed) else None
     if found is None:
         return None
     if found[3]:

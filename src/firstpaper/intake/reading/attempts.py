@@ -10,7 +10,7 @@ from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
-_AT = re.compile(
+_AT = (
     r"[ ,]+(?:at )?(?:(?P<hour>\d{1,2})(?::(?P<minute>\d{2}))? ?(?P<half>[ap])\.? ?m\.?"
     r"|(?P<clock>\d{1,2}):(?P<past>\d{2})|(?P<noon>noon))$"
 )
@@ -31,7 +31,7 @@ def spell_time(at: time) -> str:
 
 def _attempt(line: str, today: date) -> Attempt:
     typed = fold(line)
-    found = _AT.search(typed) if len(typed) <= LONGEST_DATE else None
+    found = re.search(_AT, typed) if len(typed) <= LONGEST_DATE else None
     day = read_day(typed[: found.start()] if found else typed, today, not_after_today=True)
     return Attempt(on=day, at=_time(found) if found else None)
 

@@ -13,12 +13,12 @@ SHORTEST_START = 3
 
 _YES = {"y", "yes", "yeah", "yep", "true", "si", "sí", "ok", "okay", "sure", "yup"}
 _NO = {"n", "no", "nope", "false", "nah"}
-_NUMBER = re.compile(r"[#(]?(\d{1,6})[.):]?")
-_SEVERAL_NUMBERS = re.compile(r"\d{1,6}(?:(?: ?[,;&+] ?| and | y | )\d{1,6})*")
-_BETWEEN = re.compile(r" ?[,;&+] ?| and | y | ")
-_LEAD = re.compile(r"(?:we are|i am|it is|a|an|the) ")
+_NUMBER = r"[#(]?(\d{1,6})[.):]?"
+_SEVERAL_NUMBERS = r"\d{1,6}(?:(?: ?[,;&+] ?| and | y | )\d{1,6})*"
+_BETWEEN = r" ?[,;&+] ?| and | y | "
+_LEAD = r"(?:we are|i am|it is|a|an|the) "
 """Small words with which an answer may begin, and which people leave out."""
-_BETWEEN_WORDS = re.compile(r"\s*[,;\n]\s*")
+_BETWEEN_WORDS = r"\s*[,;\n]\s*"
 
 
 def read_yes_no(text: str) -> bool:
@@ -44,10 +44,10 @@ def is_no(text: str) -> bool:
 
 def read_choice(choices: Sequence[Choice], text: str) -> str:
     """The value of the one choice meant. Raises AnswerRefused where it is not clear which."""
-    number = _NUMBER.fullmatch(fold(text))
+    number = re.fullmatch(_NUMBER, fold(text))
     if number:
         return _numbered(choices, number[1])
-    if _SEVERAL_NUMBERS.fullmatch(fold(text)):
+    if re.fullmatch(_SEVERAL_NUMBERS, fold(text)):
         raise AnswerRefused(_("Please choose one answer here: type one number."))
     return _named(choices, text)
 
@@ -55,12 +55,12 @@ def read_choice(choices: Sequence[Choice], text: str) -> str:
 def read_several(choices: Sequence[Choice], text: str) -> tuple[str, ...]:
     """The values of the choices meant, in the order shown. Raises AnswerRefused as `read_choice` does."""
     folded = fold(text)
-    if _SEVERAL_NUMBERS.fullmatch(folded):
-        chosen = {_numbered(choices, number) for number in _BETWEEN.split(folded)}
+    if re.fullmatch(_SEVERAL_NUMBERS, folded):
+        chosen = {_numbered(choices, number) for number in re.split(_BETWEEN, folded)}
     elif exact := _exact(choices, folded):
         chosen = {exact.value}
     else:
-        chosen = {read_choice(choices, part) for part in _BETWEEN_WORDS.split(text.strip()) if part}
+        chosen = {read_choice(choices, part) for part in re.split(_BETWEEN_WORDS, text.strip()) if part}
     return tuple(choice.value for choice in choices if choice.value in chosen)
 
 
@@ -71,7 +71,7 @@ def written_choice(choices: Sequence[Choice], text: str) -> str:
     that are right.
     """
     folded = fold(text).rstrip(" .!")
-    number = _NUMBER.fullmatch(folded)
+    number = re.fullmatch(_NUMBER, folded)
     if number and 1 <= int(number[1]) <= len(choices):
         return choices[int(number[1]) - 1].value
     exact = _exact(choices, folded)
@@ -84,12 +84,12 @@ def written_choice(choices: Sequence[Choice], text: str) -> str:
 def written_several(choices: Sequence[Choice], text: str) -> tuple[str, ...]:
     """The values of the choices that a file or a command line names. Raises AnswerRefused."""
     folded = fold(text)
-    if _SEVERAL_NUMBERS.fullmatch(folded):
-        chosen = {written_choice(choices, number) for number in _BETWEEN.split(folded)}
+    if re.fullmatch(_SEVERAL_NUMBERS, folded):
+        chosen = {written_choice(choices, number) for number in re.split(_BETWEEN, folded)}
     elif exact := _exact(choices, folded.rstrip(" .!")):
         chosen = {exact.value}
     else:
-        chosen = {written_choice(choices, part) for part in _BETWEEN_WORDS.split(text.strip()) if part}
+        chosen = {written_choice(choices, part) for part in re.split(_BETWEEN_WORDS, text.strip()) if part}
     return tuple(choice.value for choice in choices if choice.value in chosen)
 
 
@@ -142,4 +142,4 @@ def _begins(choice: Choice, start: str) -> bool:
 
 def _names(choice: Choice) -> tuple[str, ...]:
     words, value = fold(choice.words).rstrip(" .!"), fold(choice.value)
-    return words, _LEAD.sub("", words, count=1), value, value.replace("_", " ")
+    return words, re.sub(_LEAD, "", words, count=1), value, value.replace("_", " ")

@@ -22,9 +22,9 @@ Meaning = TypeVar("Meaning")
 
 LONGEST_LINE = 600
 
-_AMOUNT = re.compile(r"(?<![\w,.$])\$? ?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d{1,2})?(?![\w])")
-_BETWEEN = re.compile(r"\s*[,:]\s*|\s+(?=with(?:out)?\s|no papers)")
-_LEADING = re.compile(r"^(?:by|from|of|for|as|to|the|a|an|on|de|para)\s+")
+_AMOUNT = r"(?<![\w,.$])\$? ?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d{1,2})?(?![\w])"
+_BETWEEN = r"\s*[,:]\s*|\s+(?=with(?:out)?\s|no papers)"
+_LEADING = r"^(?:by|from|of|for|as|to|the|a|an|on|de|para)\s+"
 _SEPARATOR = " ,:-"
 
 _WHO = {
@@ -94,11 +94,11 @@ def spell_contribution(one: Contribution, case: Case | None = None) -> str:
 def _contribution(line: str, case: Case) -> Contribution:
     if len(line) > LONGEST_LINE:
         raise AnswerRefused(_("That line is too long. Please give one payment on each line."))
-    for amount in _AMOUNT.finditer(line):
+    for amount in re.finditer(_AMOUNT, line):
         who = _who(line[: amount.start()], case)
         if who is None:
             continue
-        pieces = [piece for piece in _BETWEEN.split(line[amount.end() :].strip(_SEPARATOR)) if piece]
+        pieces = [piece for piece in re.split(_BETWEEN, line[amount.end() :].strip(_SEPARATOR)) if piece]
         what = _meant(_TOWARD, pieces[0]) if pieces else None
         if what is None or len(pieces) > 2:
             break
@@ -141,7 +141,7 @@ def _name(who: Who, case: Case) -> str:
     """The name of that spouse where it can be read back; else the side of the case."""
     told = {Who.PETITIONER: case.petitioner.name, Who.RESPONDENT: case.respondent.name}.get(who)
     name = known(told) if told else None
-    return name if name and not _AMOUNT.search(name) and _who(name, case) is who else who.value
+    return name if name and not re.search(_AMOUNT, name) and _who(name, case) is who else who.value
 
 
 def _meant(words: Mapping[Meaning, str], text: str) -> Meaning | None:
@@ -151,7 +151,7 @@ def _meant(words: Mapping[Meaning, str], text: str) -> Meaning | None:
 
 def _plain(text: str) -> str:
     word = fold(text).strip(_SEPARATOR)
-    while shorter := _LEADING.sub("", word, count=1):
+    while shorter := re.sub(_LEADING, "", word, count=1):
         if shorter == word:
             break
         word = shorter

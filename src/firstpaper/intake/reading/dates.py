@@ -54,39 +54,37 @@ _WEEKDAY_NUMBER = {word: number for number, words in enumerate(_WEEKDAYS) for wo
 
 _BEGINNINGS = {*_MONTH_NUMBER, *_WEEKDAY_NUMBER}
 
-_DOUBT_BEFORE = re.compile(
+_DOUBT_BEFORE = (
     r"(?:i think|i believe|i'm not sure|im not sure|not sure|unsure|about|around|approximately|approx|roughly"
     r"|maybe|perhaps|probably|possibly|circa|ca|tal vez|quizás|quizas|alrededor de|más o menos|mas o menos"
     r"|early|mid|late|(?:the )?(?:beginning|start|middle|end) of|(?:principios|mediados|finales) de)"
     r"\b[-.,:;]? *"
 )
-_DOUBT_AFTER = re.compile(r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not sure|not sure|unsure)\)?)$")
-_LEAD = re.compile(r"^(?:on|in|since|el|en|desde) (?:the year )?")
-_WEEKDAY = re.compile(rf"({'|'.join(_WEEKDAY_NUMBER)})\b[.,]? +")
+_DOUBT_AFTER = r"[ ,]*(?:\?+|\(\?\)|\bor so|\(?\b(?:i think|i'm not sure|not sure|unsure)\)?)$"
+_LEAD = r"^(?:on|in|since|el|en|desde) (?:the year )?"
+_WEEKDAY = rf"({'|'.join(_WEEKDAY_NUMBER)})\b[.,]? +"
 
-_WITH_A_SLASH = re.compile(r"^(\d{1,2})?/?([^\W\d_]{3,})\.?/(\d{4})$")
+_WITH_A_SLASH = r"^(\d{1,2})?/?([^\W\d_]{3,})\.?/(\d{4})$"
 _SEP = r" ?[-/. ] ?"
 _WORD = r"([^\W\d_]+)\.?"
 _DAY = r"(\d{1,2})(?:st|nd|rd|th)?"
-_YEAR_FIRST = re.compile(rf"(\d{{4}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,2}})")
-_MONTH_FIRST = re.compile(rf"(\d{{1,2}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,4}})")
-_WORD_FIRST = re.compile(rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of |de |del )?('?\d{{1,4}})")
-_DAY_FIRST = re.compile(
-    rf"(?:the )?{_DAY}[ -]?(?:of |de )?{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?('?\d{{1,4}})"
-)
-_WORD_YEAR = re.compile(rf"{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?(\d{{4}}|'\d{{2}})")
-_MONTH_YEAR = re.compile(r"(\d{1,2}) ?[-/. ] ?(\d{4})")
-_YEAR_MONTH = re.compile(r"(\d{4}) ?[-/.] ?(\d{1,2})")
-_YEAR = re.compile(r"(\d{4})")
-_NO_YEAR = re.compile(rf"{_WORD}[ -]?{_DAY}|{_DAY}[ -]?(?:of |de )?{_WORD}|\d{{1,2}}{_SEP}\d{{1,2}}")
+_YEAR_FIRST = rf"(\d{{4}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,2}})"
+_MONTH_FIRST = rf"(\d{{1,2}}){_SEP}(\d{{1,2}}){_SEP}(\d{{1,4}})"
+_WORD_FIRST = rf"{_WORD}[ -]?{_DAY}(?: ?, ?|[ -])(?:of |de |del )?('?\d{{1,4}})"
+_DAY_FIRST = rf"(?:the )?{_DAY}[ -]?(?:of |de )?{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?('?\d{{1,4}})"
+_WORD_YEAR = rf"{_WORD}(?: ?, ?|[ -])?(?:of |de |del )?(\d{{4}}|'\d{{2}})"
+_MONTH_YEAR = r"(\d{1,2}) ?[-/. ] ?(\d{4})"
+_YEAR_MONTH = r"(\d{4}) ?[-/.] ?(\d{1,2})"
+_YEAR = r"(\d{4})"
+_NO_YEAR = rf"{_WORD}[ -]?{_DAY}|{_DAY}[ -]?(?:of |de )?{_WORD}|\d{{1,2}}{_SEP}\d{{1,2}}"
 
 
 def read_day(text: str, today: date, *, not_after_today: bool = False) -> Day:
     """The day, month or year typed. Raises AnswerRefused with what to type instead."""
     if len(text) > LONGEST_DATE:
         raise Unreadable(_unreadable())
-    read = plainly("date", _WITH_A_SLASH.sub(r"\1 \2 \3", fold(text)))
-    typed, unsure = _without_doubt(_LEAD.sub("", read.rstrip(" .,;:"), count=1))
+    read = plainly("date", re.sub(_WITH_A_SLASH, r"\1 \2 \3", fold(text)))
+    typed, unsure = _without_doubt(re.sub(_LEAD, "", read.rstrip(" .,;:"), count=1))
     day = days_ago(typed, today) or _written(typed, _Years(today, not_after_today))
     _check_range(day, today)
     if not_after_today and day.earliest > today:
@@ -112,11 +110,11 @@ def spell(day: Day) -> str:
 
 def _without_doubt(typed: str) -> tuple[str, bool]:
     rest = typed
-    while match := _DOUBT_BEFORE.match(rest):
+    while match := re.match(_DOUBT_BEFORE, rest):
         rest = rest[match.end() :]
-    while match := _DOUBT_AFTER.search(rest):
+    while match := re.search(_DOUBT_AFTER, rest):
         rest = rest[: match.start()]
-    return _LEAD.sub("", rest, count=1), rest != typed
+    return re.sub(_LEAD, "", rest, count=1), rest != typed
 
 
 class _Years(NamedTuple):
@@ -141,7 +139,7 @@ class _Years(NamedTuple):
 
 
 def _written(typed: str, years: _Years) -> Day:
-    weekday = _WEEKDAY.match(typed)
+    weekday = re.match(_WEEKDAY, typed)
     day = _from_parts(typed[weekday.end() :] if weekday else typed, years)
     if weekday and day.whole and day.whole.weekday() != _WEEKDAY_NUMBER[weekday[1]]:
         raise AnswerRefused(_other_weekday(day.whole))
@@ -150,11 +148,11 @@ def _written(typed: str, years: _Years) -> Day:
 
 def _from_parts(typed: str, years: _Years) -> Day:
     for form, parts in _FORMS:
-        if match := form.fullmatch(typed):
+        if match := re.fullmatch(form, typed):
             year, month, day = parts(match)
-            certain = form is not _MONTH_FIRST or not _either_way(int(match[1]), int(match[2]))
+            certain = form != _MONTH_FIRST or not _either_way(int(match[1]), int(match[2]))
             return _day(years.full(year, month, day) if certain else year, month, day)
-    if _NO_YEAR.fullmatch(typed):
+    if re.fullmatch(_NO_YEAR, typed):
         raise Unreadable(_("The year is missing. Please type it too, with four digits."))
     raise Unreadable(_unreadable())
 
@@ -164,7 +162,7 @@ def _either_way(month: int, day: int) -> bool:
     return month != day and max(month, day) <= 12
 
 
-_FORMS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], tuple[str, int | None, int | None]]], ...] = (
+_FORMS: tuple[tuple[str, Callable[[re.Match[str]], tuple[str, int | None, int | None]]], ...] = (
     (_YEAR_FIRST, lambda m: (m[1], int(m[2]), int(m[3]))),
     (_MONTH_FIRST, lambda m: (m[3], int(m[1]), int(m[2]))),
     (_WORD_FIRST, lambda m: (m[3], _month(m[1]), int(m[2]))),

@@ -18,7 +18,7 @@ DATED = frozenset(
 )
 """The kinds of answer in which days stand."""
 
-_NUMBERS = re.compile(r"(?<![\d/.-])(\d{1,2}) ?([-/.]) ?(\d{1,2}) ?\2 ?(\d{4})(?!\d)")
+_NUMBERS = r"(?<![\d/.-])(\d{1,2}) ?([-/.]) ?(\d{1,2}) ?\2 ?(\d{4})(?!\d)"
 MOST_MONTHS = 12
 
 
@@ -64,7 +64,7 @@ def with_month_first(text: str, order: DayOrder | None) -> str:
 def year_first(text: str, order: DayOrder) -> str:
     """The text with its days in numbers written year first, as no one can mistake them."""
     month, day = (1, 3) if order is DayOrder.MONTH_FIRST else (3, 1)
-    return _NUMBERS.sub(lambda found: f"{found[4]}-{int(found[month]):02d}-{int(found[day]):02d}", text)
+    return re.sub(_NUMBERS, lambda found: f"{found[4]}-{int(found[month]):02d}-{int(found[day]):02d}", text)
 
 
 def order_of(texts: Iterable[str]) -> DayOrder | None:
@@ -99,5 +99,5 @@ def both_readings(text: str) -> str:
 
 
 def _days(text: str) -> Iterator[tuple[str, int, int, int]]:
-    for day in _NUMBERS.finditer(text):
+    for day in re.finditer(_NUMBERS, text):
         yield day[0], int(day[1]), int(day[3]), int(day[4])

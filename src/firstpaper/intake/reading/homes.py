@@ -13,8 +13,8 @@ from firstpaper.intake.reading.periods import each_line, read_period
 from firstpaper.intake.refusals import Unreadable, refusal
 from firstpaper.locale import _
 
-_WITH = re.compile(r"(?:^|\s+)(?:with|con)\s+", re.IGNORECASE)
-_FIRST_WITH = re.compile(r"(?:with|con)\s+", re.IGNORECASE)
+_WITH = r"(?i)(?:^|\s+)(?:with|con)\s+"
+_FIRST_WITH = r"(?i)(?:with|con)\s+"
 
 
 def read_homes(text: str, today: date, *, not_after_today: bool = False) -> tuple[Home, ...]:
@@ -35,11 +35,11 @@ def _home(period: Period) -> Home:
     parts = [part.strip() for part in period.why.split(",") if part.strip()]
     for alone in (True, False):
         for number, part in enumerate(parts):
-            whole, *who = _WITH.split(part, maxsplit=1)
+            whole, *who = re.split(_WITH, part, maxsplit=1)
             before, state = state_or_country(whole)
             place = ", ".join(filter(None, (*parts[:number], before)))
             if state and place and (alone is not bool(before)):
                 rest = ", ".join((*who, *parts[number + 1 :]))
-                said = _FIRST_WITH.match(rest)
+                said = re.match(_FIRST_WITH, rest)
                 return home(period.start, period.end, place, state, rest[said.end() :] if said else rest)
     raise Unreadable(_("Please give the city and the state, or the country, after the days."))

@@ -27,11 +27,11 @@ NUMBER_OF = {word: number for number, words in enumerate(_WORDS, 1) for word in 
 """Small numbers by their words, in English and Spanish."""
 
 WHOLE = Decimal(100)
-_WHOLE = re.compile(r"\d{1,9}|\d{1,3}(?:,\d{3}){1,3}")
-_UNIT = re.compile(r" *(?:months?|shares?|options?|meses|mes)$")
+_WHOLE = r"\d{1,9}|\d{1,3}(?:,\d{3}){1,3}"
+_UNIT = r" *(?:months?|shares?|options?|meses|mes)$"
 _NONE_OF_IT = {"none", "no", "nothing", "zero", "cero"}
-_SHARE = re.compile(r"\d{1,3}(?:\.\d{1,2})?")
-_PERCENT_SIGN = re.compile(r" *(?:%|percent|per cent|por ciento)$")
+_SHARE = r"\d{1,3}(?:\.\d{1,2})?"
+_PERCENT_SIGN = r" *(?:%|percent|per cent|por ciento)$"
 _PLAIN_SHARES = {"half": Decimal(50), "all": WHOLE, "none": Decimal(0), "la mitad": Decimal(50)}
 
 
@@ -54,10 +54,10 @@ def read_number(text: str) -> int:
 
 def read_quantity(text: str) -> int:
     """How many of something, nothing included. Raises AnswerRefused where it is no plain whole number."""
-    word = _UNIT.sub("", plainly("number", fold(text).rstrip(" .!")))
+    word = re.sub(_UNIT, "", plainly("number", fold(text).rstrip(" .!")))
     if word in _NONE_OF_IT:
         return 0
-    if _WHOLE.fullmatch(word):
+    if re.fullmatch(_WHOLE, word):
         return int(word.replace(",", ""))
     if word in NUMBER_OF:
         return NUMBER_OF[word]
@@ -66,8 +66,8 @@ def read_quantity(text: str) -> int:
 
 def read_percent(text: str) -> Decimal:
     """A share in percent. Raises AnswerRefused where it is none, or is more than the whole."""
-    word = plainly("share", _PERCENT_SIGN.sub("", fold(text).rstrip(" .!")))
-    share = Decimal(word) if _SHARE.fullmatch(word) else _PLAIN_SHARES.get(word)
+    word = plainly("share", re.sub(_PERCENT_SIGN, "", fold(text).rstrip(" .!")))
+    share = Decimal(word) if re.fullmatch(_SHARE, word) else _PLAIN_SHARES.get(word)
     if share is None or share > WHOLE:
         raise AnswerRefused(
             _("Please type a number from 0 to 100, like 35. It is how many days of a hundred.")

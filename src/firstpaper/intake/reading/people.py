@@ -8,7 +8,7 @@ from firstpaper.facts.uccjea import Person
 from firstpaper.intake.reading.periods import each_line
 from firstpaper.intake.refusals import refusal
 
-_BEGINS_AN_ADDRESS = re.compile(r"(?:\d|p\.? ?o\.? box\b|box\b)", re.IGNORECASE)
+_BEGINS_AN_ADDRESS = r"(?i)(?:\d|p\.? ?o\.? box\b|box\b)"
 
 
 def read_people(text: str) -> tuple[Person, ...]:
@@ -28,6 +28,6 @@ def _person(line: str) -> Person:
     """The name comes first, then what the person is to the children, where that is no address."""
     name, *pieces = (piece.strip() for piece in line.split(","))
     rest = [piece for piece in pieces if piece]
-    has_relation = bool(rest) and not _BEGINS_AN_ADDRESS.match(rest[0])
+    has_relation = bool(rest) and not re.match(_BEGINS_AN_ADDRESS, rest[0])
     relation, address = (rest[0], rest[1:]) if has_relation else ("", rest)
     return person(name, relation, ", ".join(address))

@@ -18,10 +18,10 @@ T = TypeVar("T")
 MOST_PERIODS = 100
 LONGEST_PERIOD = 600
 
-_FROM = re.compile(r"\s*(?:from|between|de|desde)\s+", re.IGNORECASE)
-_SINCE = re.compile(r"\s*(?:since|desde el|desde)\s+", re.IGNORECASE)
-_TO = re.compile(r"\s+(?:to|until|till|til|through|thru|hasta|a|[-\u2013\u2014])\s+", re.IGNORECASE)
-_STILL = re.compile(r"(?:now|today|present|the present|this day|still|ahora|hoy)\b[.,;:]?\s*", re.IGNORECASE)
+_FROM = r"(?i)\s*(?:from|between|de|desde)\s+"
+_SINCE = r"(?i)\s*(?:since|desde el|desde)\s+"
+_TO = r"(?i)\s+(?:to|until|till|til|through|thru|hasta|a|[-\u2013\u2014])\s+"
+_STILL = r"(?i)(?:now|today|present|the present|this day|still|ahora|hoy)\b[.,;:]?\s*"
 _MOST_WORDS_IN_A_DATE = 6
 
 
@@ -51,20 +51,21 @@ def read_period(line: str, today: date, *, not_after_today: bool = False) -> Per
     """The period on one line. Raises AnswerRefused where it is not clear."""
     if len(line) > LONGEST_PERIOD:
         raise AnswerRefused(_("That line is too long. Please say in a few words what it was."))
-    since = _SINCE.match(line)
-    begin = since or _FROM.match(line)
+    since = re.match(_SINCE, line)
+    begin = since or re.match(_FROM, line)
     rest = line[begin.end() :] if begin else line
-    for to in _TO.finditer(rest):
-        still = _STILL.match(rest, to.end())
-        if not (still or begins_like_a_day(rest[to.end() :])):
+    for to in re.finditer(_TO, rest):
+        after = rest[to.end() :]
+        still = re.match(_STILL, after)
+        if not (still or begins_like_a_day(after)):
             continue
         try:
             start = read_day(rest[: to.start()], today, not_after_today=not_after_today)
         except AnswerRefused:
             continue
         if still:
-            return period(start, None, rest[still.end() :])
-        end, why = leading_day(rest[to.end() :], today, not_after_today=False)
+            return period(start, None, after[still.end() :])
+        end, why = leading_day(after, today, not_after_today=False)
         return period(start, end, why)
     if since:
         start, why = leading_day(rest, today, not_after_today)
@@ -74,15 +75,15 @@ def read_period(line: str, today: date, *, not_after_today: bool = False) -> Per
 
 def is_period(line: str) -> bool:
     """Whether a line is about more than a single day, readable or not: it has a "since", "from" or "to"."""
-    if _SINCE.match(line) or _FROM.match(line):
+    if re.match(_SINCE, line) or re.match(_FROM, line):
         return True
-    after = (line[to.end() :] for to in _TO.finditer(line))
-    return any(begins_like_a_day(rest) or _STILL.match(rest) for rest in after)
+    after = (line[to.end() :] for to in re.finditer(_TO, line))
+    return any(begins_like_a_day(rest) or re.match(_STILL, rest) for rest in after)
 
 
 def _unclear(line: str, today: date, not_after_today: bool) -> str:
     """Why no period was found: the reason its first date was refused, or that an end is missing."""
-    to = _TO.search(line)
+    to = re.search(_TO, line)
     if to:
         try:
             read_day(line[: to.start()], today, not_after_today=not_after_today)

@@ -9,7 +9,7 @@ from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.typed import fold
 from firstpaper.locale import _
 
-_SAME = re.compile(
+_SAME = (
     r"(?:on |at |since |it was )?(?:the |that )?same(?: (?:day|date|time|address|place|home))?"
     r"(?: (?:as|with) (?:me|mine|my own|before|above|that))?"
     r"|(?:el |la )?mism[oa](?: (?:día|dia|fecha|dirección|direccion|casa))?(?: que yo)?"
@@ -22,7 +22,7 @@ def same_answer(asked: Asked, text: str) -> Any:
     Raises AnswerRefused where that answer is not known.
     """
     like = asked.question.same_as
-    if like is None or not _SAME.fullmatch(fold(text).rstrip(" .!")):
+    if like is None or not re.fullmatch(_SAME, fold(text).rstrip(" .!")):
         return None
     answer = known(asked.case.fact(like))
     if answer is None:
