@@ -6,11 +6,11 @@ is read elsewhere (`intake.plain_yaml`), and refused in words for people.
 """
 
 from collections.abc import Collection, Iterator
-from dataclasses import MISSING, dataclass, fields
+from dataclasses import MISSING, fields
 from datetime import date, datetime
 from enum import StrEnum
 from pathlib import Path
-from typing import Any, TypeVar, get_type_hints
+from typing import Any, NamedTuple, TypeVar, get_type_hints
 
 from firstpaper.prebuilt import prebuilt
 
@@ -46,8 +46,7 @@ def read_text(file: str, text: str, *, as_written: bool = False) -> dict[str, An
     return Place(file).mapping(content)
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(NamedTuple):
     """Where in which file, for messages, and what may stand there. Every check raises DataFileError."""
 
     file: str

@@ -1,7 +1,6 @@
 """What is said of the petition's edition where the figures know less, or more, than they do today."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -20,7 +19,7 @@ def told_as(
     edition: date | None, certainty: Certainty, *, verified: bool
 ) -> Callable[[str, date], FigureValue]:
     value = {"edition": edition, "verified_against_pdf": verified}
-    return lambda name, on: replace(figure(name, on), value=value, certainty=certainty, note="")
+    return lambda name, on: figure(name, on)._replace(value=value, certainty=certainty, note="")
 
 
 @pytest.mark.parametrize(

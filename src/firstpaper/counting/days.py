@@ -2,8 +2,8 @@
 
 from calendar import isleap
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from firstpaper.counting.dates import short_date
 from firstpaper.locale import _, _n
@@ -11,8 +11,7 @@ from firstpaper.locale import _, _n
 ONE_DAY = timedelta(days=1)
 
 
-@dataclass(frozen=True, slots=True)
-class Counted:
+class Counted(NamedTuple):
     """A day that was reached by counting, and the steps a person can follow to check it."""
 
     day: date

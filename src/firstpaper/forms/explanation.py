@@ -165,7 +165,7 @@ def figure_words(name: str, on: date) -> str:
         parts = {str(key): value for key, value in dict(found.value).items()}
         if part not in parts:
             raise
-        return replace(found, value=parts[part]).in_words
+        return found._replace(value=parts[part]).in_words
 
 
 @cache

@@ -6,12 +6,11 @@ cannot be changed.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import pairwise
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
 from firstpaper.counting import short_date, spell_date
 from firstpaper.data_files import Place, read_file
@@ -29,8 +28,7 @@ class FigureNotInForce(LookupError):
         self.name = name
 
 
-@dataclass(frozen=True, slots=True)
-class FigureValue:
+class FigureValue(NamedTuple):
     """One value of a figure, in force from `since` to `until`, both days included.
 
     `until` is None while no end is known. `value` is a number, a text, a yes or no, a date, or a
@@ -54,8 +52,7 @@ class FigureValue:
         return _in_words(self.value)
 
 
-@dataclass(frozen=True, slots=True)
-class NoValue:
+class NoValue(NamedTuple):
     """A written-down span in which a figure has no value, and why."""
 
     why: str
@@ -63,8 +60,7 @@ class NoValue:
     until: date | None
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """A named figure with all its spans, oldest first, without gaps."""
 
     name: str
@@ -116,8 +112,7 @@ def load_figures(path: Path) -> tuple[Figure, ...]:
     return tuple(_figure(place.into(name), path.stem, name, shape) for name, shape in read_file(path).items())
 
 
-@dataclass(frozen=True, slots=True)
-class _Head:
+class _Head(NamedTuple):
     """What all the values of a figure share."""
 
     name: str

@@ -1,10 +1,10 @@
 """What a rule says about a case."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from types import MappingProxyType
+from typing import NamedTuple
 
 from firstpaper.law.authority import Certainty
 
@@ -37,8 +37,7 @@ class Weight(StrEnum):
         return list(Weight).index(self)
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """What one rule found: said plainly, with what to do and the working shown.
 
     `facts` are the keys of the facts used, `dates` and `values` the computed results by name,
@@ -51,15 +50,14 @@ class Found:
     says: str
     do: str = ""
     facts: tuple[str, ...] = ()
-    dates: Mapping[str, date] = field(default_factory=lambda: NO_DATES)
-    values: Mapping[str, object] = field(default_factory=lambda: NOTHING)
+    dates: Mapping[str, date] = NO_DATES
+    values: Mapping[str, object] = NOTHING
     steps: tuple[str, ...] = ()
     cite: tuple[str, ...] = ()
     certainty: Certainty | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(NamedTuple):
     """A `Found`, stamped with the rule it came from.
 
     `authority` are the sources of the rule, then those of this finding alone, which `own` repeats.

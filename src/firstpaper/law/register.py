@@ -5,13 +5,12 @@ holds the rule `residence.state`. The function's docstring is the page that expl
 """
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from functools import cache, lru_cache
 from importlib import import_module
 from inspect import cleandoc
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.former_names import Named, called_now
@@ -26,8 +25,7 @@ if TYPE_CHECKING:
 Check = Callable[[Case, date], Found | Sequence[Found] | None]
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(NamedTuple):
     """One rule: a function, and what a reader must know before trusting it.
 
     `since` and `until` are the first and last day the law was in force as modelled here;

@@ -1,9 +1,8 @@
 """`firstpaper ask`: the interview. The case file is begun with the first answer."""
 
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from firstpaper.cli.files.passphrases import PassphraseOption, Passphrases, SealOption, lock_if_wanted
 from firstpaper.cli.hints import next_line, to_type
@@ -20,8 +19,7 @@ if TYPE_CHECKING:
     from firstpaper.facts import Case
 
 
-@dataclass(frozen=True, slots=True)
-class Begun:
+class Begun(NamedTuple):
     """How a new case is begun: locked, and with the facts of a file."""
 
     seal: bool

@@ -1,8 +1,7 @@
 """How one question is put to a person, and how the lines of their answer are gathered."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from firstpaper.cli.terminal import Terminal
 from firstpaper.intake import AnswerKind, AnswerRefused, Asked, Command, command_of, echo
@@ -17,16 +16,14 @@ Read = Callable[[str], Any]
 _ENDS_A_LONG_ANSWER = frozenset({Command.BACK, Command.SKIP, Command.CHANGE, Command.UNDO, Command.LEAVE})
 
 
-@dataclass(frozen=True, slots=True)
-class Typed:
+class Typed(NamedTuple):
     """What a person typed at a question: an answer, a command, or an answer ended by a command."""
 
     text: str | None
     command: Command | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Offers:
+class Offers(NamedTuple):
     """Answers that can be given by number, with the words that lead to them."""
 
     words: str = ""

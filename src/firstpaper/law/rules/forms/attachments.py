@@ -1,7 +1,6 @@
 """What goes behind the petition."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case, known
@@ -43,7 +42,7 @@ def attachments(case: Case, on: date) -> list[Found]:
     What to do. Lay the pages side by side before you sign: each mark, then its page.
     """
     pages = (*_custody(case, on), *_separate(case, on), *_community(case, on))
-    return [*(replace(one, cite=("common practice",)) for one in pages), *_forms(case, on)]
+    return [*(one._replace(cite=("common practice",)) for one in pages), *_forms(case, on)]
 
 
 def _custody(case: Case, on: date) -> Iterator[Found]:

@@ -1,6 +1,6 @@
 """The short kind of divorce."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
@@ -134,7 +134,7 @@ class _Looked:
     def but_for_the_limits(self, says: str, do: str) -> Found:
         """All fits but the amounts, which nobody has published yet."""
         unsure = self.found(Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, do, Certainty.UNCONFIRMED)
-        return replace(unsure, values={LIMITS_ONLY: True})
+        return unsure._replace(values={LIMITS_ONLY: True})
 
 
 def _look(case: Case, on: date) -> _Looked:
