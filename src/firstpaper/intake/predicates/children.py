@@ -10,18 +10,18 @@ from firstpaper.intake.predicates.parts import may_be_earlier, several
 
 def has_minor_children_together(case: Case) -> bool:
     """The two have children together who are under 18."""
-    return Family.MINOR_TOGETHER in several(case, "children.family")
+    return Family.MINOR_TOGETHER in several(case.children.family)
 
 
 def has_children_together(case: Case) -> bool:
     """The two have a child under 18 together, or one on the way."""
-    return has_minor_children_together(case) or Family.UNBORN_TOGETHER in several(case, "children.family")
+    return has_minor_children_together(case) or Family.UNBORN_TOGETHER in several(case.children.family)
 
 
 def has_several_children(case: Case) -> bool:
     """The two have more than one child under 18 together, counting one on the way."""
     born = (known(case.children.how_many) or 1) if has_minor_children_together(case) else 0
-    unborn = Family.UNBORN_TOGETHER in several(case, "children.family")
+    unborn = Family.UNBORN_TOGETHER in several(case.children.family)
     return born + unborn > 1
 
 
@@ -56,7 +56,7 @@ def may_be_of_the_union_in_law(case: Case, child: Child) -> bool:
 
 def has_children_of_one_alone(case: Case) -> bool:
     """There are children of just one of the two."""
-    return Family.FROM_OTHERS in several(case, "children.family")
+    return Family.FROM_OTHERS in several(case.children.family)
 
 
 def others_were_born_in_the_union(case: Case) -> bool:
@@ -115,7 +115,7 @@ def knows_of_a_protective_order(case: Case) -> bool:
 def parents_and_told_of_violence(case: Case) -> bool:
     """The two have a child together, and the filer told of violence or of an order against it."""
     signs = (Danger.VIOLENCE, Danger.RESTRAINING_ORDER)
-    told = several(case, "safety.dangers")
+    told = several(case.safety.dangers)
     return has_children_together(case) and any(sign in told for sign in signs)
 
 
@@ -134,12 +134,12 @@ def custody_goes_to_somebody_else(case: Case) -> bool:
 
 def adds_own_custody_page(case: Case) -> bool:
     """The filer wants to add a page on custody in their own words."""
-    return has_children_together(case) and CustodySheet.OWN_PAGE in several(case, "custody.sheets")
+    return has_children_together(case) and CustodySheet.OWN_PAGE in several(case.custody.sheets)
 
 
 def _homes_matter(case: Case, child: Child) -> bool:
     """A child of both in a family where a child lived outside California lately, or who is in the FL-105."""
-    lately = has_minor_children_together(case) and Family.NOT_ALWAYS_HERE in several(case, "children.family")
+    lately = has_minor_children_together(case) and Family.NOT_ALWAYS_HERE in several(case.children.family)
     return is_of_both(child) and (lately or fills_in_the_declaration(case))
 
 

@@ -53,4 +53,4 @@ def filer_believed_union_valid(case: Case) -> bool:
 
 
 def _claims(case: Case, ground: NullityGround) -> bool:
-    return wants_nullity(case) and ground in several(case, "grounds.nullity")
+    return wants_nullity(case) and ground in several(case.grounds.nullity)

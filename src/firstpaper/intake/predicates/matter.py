@@ -8,18 +8,18 @@ from firstpaper.intake.predicates.parts import several
 
 def is_married(case: Case) -> bool:
     """The two are married."""
-    return Union.MARRIAGE in several(case, "matter.unions")
+    return Union.MARRIAGE in several(case.matter.unions)
 
 
 def is_registered(case: Case) -> bool:
     """The two are registered partners, here or elsewhere."""
-    unions = several(case, "matter.unions")
+    unions = several(case.matter.unions)
     return Union.PARTNERS_CALIFORNIA in unions or Union.PARTNERS_ELSEWHERE in unions
 
 
 def is_registered_elsewhere(case: Case) -> bool:
     """The two are partners under the law of another state or country."""
-    return Union.PARTNERS_ELSEWHERE in several(case, "matter.unions")
+    return Union.PARTNERS_ELSEWHERE in several(case.matter.unions)
 
 
 def wants_legal_separation(case: Case) -> bool:
@@ -60,17 +60,17 @@ def has_another_case(case: Case) -> bool:
 
 def asked_before_to_end_the_union(case: Case) -> bool:
     """One of the two has asked a court before to end the marriage or partnership."""
-    return has_another_case(case) and OtherCase.UNION in several(case, "matter.other_case_kinds")
+    return has_another_case(case) and OtherCase.UNION in several(case.matter.other_case_kinds)
 
 
 def must_hide_the_address(case: Case) -> bool:
     """The other side must not learn where the filer lives."""
-    return Danger.HIDE_ADDRESS in several(case, "safety.dangers")
+    return Danger.HIDE_ADDRESS in several(case.safety.dangers)
 
 
 def needs_interpreter(case: Case) -> bool:
     """Somebody in the case needs an interpreter in court."""
-    return Special.INTERPRETER in several(case, "people.special")
+    return Special.INTERPRETER in several(case.people.special)
 
 
 def words_of_separation_are_in_doubt(case: Case) -> bool:

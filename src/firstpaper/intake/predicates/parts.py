@@ -1,14 +1,15 @@
 """What the predicates of several topics look at."""
 
-from collections.abc import Collection
+from typing import TypeVar
 
-from firstpaper.facts import Case, Day, known
+from firstpaper.facts import Day, DontKnow, known
+
+T = TypeVar("T")
 
 
-def several(case: Case, key: str) -> Collection[object]:
+def several(chosen: DontKnow | tuple[T, ...] | None) -> tuple[T, ...]:
     """The answers chosen where several may be; none where nothing was told."""
-    chosen = known(case.fact(key))
-    return chosen if isinstance(chosen, tuple) else ()
+    return known(chosen) or ()
 
 
 def may_be_earlier(one: Day | None, other: Day | None) -> bool:

@@ -15,12 +15,12 @@ def gives_up_own_support(case: Case) -> bool:
 
 def has_grown_children(case: Case) -> bool:
     """The two have children together who are 18 or older."""
-    return Family.GROWN in several(case, "children.family")
+    return Family.GROWN in several(case.children.family)
 
 
 def a_grown_child_needs_support(case: Case) -> bool:
     """A grown child of both is still in high school, or cannot earn a living."""
-    return has_grown_children(case) and bool(several(case, "support.grown"))
+    return has_grown_children(case) and bool(several(case.support.grown))
 
 
 def speaks_of_support(case: Case) -> bool:

@@ -39,7 +39,7 @@ def looks_at_the_small_way(case: Case) -> bool:
     """
     together = (Family.MINOR_TOGETHER, Family.UNBORN_TOGETHER, Family.GROWN)
     divorce = kind_of(case) is Kind.DISSOLUTION
-    family = several(case, "children.family")
+    family = several(case.children.family)
     closed = any(one in family for one in together) or _surely_a_long_union(case)
     return divorce and _looks_at(case, Shortcut.SMALL) and not closed
 
@@ -72,7 +72,7 @@ _FAR_TOO_LONG = 10
 
 
 def _looks_at(case: Case, way: Shortcut) -> bool:
-    return may_take_a_shorter_way(case) and way in several(case, "shortcuts.look_at")
+    return may_take_a_shorter_way(case) and way in several(case.shortcuts.look_at)
 
 
 def _surely_a_long_union(case: Case) -> bool:
