@@ -2,13 +2,16 @@
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from firstpaper.counting import month_name, spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityGround, Union
 from firstpaper.law.authority import Certainty
-from firstpaper.law.measures.due import Due
 from firstpaper.locale import _
+
+if TYPE_CHECKING:
+    from firstpaper.law.measures.due import Due
 
 
 def spaced(sentences: Sequence[str]) -> str:
@@ -58,7 +61,7 @@ def not_confirmed(certainty: Certainty) -> str:
     return "" if certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
 
 
-def target_day(due: Due, spell: Callable[[date], str] = spell_date) -> str:
+def target_day(due: "Due", spell: Callable[[date], str] = spell_date) -> str:
     """The day to aim for, and in brackets the court day the law moves the last day to, if another."""
     moved = moved_to(due, spell)
     if not moved:
@@ -66,7 +69,7 @@ def target_day(due: Due, spell: Callable[[date], str] = spell_date) -> str:
     return _("{target} ({moved})").format(target=spell(due.target), moved=moved)
 
 
-def moved_to(due: Due, spell: Callable[[date], str] = spell_date) -> str:
+def moved_to(due: "Due", spell: Callable[[date], str] = spell_date) -> str:
     """The court day that the law moves the last day to, and why; empty where it moves nothing."""
     if due.rolled == due.target:
         return ""
