@@ -123,7 +123,7 @@ class Interview(Conversation):
         return any(one.topic.name == topic for one in asked(self.case) if one.key in self._shown)
 
     def _number(self, one: Asked) -> int:
-        return [each.key for each in asked(self.case)].index(one.key) + 1
+        return next(number for number, each in enumerate(asked(self.case), 1) if each.key == one.key)
 
     def _take(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
