@@ -17,7 +17,7 @@ from firstpaper.facts.children import Child
 from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight, safety_first
-from firstpaper.law.register import Check, Rule, all_rules, findings, stops
+from firstpaper.law.register import Check, Rule, all_rules, findings, named_rule, rule_ids, stops
 from tests.any_case import any_case
 
 TODAY = date(2026, 11, 25)
@@ -140,8 +140,16 @@ def test_the_id_of_a_rule_is_its_path_and_every_file_holds_one() -> None:
     ]
 
     assert sorted(".".join(path.parts) for path in paths) == list(all_rules())
+    assert [one.id for one in map(named_rule, rule_ids()) if one] == list(all_rules())
     for rule in all_rules().values():
         assert rule.id.rpartition(".")[2] == rule.check.__name__
+
+
+@pytest.mark.parametrize(
+    "name", ["", ".", "residence", "residence._halves", "residence.__init__", "../register"]
+)
+def test_nothing_else_in_the_folder_goes_by_the_name_of_a_rule(name: str) -> None:
+    assert named_rule(name) is None
 
 
 @pytest.mark.parametrize("rule", tuple(all_rules().values()), ids=lambda rule: rule.id)

@@ -170,11 +170,17 @@ _ROOT = Path(__file__).parent / "rules"
 
 
 @cache
+def rule_ids() -> tuple[str, ...]:
+    """The id of every rule, from where its file lies. No file is loaded for it."""
+    files = (path for path in _ROOT.rglob("*.py") if not path.stem.startswith("_"))
+    return tuple(sorted(".".join(path.relative_to(_ROOT).with_suffix("").parts) for path in files))
+
+
+@cache
 def all_rules() -> dict[str, Rule]:
     """Every rule by its id, in the order of ids."""
-    for path in sorted(_ROOT.rglob("*.py")):
-        if not path.stem.startswith("_"):
-            _load(".".join(path.relative_to(_ROOT).with_suffix("").parts))
+    for identity in rule_ids():
+        _load(identity)
     return dict(sorted(_DECLARED.items()))
 
 
@@ -210,8 +216,12 @@ def is_rule(identity: str) -> bool:
 
 
 def named_rule(name: str) -> Rule | None:
-    """The rule of that id, or of one that it had before; None where there is none."""
-    return all_rules().get(name) or all_rules().get(called_now(Named.RULE, name))
+    """The rule of that id, or of one that it had before; None where there is none.
+
+    Only its own file is loaded.
+    """
+    ids = (one for one in (name, called_now(Named.RULE, name)) if one in rule_ids())
+    return next(map(rule_called, ids), None)
 
 
 def rule_called(identity: str) -> Rule:

@@ -17,7 +17,7 @@ from firstpaper.intake import Asked, echo
 from firstpaper.intake.events import asking_anything
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Finding
-from firstpaper.law.register import Rule, all_rules
+from firstpaper.law.register import Rule, named_rule
 from firstpaper.locale import _
 
 
@@ -68,7 +68,7 @@ def _other_page() -> re.Pattern[str]:
 
 def _by_title(found: re.Match[str]) -> str:
     """Another page, named in a page: by its title, and by the command that shows it."""
-    other = all_rules().get(found[2])
+    other = named_rule(found[2])
     if other is None:
         return found[0]
     words = (
@@ -186,8 +186,7 @@ def measure_words() -> dict[str, str]:
 
 
 def _rules(ids: tuple[str, ...]) -> Iterator[Rule]:
-    known = all_rules()
-    return (known[one] for one in ids if one in known)
+    return filter(None, map(named_rule, ids))
 
 
 def _items(concepts: tuple[str, ...], on: date) -> Iterator[tuple[str, str]]:
