@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date, timedelta
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from dateutil.relativedelta import relativedelta
 from dateutil.relativedelta import weekday as nth_weekday
@@ -63,8 +63,7 @@ class NthWeekday:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class DayAfter:
+class DayAfter(NamedTuple):
     """The day after another yearly day, as the Friday after Thanksgiving."""
 
     of: YearlyDay
@@ -74,8 +73,7 @@ class DayAfter:
         return self.of.in_year(year) + timedelta(days=1)
 
 
-@dataclass(frozen=True, slots=True)
-class HolidayRule:
+class HolidayRule(NamedTuple):
     """One court holiday under one name, from `since` to `until`, both days included.
 
     `until` is None while no end is known. A holiday that was renamed is two rules.

@@ -7,7 +7,7 @@ The bracket at the end names the act whose text is meant, where a section has mo
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 _LABELS = r"(?:\([0-9A-Za-z]{1,4}\))*"
 _SECTION = r"[0-9]+(?:\.[0-9]+)?[a-z]?"
@@ -19,8 +19,7 @@ class CitationError(ValueError):
     """A citation is not written as citations are, or names what our authorities do not have."""
 
 
-@dataclass(frozen=True, slots=True)
-class Reference:
+class Reference(NamedTuple):
     """One place in the law: a section, or a run of sections, and of one section the paragraph or a run.
 
     `section` and `last_section` are None for what has no sections (an opinion, a page), named whole

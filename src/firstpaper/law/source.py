@@ -12,6 +12,7 @@ from datetime import date
 from functools import cache, lru_cache
 from pathlib import Path
 from types import MappingProxyType
+from typing import NamedTuple
 
 from firstpaper.data_files import Place, built, read_text
 from firstpaper.law.authority import Certainty
@@ -22,8 +23,7 @@ _ENTRY = re.compile(r"^  (?=\S)", re.MULTILINE)
 _WHOLE = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(NamedTuple):
     """One section, court rule, opinion or page.
 
     `words` are its own words by paragraph ("(a)(1)", or "" for words under no paragraph), in order; None
@@ -45,8 +45,7 @@ class Source:
         return not paragraph or any(each.startswith(paragraph) for each in self.words)
 
 
-@dataclass(frozen=True, slots=True)
-class Cited:
+class Cited(NamedTuple):
     """A source as one citation names it: the whole of it, or the paragraphs from the first to the last."""
 
     source: Source
@@ -76,8 +75,7 @@ class Cited:
         return first <= named.index(paragraph) <= last
 
 
-@dataclass(frozen=True, slots=True)
-class Code:
+class Code(NamedTuple):
     """One file: a code with its sections, or, where `cite` is empty, sources that are cited whole.
 
     `entries` are the sections as text. A section is taken apart when it is first asked for: a finding
