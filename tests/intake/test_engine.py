@@ -44,6 +44,10 @@ def keys(stops: Iterator[Asked] | tuple[Asked, ...]) -> list[str]:
     return [stop.key for stop in stops]
 
 
+def walked(*cases: Case) -> list[tuple[Asked, ...]]:
+    return [tuple(asked(case)) for case in cases]
+
+
 @pytest.fixture
 def small(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Bank:
     """The small bank in place of the real one."""
@@ -160,10 +164,10 @@ def test_a_fact_that_nothing_asks_about_does_not_stand() -> None:
 @pytest.mark.usefixtures("small")
 def test_an_answer_tells_what_it_switched_on_and_off() -> None:
     one = told(children__family=MINORS, children__how_many=1)
-    on, off = switched(one, put(one, "children.how_many", 2))
+    on, off = switched(*walked(one, put(one, "children.how_many", 2)))
     assert keys(on) == ["child.2.name", "child.2.born_on", "custody.alike"]
     assert off == ()
-    on, off = switched(one, put(one, "children.family", ()))
+    on, off = switched(*walked(one, put(one, "children.family", ())))
     assert on == ()
     assert keys(off) == ["children.how_many", "child.1.name", "child.1.born_on"]
 
@@ -310,8 +314,8 @@ def test_progress_never_counts_what_does_not_apply(case: Case) -> None:
 @few
 @given(typed_case(), typed_case())
 def test_what_is_switched_on_one_way_is_switched_off_the_other(one: Case, other: Case) -> None:
-    on, off = switched(one, other)
-    back_on, back_off = switched(other, one)
+    on, off = switched(*walked(one, other))
+    back_on, back_off = switched(*walked(other, one))
     assert keys(on) == keys(back_off)
     assert keys(off) == keys(back_on)
     assert not set(keys(on)) & set(keys(off))

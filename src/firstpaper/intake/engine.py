@@ -7,7 +7,7 @@ again once its question applies again.
 """
 
 import re
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import groupby
 from operator import attrgetter
@@ -284,9 +284,8 @@ def set_aside(case: Case) -> tuple[str, ...]:
     return tuple(key for key in _answered_keys(case) if kept.fact(key) is None)
 
 
-def switched(before: Case, after: Case) -> tuple[tuple[Asked, ...], tuple[Asked, ...]]:
-    """The questions that apply after and not before, and those that applied before and not after."""
-    old, new = tuple(asked(before)), tuple(asked(after))
+def switched(old: Sequence[Asked], new: Sequence[Asked]) -> tuple[tuple[Asked, ...], tuple[Asked, ...]]:
+    """The questions that stand only among the new ones, and those that stand only among the old ones."""
     old_keys, new_keys = {stop.key for stop in old}, {stop.key for stop in new}
     on = tuple(stop for stop in new if stop.key not in old_keys)
     off = tuple(stop for stop in old if stop.key not in new_keys)

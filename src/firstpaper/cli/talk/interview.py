@@ -170,12 +170,13 @@ class Interview(Conversation):
 
     def _say_what_changed(self, before: Case, after: Case) -> None:
         """Topics that an answer opened or closed, and answers that it has set aside."""
-        old, new = _topics(before), _topics(after)
-        if opened := [title for title in new if title not in old]:
+        old, new = tuple(asked(before)), tuple(asked(after))
+        had, has = _topics(old), _topics(new)
+        if opened := [title for title in has if title not in had]:
             self._terminal.say(_("I will also ask you about: {topics}.").format(topics="; ".join(opened)))
-        if closed := [title for title in old if title not in new]:
+        if closed := [title for title in had if title not in has]:
             self._terminal.say(_("I will not ask you about: {topics}.").format(topics="; ".join(closed)))
-        _on, off = switched(before, after)
+        _on, off = switched(old, new)
         if aside := [f"  - {one.ask}" for one in off if before.fact(one.key) is not None]:
             words = _("These answers are set aside now. They come back if you change this one back:")
             self._terminal.say("\n".join([words, *aside]))
@@ -264,9 +265,9 @@ def _words_in_short() -> str:
     return _("(You can also type: back, why, skip, don't know, review, change, help or leave.)")
 
 
-def _topics(case: Case) -> list[str]:
-    """The titles of the topics that have something to ask, in order."""
-    return list(dict.fromkeys(_(one.topic.title) for one in asked(case)))
+def _topics(stops: Sequence[Asked]) -> list[str]:
+    """The titles of the topics of these questions, in order."""
+    return list(dict.fromkeys(_(one.topic.title) for one in stops))
 
 
 def _new_stops(rules: Sequence[str], before: Case, after: Case, on: date) -> list[str]:
