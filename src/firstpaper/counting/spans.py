@@ -1,15 +1,14 @@
 """The time between two days in whole years and months."""
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting.dates import short_date
 from firstpaper.counting.months import MissingDay, add_months, no_such_day, whole_months_between
 from firstpaper.locale import _, _n
 
 
-@dataclass(frozen=True, slots=True)
-class YearsMonths:
+class YearsMonths(NamedTuple):
     """Whole years and months; leftover days are dropped.
 
     `by_convention` is true when the answer hangs on which day stands in for a day that a short

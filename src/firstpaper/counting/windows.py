@@ -6,9 +6,9 @@ Chavez (2023) 97 Cal.App.5th 50. Those cases are about time limits. No published
 months of residence day by day, so between the two answers this says "close", and does not decide.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting.dates import short_date
 from firstpaper.counting.days import ONE_DAY, statutory_days
@@ -24,8 +24,7 @@ class ResidenceBand(StrEnum):
     MET = "met"
 
 
-@dataclass(frozen=True, slots=True)
-class ResidenceWindow:
+class ResidenceWindow(NamedTuple):
     """The window that opens on the day somebody began to live in a place.
 
     `calendar_day` is the same day of the month, `months` months on (the last day of a month too

@@ -4,8 +4,8 @@ A child is listed while under the age of majority (Fam. Code 6500; Fam. Code 233
 told in part is never completed: the child is listed where the told parts leave room for a minor.
 """
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import age_on, anniversary
 from firstpaper.facts import Case, Day, known
@@ -28,8 +28,7 @@ CUSTODY_FORMS = {
 NEVER_LISTED = {Family.FROM_OTHERS, Family.GROWN}
 
 
-@dataclass(frozen=True, slots=True)
-class ListedChild:
+class ListedChild(NamedTuple):
     """One row of the petition's list.
 
     `number` counts from 1 in `case.child`. `born_on` is the whole day told, sure or not; `born` is
@@ -125,8 +124,7 @@ def _names_no_minor(case: Case) -> bool:
     return family is not None and (Family.MINOR_TOGETHER in family or set(family) <= NEVER_LISTED)
 
 
-@dataclass(frozen=True, slots=True)
-class PresumedChild:
+class PresumedChild(NamedTuple):
     """A child said to be of one spouse alone, whom the law may take for a child of both.
 
     `key` is the fact that says so, `born` what was told of the birth. `certain` is False where it was not

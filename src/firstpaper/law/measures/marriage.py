@@ -6,8 +6,8 @@ two is the first day on which both are true. Saying it again later moves nothing
 to the other spouse, no day can be named from the words. A judge may find another day.
 """
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import YearsMonths, short_date, years_and_months
 from firstpaper.facts import Case, Day, known
@@ -16,8 +16,7 @@ from firstpaper.facts.matter import Period
 from firstpaper.locale import _
 
 
-@dataclass(frozen=True, slots=True)
-class Separation:
+class Separation(NamedTuple):
     """The day that was told as the date of separation, or why there is none yet.
 
     `why` says in one plain sentence how the day was found or what is missing.

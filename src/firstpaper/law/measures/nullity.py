@@ -3,9 +3,9 @@
 Fam. Code 2200, 2201, 2210, 2211. Nothing here decides whether a ground can be proved.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import Counted, anniversary, count_back, days_after, short_date
 from firstpaper.facts import Case, Day, known
@@ -27,8 +27,7 @@ class Runs(StrEnum):
     TO_A_DAY = "to_a_day"
 
 
-@dataclass(frozen=True, slots=True)
-class Limit:
+class Limit(NamedTuple):
     """The time limit of one ground, for a filing on one day.
 
     `last_day` is the day counted, not moved off a closed court day; `rolled` is the court day that Code

@@ -5,9 +5,9 @@ county of filing. Each spouse is measured alone (Fam. Code 2322), so that nobody
 spouse's time in the state to the other's time in the county.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import ResidenceBand, ResidenceWindow, residence_window
 from firstpaper.facts import Case, Day, DontKnow, known
@@ -30,8 +30,7 @@ class Route(StrEnum):
     NONE = "none"
 
 
-@dataclass(frozen=True, slots=True)
-class SpouseResidence:
+class SpouseResidence(NamedTuple):
     """One spouse's time in the state and in the county of filing, against one filing day.
 
     A window is None where no day is known from which it could run, or where the spouse does not
@@ -81,8 +80,7 @@ class SpouseResidence:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class CountyOpen:
+class CountyOpen(NamedTuple):
     """A county where a divorce can be filed by one spouse's time, and the first day on which that is safe."""
 
     county: str
@@ -275,8 +273,7 @@ def _homes(case: Case) -> tuple[Lives | None, ...]:
     return tuple(known(residence_of(case, who).lives) for who in SPOUSES)
 
 
-@dataclass(frozen=True, slots=True)
-class _Needed:
+class _Needed(NamedTuple):
     """How long the law wants somebody to have lived in a place."""
 
     months: int

@@ -6,10 +6,10 @@ of both *less than* the limit; property of each up to and including it.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import MissingDay, add_months
 from firstpaper.facts import Case, Day, known
@@ -37,8 +37,7 @@ class Subject(StrEnum):
     BOTH_WANT = "both_want"
 
 
-@dataclass(frozen=True, slots=True)
-class Condition:
+class Condition(NamedTuple):
     """One condition on one case. `met` is None where it is open.
 
     `limit` is the amount it was held against; None where there is none, or where the law's amount for
