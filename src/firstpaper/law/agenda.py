@@ -124,12 +124,16 @@ def _ended(case: Case, on: date, open_now: Set[str]) -> Iterator[Entry]:
     """The dates that would be open, had nothing been recorded that ends them."""
     seen = case.model_copy(update={"record": happened(case, on)})
     for kind in all_deadlines().values():
-        facts = [*kind.needless_by, *([kind.done_by] if kind.done_by else [])]
-        if not facts:
+        told = [key for key in (*kind.needless_by, kind.done_by) if key and _is_told(case, key)]
+        if not told:
             continue
-        for one in kind.counted(_supposing(case, dict.fromkeys(facts)), on):
+        for one in kind.counted(_supposing(case, dict.fromkeys(told)), on):
             if one.id not in open_now:
                 yield _how_it_ended(one, seen, on)
+
+
+def _is_told(case: Case, key: str) -> bool:
+    return case.fact(key) not in (None, Service.nothing())
 
 
 def _how_it_ended(one: Deadline, seen: Case, on: date) -> Entry:
