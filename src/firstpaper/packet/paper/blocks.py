@@ -141,8 +141,7 @@ class Text:
 
     def _write(self, pen: Pen, words: list[Words]) -> None:
         if words:
-            with pen.content(self.element):
-                pen.write(words)
+            pen.write(words, self.element)
             words.clear()
 
 

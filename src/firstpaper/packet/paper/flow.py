@@ -1,7 +1,7 @@
 """From the tree of a sheet to blocks and structure elements."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from html import unescape
 from itertools import accumulate
 from typing import NamedTuple
@@ -73,22 +73,22 @@ class Flow:
 
     def sheet(self, root: Node, element: Element) -> Stack:
         """All blocks of the sheet; their structure elements go below `element`."""
-        blocks = list(self._blocks(root, _Column(element, self.look.width)))
+        blocks = list(self._blocks(root.kids, _Column(element, self.look.width)))
         _hold_opening(blocks)
         return Stack(blocks)
 
-    def _blocks(self, node: Node, column: _Column) -> Iterator[Block]:
-        """The blocks of what `node` holds; neighbouring words and inline tags form one paragraph.
+    def _blocks(self, kids: Sequence[Node | str], column: _Column) -> Iterator[Block]:
+        """The blocks of what a node holds; neighbouring words and inline tags form one paragraph.
 
         Where that paragraph is all there is in a cell or a list item, a screen reader hears the cell or the
         item itself, with no paragraph inside.
         """
-        if column.up.role in _HOLDS_WORDS and all(map(_runs_on, node.kids)):
-            if _says_something(node.kids):
-                yield self._text(node.kids, column, self.look.texts[column.text])
+        if column.up.role in _HOLDS_WORDS and all(map(_runs_on, kids)):
+            if _says_something(kids):
+                yield self._text(kids, column, self.look.texts[column.text])
             return
         words: list[Node | str] = []
-        for kid in node.kids:
+        for kid in kids:
             if isinstance(kid, str) or kid.tag in INLINE:
                 words.append(kid)
                 continue
@@ -118,7 +118,9 @@ class Flow:
             case "section" if node.attributes["class"] == "columns":
                 block = self._columns(node, column)
             case "section":
-                block = Stack(list(self._blocks(node, column.below("Sect"))), whole_below=self.look.height)
+                block = Stack(
+                    list(self._blocks(node.kids, column.below("Sect"))), whole_below=self.look.height
+                )
             case "figure":
                 block = self._pictures(node, column)
             case "pagebreak":
@@ -130,7 +132,7 @@ class Flow:
     def _columns(self, node: Node, column: _Column) -> Columns:
         gap = self.look.column_gap
         half = (column.width - gap) / 2
-        blocks = list(self._blocks(node, column.below("Sect", narrower=column.width - half)))
+        blocks = list(self._blocks(node.kids, column.below("Sect", narrower=column.width - half)))
         for block in blocks:
             if isinstance(block, Stack) and block.whole_below:  # a section, not a list
                 block.before = max(block.before, 0.8 * gap)
@@ -145,8 +147,8 @@ class Flow:
         return text
 
     def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook) -> Text:
-        items = list(self._inline(kids, column.up, _Tone(bold=look.bold)))
-        lines = break_lines(_trimmed(items), look.size, column.width)
+        items = list(self._inline(_trimmed(kids), column.up, _Tone(bold=look.bold)))
+        lines = break_lines(items, look.size, column.width)
         aligned = 0.5 if look.centered else 0
         return Text(
             lines, look, column.width, column.up, before=look.before, after=look.after, aligned=aligned
@@ -193,12 +195,12 @@ class Flow:
         """A list item; one that starts with a box to tick has the box as its label."""
         item = column.below("LI")
         label_column = item.below("Lbl")._replace(width=indent)
-        node = _trimmed_item(node)
-        first: Node | str = node.kids[0] if node.kids else ""
+        kids = _trimmed(node.kids)
+        first: Node | str = kids[0] if kids else ""
         mark: list[Node | str] = [label]
         if isinstance(first, Node) and first.tag == "tick":
-            mark, node = [first], replace(node, kids=node.kids[1:])
-        body = Stack(list(self._blocks(node, item.below("LBody", narrower=indent))))
+            mark, kids = [first], kids[1:]
+        body = Stack(list(self._blocks(kids, item.below("LBody", narrower=indent))))
         look = self.look.texts[column.text]
         label_text = self._text(mark, label_column, look)
         if label == _BULLET:
@@ -207,7 +209,7 @@ class Flow:
         return Item(label_text, body, indent, self.look.list_gap, after)
 
     def _remark(self, node: Node, column: _Column) -> Remark:
-        blocks = list(self._blocks(node, column.below("Div", narrower=2 * Remark.INDENT)))
+        blocks = list(self._blocks(node.kids, column.below("Div", narrower=2 * Remark.INDENT)))
         body = Stack(blocks, whole_below=self.look.whole_row)
         return Remark(body, column.width, framed=node.attributes["class"] == "warning")
 
@@ -258,7 +260,7 @@ class Flow:
             else:
                 inside = _cell_element(kid, row, span, heads_columns=heads_columns)
             headed = kid.tag == "th" and kid.attributes.get("class") != "label"
-            blocks = list(self._blocks(kid, _Column(inside, room, "head" if headed else "cell")))
+            blocks = list(self._blocks(kid.kids, _Column(inside, room, "head" if headed else "cell")))
             if kid.attributes.get("class") == "number":
                 for block in blocks:
                     if isinstance(block, Text):
@@ -302,15 +304,7 @@ def _says_something(kids: Sequence[Node | str]) -> bool:
     return any(isinstance(kid, Node) or bool(kid.strip()) for kid in kids)
 
 
-def _trimmed_item(node: Node) -> Node:
-    """The item without blank text at its start, so that its first real kid comes first."""
-    start = next((count for count, kid in enumerate(node.kids) if isinstance(kid, Node) or kid.strip()), 0)
-    return replace(node, kids=node.kids[start:])
-
-
-def _trimmed(items: Sequence[Inline]) -> Sequence[Inline]:
-    """The line items without blank text at the start."""
-    start = next(
-        (n for n, item in enumerate(items) if not isinstance(item, Piece) or item.text.strip()), len(items)
-    )
-    return items[start:]
+def _trimmed(kids: Sequence[Node | str]) -> Sequence[Node | str]:
+    """What a node holds, without blank text at the start, so that the first real kid comes first."""
+    start = next((count for count, kid in enumerate(kids) if isinstance(kid, Node) or kid.strip()), len(kids))
+    return kids[start:]

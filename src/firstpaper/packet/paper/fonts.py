@@ -9,7 +9,7 @@ neither has prints as `PLACEHOLDER`, never as nothing.
 
 import unicodedata
 from collections.abc import Container, Iterator
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import as_file, files
 from itertools import groupby
 from typing import Any
@@ -154,19 +154,18 @@ def face(style: str, *, bold: bool = False, italic: bool = False) -> Face:
     return _face(style, 0, bold, italic)
 
 
-def runs(text: str, style: str, *, bold: bool = False, italic: bool = False) -> Iterator[tuple[Face, str]]:
+@lru_cache(maxsize=4096)
+def runs(text: str, style: str, *, bold: bool = False, italic: bool = False) -> tuple[tuple[Face, str], ...]:
     """`text` (already `clean`) in pieces, each with the typeface that can print it."""
     first = _face(style, 0, bold, italic)
     if text.isascii():
-        yield first, text
-        return
+        return ((first, text),)
 
     def chosen(char: str) -> int:
         return 0 if char == " " or first.has(char) else 1
 
     shown = "".join(char if char == " " or printable(char, style) else PLACEHOLDER for char in text)
-    for rank, chars in groupby(shown, chosen):
-        yield _face(style, rank, bold, italic), "".join(chars)
+    return tuple((_face(style, rank, bold, italic), "".join(chars)) for rank, chars in groupby(shown, chosen))
 
 
 def text_width(text: str, style: str, *, bold: bool = False) -> float:

@@ -63,25 +63,22 @@ class Pen:
         return self.canvas._doc  # type: ignore[attr-defined]
 
     @contextmanager
-    def content(self, element: Element) -> Iterator[None]:
-        """What is drawn inside belongs to `element`."""
+    def drawing(self, element: Element, x: float, y: float, width: float, height: float) -> Iterator[None]:
+        """What is drawn inside is the picture `element`, in this rectangle."""
         if self._inside_artifact:
             yield
             return
-        owners = self.marks[-1]
-        element.kids.append((len(self.marks) - 1, len(owners)))
-        self.canvas.addLiteral(f"/{element.role} <</MCID {len(owners)}>> BDC")
-        owners.append(element)
+        element.place(x, y, x + width, y + height)
+        self.canvas.addLiteral(self._begin(element))
         yield
         self.canvas.addLiteral("EMC")
 
-    @contextmanager
-    def drawing(self, element: Element, x: float, y: float, width: float, height: float) -> Iterator[None]:
-        """What is drawn inside is the picture `element`, in this rectangle."""
-        if not self._inside_artifact:
-            element.place(x, y, x + width, y + height)
-        with self.content(element):
-            yield
+    def _begin(self, element: Element) -> str:
+        """The operator after which everything belongs to `element`, until the next EMC."""
+        owners = self.marks[-1]
+        element.kids.append((len(self.marks) - 1, len(owners)))
+        owners.append(element)
+        return f"/{element.role} <</MCID {len(owners) - 1}>> BDC"
 
     @contextmanager
     def artifact(self, kind: str = "/Layout") -> Iterator[None]:
@@ -95,9 +92,12 @@ class Pen:
         self.canvas.addLiteral("EMC")
         self._inside_artifact = False
 
-    def write(self, pieces: Sequence[Words]) -> None:
-        """Draw text."""
-        self.canvas.addLiteral(f"BT {' '.join(self._operators(pieces))} ET")
+    def write(self, pieces: Sequence[Words], element: Element | None = None) -> None:
+        """Draw text, which belongs to `element` where one is given."""
+        text = f"BT {' '.join(self._operators(pieces))} ET"
+        if element is not None and not self._inside_artifact:
+            text = f"{self._begin(element)} {text} EMC"
+        self.canvas.addLiteral(text)
 
     def _operators(self, pieces: Sequence[Words]) -> Iterator[str]:
         """The text operators (ISO 32000-1, 9.4); a piece in another language is a span (14.9.2)."""

@@ -1,18 +1,17 @@
 """The structure tree of a tagged PDF (ISO 32000-1, 14.7 and 14.8): what a screen reader reads."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from reportlab.pdfbase.pdfdoc import PDFObject, PDFString
 
 
-class Element(PDFObject):
+class Element:
     """A structure element: a role, and its kids in reading order.
 
     A kid is another element or a mark, the pair (page index, marked-content number).
     """
 
-    __RefOnly__ = 1
     __slots__ = ("alt", "attributes", "kids", "lang", "number", "parent", "role")
 
     def __init__(self, role: str, parent: "Element | None", attributes: str = "") -> None:
@@ -37,10 +36,11 @@ class Element(PDFObject):
 
     def walk(self) -> "Iterator[Element]":
         """This element and everything below it, in reading order."""
-        yield self
-        for kid in self.kids:
-            if isinstance(kid, Element):
-                yield from kid.walk()
+        ahead = [self]
+        while ahead:
+            element = ahead.pop()
+            yield element
+            ahead.extend(kid for kid in reversed(element.kids) if isinstance(kid, Element))
 
     def place(self, left: float, foot: float, right: float, top: float) -> None:
         """Join the tree as a drawing that stands here on the page (its BBox)."""
@@ -48,30 +48,35 @@ class Element(PDFObject):
             self.parent.kids.append(self)
         self.attributes = f"/O/Layout/BBox[{left:.2f} {foot:.2f} {right:.2f} {top:.2f}]"
 
-    def format(self, document: Any) -> bytes:
-        """The element as a PDF object. The tree must have been numbered by `write_tree`."""
-        parent = self.parent.number if self.parent is not None else _number(document, _TREE)
+    def written(self, document: Any, pages: Sequence[int], tree: int) -> str:
+        """The element as the text of a PDF object.
+
+        Args:
+            document: The library's document, which knows how words are written.
+            pages: The object numbers of the pages.
+            tree: The object number of the tree, which is the parent of its root.
+        """
+        parent = tree if self.parent is None else self.parent.number
         home = next((kid[0] for kid in self.kids if not isinstance(kid, Element)), None)
-        kids = " ".join(_kid(document, kid, home) for kid in self.kids)
+        kids = " ".join(_kid(kid, home, pages) for kid in self.kids)
         words = f"<</Type/StructElem/S/{self.role}/P {parent} 0 R/K[{kids}]"
         if home is not None:
-            words += f"/Pg {_number(document, page_id(home))} 0 R"
+            words += f"/Pg {pages[home]} 0 R"
         if self.attributes:
             words += f"/A<<{self.attributes}>>"
         if self.lang:
             words += f"/Lang({self.lang})"
-        alt = b"/Alt" + bytes(PDFString(self.alt).format(document)) if self.alt else b""
-        return words.encode("ascii") + alt + b">>"
+        if self.alt:
+            words += f"/Alt{PDFString(self.alt).format(document).decode('ascii')}"
+        return words + ">>"
 
 
-def _kid(document: Any, kid: Element | tuple[int, int], home: int | None) -> str:
+def _kid(kid: Element | tuple[int, int], home: int | None, pages: Sequence[int]) -> str:
     """A kid in the tree: by its number alone where it is a mark on the element's own page."""
     if isinstance(kid, Element):
         return f"{kid.number} 0 R"
-    index, mark = kid
-    if index == home:
-        return str(mark)
-    return f"<</Type/MCR/Pg {_number(document, page_id(index))} 0 R/MCID {mark}>>"
+    page, mark = kid
+    return str(mark) if page == home else f"<</Type/MCR/Pg {pages[page]} 0 R/MCID {mark}>>"
 
 
 class _Raw(PDFObject):
@@ -79,14 +84,11 @@ class _Raw(PDFObject):
 
     __RefOnly__ = 1
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str = "") -> None:
         self.text = text
 
     def format(self, document: Any) -> bytes:
         return self.text.encode("ascii")
-
-
-_TREE = "structure-tree"
 
 
 def page_id(index: int) -> str:
@@ -94,12 +96,7 @@ def page_id(index: int) -> str:
     return f"Page{index + 1}"
 
 
-def _number(document: Any, name: str) -> int:
-    number: int = document.idToObjectNumberAndVersion[name][0]
-    return number
-
-
-def write_tree(document: Any, root: Element, marks: Iterable[list[Element]]) -> None:
+def write_tree(document: Any, root: Element, marks: Sequence[list[Element]]) -> None:
     """Put the structure tree and its parent tree into the document.
 
     Args:
@@ -107,16 +104,24 @@ def write_tree(document: Any, root: Element, marks: Iterable[list[Element]]) -> 
         root: The Document element.
         marks: For each page, the element that owns each marked-content number.
     """
-    for count, element in enumerate(root.walk()):
-        name = f"element-{count}"
-        document.Reference(element, name)
-        element.number = _number(document, name)
-    pages = " ".join(
-        f"{index} [{' '.join(f'{owner.number} 0 R' for owner in owners)}]"
-        for index, owners in enumerate(marks)
+    numbers = document.idToObjectNumberAndVersion
+
+    def numbered(made: _Raw, name: str) -> int:
+        document.Reference(made, name)
+        return int(numbers[name][0])
+
+    pages = [int(numbers[page_id(index)][0]) for index in range(len(marks))]
+    elements = [(element, _Raw()) for element in root.walk()]
+    for count, (element, made) in enumerate(elements):
+        element.number = numbered(made, f"element-{count}")
+    tree = _Raw()
+    number = numbered(tree, "structure-tree")
+    for element, made in elements:
+        made.text = element.written(document, pages, number)
+    owners = " ".join(
+        f"{index} [{' '.join(f'{owner.number} 0 R' for owner in on_page)}]"
+        for index, on_page in enumerate(marks)
     )
-    parents = f"<</Nums[{pages}]>>"
-    tree = _Raw(f"<</Type/StructTreeRoot/K {root.number} 0 R/ParentTree {parents}>>")
-    document.Reference(tree, _TREE)
+    tree.text = f"<</Type/StructTreeRoot/K {root.number} 0 R/ParentTree <</Nums[{owners}]>>>>"
     document.Catalog.StructTreeRoot = tree
     document.Catalog.MarkInfo = _Raw("<</Marked true>>")
