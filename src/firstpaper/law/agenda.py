@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping, Set
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import FeeState, FinalDisclosure, ServiceMethod
@@ -168,8 +169,7 @@ def _waiver_by_silence(case: Case, on: date) -> Iterator[Entry]:
 # --- what waits for something to happen --------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class _Supposed:
+class _Supposed(NamedTuple):
     """Something that may happen next: what is said of it, and its facts."""
 
     event: Event

@@ -8,9 +8,9 @@ is. A warning that only grows louder as its day comes near is not looked for.
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from functools import cache
+from typing import NamedTuple
 
 from firstpaper.counting import days_after, spell_date
 from firstpaper.counting.days import ONE_DAY
@@ -28,8 +28,7 @@ NEAR_DAYS = 60
 ByRule = Mapping[str, tuple[Finding, ...]]
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(NamedTuple):
     """One rule that says something else from the day `on`: what it says until then, and from then on."""
 
     on: date

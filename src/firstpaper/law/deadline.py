@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.facts import Case
 from firstpaper.former_names import Named, formerly
@@ -49,8 +50,7 @@ class Event(StrEnum):
     RESPONSE = "response"
 
 
-@dataclass(frozen=True, slots=True)
-class Chart:
+class Chart(NamedTuple):
     """A date on the picture of the case: its label, and a sentence with `{day}`, and perhaps `{about}`."""
 
     title: str

@@ -1,10 +1,9 @@
 """`firstpaper change`: give an answer again: picked from a list, by name, or as NAME=VALUE in many cases."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, NamedTuple
 
 import typer
 
@@ -87,8 +86,7 @@ def change(
     deliver("change", as_json, work)
 
 
-@dataclass(frozen=True)
-class Changes:
+class Changes(NamedTuple):
     """What is to be changed in each case."""
 
     terminal: Terminal

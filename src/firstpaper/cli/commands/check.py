@@ -1,10 +1,9 @@
 """`firstpaper check`: what stands in the way of a filing, and what to do about it."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, NamedTuple
 
 import typer
 
@@ -41,8 +40,7 @@ StepsOption = Annotated[
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(NamedTuple):
     """How much of a check is wanted."""
 
     everything: bool

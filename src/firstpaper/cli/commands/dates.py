@@ -1,9 +1,8 @@
 """`firstpaper dates`: every date of the case, how it is counted, who has to act and what follows."""
 
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, NamedTuple
 
 import typer
 
@@ -84,8 +83,7 @@ def dates(
     deliver("dates", as_json, work)
 
 
-@dataclass(frozen=True)
-class Wanted:
+class Wanted(NamedTuple):
     """What is wanted beside the dates: a calendar file, and the picture of the days in words."""
 
     ics: Path | None

@@ -1,11 +1,10 @@
 """`firstpaper enter`: take a file of facts into one or many case files, all of it or nothing."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from dataclasses import replace as with_other
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, NamedTuple
 
 import typer
 
@@ -98,8 +97,7 @@ class OtherPeople(UserError):
     code = "other_people"
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(NamedTuple):
     """How the facts are to be taken."""
 
     seal: bool
@@ -147,8 +145,7 @@ def enter(
     deliver("enter", as_json, work)
 
 
-@dataclass(frozen=True)
-class Entry:
+class Entry(NamedTuple):
     """One file of facts, and how it goes into a case. `begins` says that a case may be begun with it.
 
     `alone` says that it is the only case at hand, so that a person can be asked about it.

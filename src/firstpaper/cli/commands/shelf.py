@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, NamedTuple
 
 import typer
 
@@ -136,8 +136,7 @@ class LabelRefused(UserError):
     code = "label_refused"
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(NamedTuple):
     """Which cases are wanted."""
 
     due: int | None
@@ -202,8 +201,7 @@ def shelf(
     deliver("shelf", as_json, work)
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(NamedTuple):
     """How the cases are shown, and what is written beside."""
 
     names: bool

@@ -2,9 +2,8 @@
 
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from firstpaper.errors import UserError
 from firstpaper.locale import _
@@ -48,8 +47,7 @@ class NoBlank(UserError):
     code = "no_blank"
 
 
-@dataclass(frozen=True, slots=True)
-class Learned:
+class Learned(NamedTuple):
     """A blank with its map, and whether the map was confirmed here."""
 
     path: Path
@@ -59,8 +57,7 @@ class Learned:
     confirmed: bool
 
 
-@dataclass(frozen=True, slots=True)
-class FilledFile:
+class FilledFile(NamedTuple):
     """A filled copy that read back as it should."""
 
     path: Path

@@ -7,6 +7,7 @@ from enum import StrEnum
 from functools import partial
 from hashlib import sha256
 from pathlib import Path
+from typing import NamedTuple
 
 from firstpaper.casefile import load
 from firstpaper.casefile.errors import (
@@ -54,8 +55,7 @@ class Stage(StrEnum):
 _OVER = (Stage.ENDED, Stage.REPLACED)
 
 
-@dataclass(frozen=True, slots=True)
-class Date:
+class Date(NamedTuple):
     """One day that matters in a case, with the `key` of its kind."""
 
     day: date
@@ -71,8 +71,7 @@ class Date:
         return self.who in (Actor.PETITIONER, Actor.EITHER, Actor.BOTH)
 
 
-@dataclass(frozen=True, slots=True)
-class Person:
+class Person(NamedTuple):
     """Somebody whose name stands in a case, and what they are in it."""
 
     name: str
@@ -142,8 +141,7 @@ class Shelved:
         return next((one.name for one in self.people if one.role == role), None)
 
 
-@dataclass(frozen=True, slots=True)
-class Unread:
+class Unread(NamedTuple):
     """A case file that could not be looked into, and why."""
 
     file: str
@@ -155,8 +153,7 @@ class Unread:
         return isinstance(self.error, CaseFileSealed | WrongPassphrase)
 
 
-@dataclass(frozen=True, slots=True)
-class Calendar:
+class Calendar(NamedTuple):
     """What a calendar of the folder holds. Titles are plain where danger was told, unless said otherwise."""
 
     label: str

@@ -1,8 +1,8 @@
 """Every figure, rule and source of law with the day it was last checked, oldest check first."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.cli.words.sources import certainty_words
 from firstpaper.counting import short_date
@@ -15,8 +15,7 @@ from firstpaper.locale import _
 LONGEST_VALUE = 60
 
 
-@dataclass(frozen=True, slots=True)
-class Checked:
+class Checked(NamedTuple):
     """One value of a figure, one rule or one source, as it stands on a day or begins later.
 
     `used_by` are the rules that rest on a source. `since` is None where we do not keep the first day.

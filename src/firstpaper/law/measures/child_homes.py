@@ -6,9 +6,9 @@ Days told in part leave no gap where the told parts can meet.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import MissingDay, add_months, days_after, short_date
 from firstpaper.counting.days import ONE_DAY
@@ -23,16 +23,14 @@ from firstpaper.locale import _
 CALIFORNIA = "CA"
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(NamedTuple):
     """A stretch of days, both ends included."""
 
     first: date
     last: date
 
 
-@dataclass(frozen=True, slots=True)
-class History:
+class History(NamedTuple):
     """The homes of one child against the years that form FL-105 covers.
 
     `since` is the first day to cover: so many years before the filing, or the birth. `gaps` are days with
@@ -121,8 +119,7 @@ class Basis(StrEnum):
     UNCLEAR = "unclear"
 
 
-@dataclass(frozen=True, slots=True)
-class HomeState:
+class HomeState(NamedTuple):
     """Whether California is the home state of one child on one filing day.
 
     `line` is the day on which the time is full (`HERE`, `NOT_YET`), or the last day on which a child who

@@ -10,11 +10,10 @@ premiums, other children) are not worked out here.
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
-from typing import Any
+from typing import Any, NamedTuple
 
 from firstpaper.counting import short_date
 from firstpaper.facts import Case, known
@@ -51,8 +50,7 @@ def limits() -> tuple[str, ...]:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Incomes:
+class Incomes(NamedTuple):
     """The net monthly incomes, and the percent of time the children are with the petitioner."""
 
     petitioner: Decimal
@@ -87,8 +85,7 @@ class AboveHalf(StrEnum):
     ALWAYS = "always"
 
 
-@dataclass(frozen=True, slots=True)
-class LowIncome:
+class LowIncome(NamedTuple):
     """The range that a court may choose from where the payer earns less than full-time minimum wage.
 
     `line` is the full-time minimum wage of a month before taxes, not rounded. `half` is half of the payer's
@@ -108,8 +105,7 @@ class LowIncome:
         return AboveHalf.DEPENDS if self.high > self.half else AboveHalf.NO
 
 
-@dataclass(frozen=True, slots=True)
-class Guideline:
+class Guideline(NamedTuple):
     """The amount by the formula, before any adjustment.
 
     `payer` is None where nobody pays. `low_income` is the range that must be shown with the amount: None
@@ -219,8 +215,7 @@ def _low_income(net: Decimal, exact: Decimal, on: date) -> LowIncome | Refused |
     return LowIncome(line, cents(exact * net / line), cents(exact), cents(net * percent / HUNDRED))
 
 
-@dataclass(frozen=True, slots=True)
-class _Formula:
+class _Formula(NamedTuple):
     """The formula for one set of incomes, with its working."""
 
     incomes: Incomes
@@ -316,8 +311,7 @@ def _signed(amount: Decimal) -> str:
 # Costs on top
 
 
-@dataclass(frozen=True, slots=True)
-class CostSplit:
+class CostSplit(NamedTuple):
     """Who pays how much of the costs on top of support: by net incomes, and in half as the other choice."""
 
     petitioner: Decimal

@@ -1,9 +1,9 @@
 """The times after which a court must or may dismiss a case for delay (Code Civ. Proc. 583.110-583.430)."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from functools import partial
+from typing import NamedTuple
 
 from firstpaper.counting import Counted, days_after, leaving_out, short_date
 from firstpaper.facts import Case, Day, DontKnow, known
@@ -32,8 +32,7 @@ def service_time_runs(case: Case, on: date) -> bool:
     return not joint(case) and not kept_alive(case) and not took_part(case, on)
 
 
-@dataclass(frozen=True, slots=True)
-class Limit:
+class Limit(NamedTuple):
     """The end of a time after which the court must dismiss a case.
 
     `outer` is the later end if a judge leaves out the time that a person told us of (583.240, 583.340 with

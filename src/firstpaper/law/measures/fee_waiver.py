@@ -5,9 +5,9 @@ rounding is that of the table printed on the request form of 2023.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
 from decimal import ROUND_CEILING, Decimal
+from typing import NamedTuple
 
 from firstpaper.facts.money import in_dollars
 from firstpaper.law.figure import figure
@@ -17,8 +17,7 @@ CENT = Decimal("0.01")
 MONTHS_IN_A_YEAR = 12
 
 
-@dataclass(frozen=True, slots=True)
-class IncomeLimit:
+class IncomeLimit(NamedTuple):
     """The most that a household may get in a month. `guideline_since` is the first day of its guideline."""
 
     household: int

@@ -1,7 +1,7 @@
 """Whom the law takes for a child of both, and until when that, or a declaration of it, can be fought."""
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import days_after
 from firstpaper.facts import Case, Day, known
@@ -13,8 +13,7 @@ from firstpaper.law.measures.due import Due, due_at_the_clerk, due_elsewhere, mo
 SIGNED = frozenset({Declaration.SIGNED_WITH_COPY, Declaration.SIGNED_NO_COPY})
 
 
-@dataclass(frozen=True, slots=True)
-class DeclarationWindows:
+class DeclarationWindows(NamedTuple):
     """The two last days, counted from the first day that the later signature can be.
 
     The time to fight it runs from the day the state has it on file, which is never before the signature;

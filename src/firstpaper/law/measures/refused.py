@@ -1,10 +1,9 @@
 """A sum that is not worked out, and why."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Refused:
+class Refused(NamedTuple):
     """What stands in the way, each in one plain sentence. `missing` are the keys of facts not known."""
 
     why: tuple[str, ...]

@@ -1,8 +1,8 @@
 """The time to respond: to the petition, to an amended one, or to the paper that revoked a joint one."""
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import Case, known
@@ -24,8 +24,7 @@ class Paper(StrEnum):
     REVOCATION = "revocation"
 
 
-@dataclass(frozen=True, slots=True)
-class ResponseDue:
+class ResponseDue(NamedTuple):
     """The last day to respond.
 
     `who` has to act; None where it was not recorded who revoked. `outer` is the later last day by

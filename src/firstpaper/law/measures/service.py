@@ -6,10 +6,10 @@ move it; no authority was found.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from itertools import combinations
+from typing import NamedTuple
 
 from firstpaper.counting import Counted, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
@@ -203,8 +203,7 @@ def personally_served_on(case: Case, on: date) -> date | None:
     return min(filter(None, (handed, day(service.accepted_on))), default=None)
 
 
-@dataclass(frozen=True, slots=True)
-class Attempts:
+class Attempts(NamedTuple):
     """The tries at personal delivery before substituted service, against what the law asks.
 
     `needed` tries must lie on different days and at different times; it is 0 where the law names no
@@ -231,8 +230,7 @@ def attempts(case: Case, left_on: date) -> Attempts | None:
     return Attempts(days, needed, certain or (None if possible else False))
 
 
-@dataclass(frozen=True, slots=True)
-class ProofText:
+class ProofText(NamedTuple):
     """What the law asks of service by hand on one day.
 
     `tries` is how often the server must have tried before papers are left with somebody else, 0 where the law
@@ -244,8 +242,7 @@ class ProofText:
     photographs: bool
 
 
-@dataclass(frozen=True, slots=True)
-class ProofTexts:
+class ProofTexts(NamedTuple):
     """The text for the day that matters, and the other one where that day lies close to the change.
 
     The acts do not say which text counts for service that lies on both sides (Stats. 2025, ch. 563), so

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
+from typing import NamedTuple
 
 from firstpaper.counting import YearsMonths
 from firstpaper.facts import Case, known
@@ -97,8 +98,7 @@ def _temporary_steps(more: Decimal, less: Decimal, amount: Decimal, on: date) ->
     yield _("That is {amount}; below zero counts as nothing.").format(amount=in_dollars(amount))
 
 
-@dataclass(frozen=True, slots=True)
-class HalfLength:
+class HalfLength(NamedTuple):
     """The yardstick for how long support may last after a marriage that is not long.
 
     `months` is half of the marriage; `and_a_half` says that half a month more belongs to it.
@@ -150,8 +150,7 @@ def half_length_limits() -> str:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Factor:
+class Factor(NamedTuple):
     """One thing a judge weighs for support in a judgment, with its paragraph of Fam. Code 4320."""
 
     paragraph: str

@@ -5,9 +5,9 @@ is left out of every sum, and named.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, Proposal, Who
@@ -30,8 +30,7 @@ OFTEN_BORROWED_ON = (AssetKind.REAL_ESTATE, AssetKind.VEHICLE, AssetKind.BUSINES
 """Kinds of which we do not take it that nothing is owed, unless somebody says so."""
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One thing or debt in the sums. `value`, `owed` and `net` are None where they are not known.
 
     The net of a debt is below zero.
@@ -92,8 +91,7 @@ def _number(character: Character) -> int:
     return int(character.key.partition(".")[2])
 
 
-@dataclass(frozen=True, slots=True)
-class Total:
+class Total(NamedTuple):
     """The sums of some lines."""
 
     value: Decimal = NOTHING
@@ -105,8 +103,7 @@ class Total:
         return self.value - self.owed
 
 
-@dataclass(frozen=True, slots=True)
-class Totals:
+class Totals(NamedTuple):
     """The sums by what things are taken to be. `left_out` are the lines without a known net."""
 
     by_code: Mapping[Code, Total]
@@ -158,8 +155,7 @@ def value_day(on: date) -> str:
 # Separate money put into a thing
 
 
-@dataclass(frozen=True, slots=True)
-class Claim:
+class Claim(NamedTuple):
     """What one spouse put in, and what comes back."""
 
     by: Who
@@ -167,8 +163,7 @@ class Claim:
     back: Decimal
 
 
-@dataclass(frozen=True, slots=True)
-class Repayment:
+class Repayment(NamedTuple):
     """The claims for separate money put into one thing, and what is left of its net value after them.
 
     `not_traced` is what was put in without papers to show it; it does not count. `cut` says that the
@@ -239,8 +234,7 @@ def _owned_by(who: Who, code: Code) -> bool:
 # The filer's own proposal
 
 
-@dataclass(frozen=True, slots=True)
-class Award:
+class Award(NamedTuple):
     """What each takes of one line by the proposal, after separate money is paid back.
 
     `repaid` is separate money that goes to a spouse, from the other who takes the thing; below zero it
@@ -253,8 +247,7 @@ class Award:
     repaid_to_petitioner: Decimal = NOTHING
 
 
-@dataclass(frozen=True, slots=True)
-class Equalizing:
+class Equalizing(NamedTuple):
     """The payment that makes the filer's own proposal even, and what each ends with of the community.
 
     `payment` goes from `payer` to the other; `repaid_to_petitioner` is separate money paid back besides

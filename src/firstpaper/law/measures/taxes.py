@@ -1,15 +1,14 @@
 """What spousal support does to income taxes. Words only: no tax is worked out."""
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.locale import _
 
 
-@dataclass(frozen=True, slots=True)
-class SupportTax:
+class SupportTax(NamedTuple):
     """How an order or agreement of a day is taxed, in plain words."""
 
     federal: str

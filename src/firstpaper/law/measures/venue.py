@@ -4,9 +4,9 @@ Code Civ. Proc. 395(a) asks for three months in the county before a dissolution,
 a nullity or a legal separation; Fam. Code 2320(b)(2) asks for the county of the wedding.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import ResidenceBand
 from firstpaper.facts import Case, known
@@ -24,8 +24,7 @@ class VenueTest(StrEnum):
     HOME = "home"
 
 
-@dataclass(frozen=True, slots=True)
-class Venue:
+class Venue(NamedTuple):
     """The test, and whether the county of filing passes it; None where that cannot be told."""
 
     test: VenueTest

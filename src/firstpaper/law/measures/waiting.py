@@ -6,9 +6,9 @@ Los Angeles (1988) 199 Cal.App.3d 601; Jimenez v. Chavez (2023) 97 Cal.App.5th 5
 be done on the last day, so a closed court does not move it.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from firstpaper.counting import (
     Counted,
@@ -35,8 +35,7 @@ class Starts(StrEnum):
     JOINT_FILING = "joint_filing"
 
 
-@dataclass(frozen=True, slots=True)
-class Clock:
+class Clock(NamedTuple):
     """The day from which the six months run, and why."""
 
     start: date
@@ -44,8 +43,7 @@ class Clock:
     steps: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class EarliestEnd:
+class EarliestEnd(NamedTuple):
     """The first day on which a marriage can end.
 
     `expires` is the last of the six months. `day` is the day after it, by calendar months;

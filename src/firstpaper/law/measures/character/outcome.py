@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Generic, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 from firstpaper.facts.choices import Who
 
@@ -53,8 +53,7 @@ class Confidence(StrEnum):
         return len(Confidence) - 1 - list(Confidence).index(self)
 
 
-@dataclass(frozen=True, slots=True)
-class Verdict:
+class Verdict(NamedTuple):
     """What one row of a table says: the code, why, and what a court may still decide."""
 
     code: Code
@@ -64,8 +63,7 @@ class Verdict:
     cite: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Reason:
+class Reason(NamedTuple):
     """Why: in plain words, with the authority and the name of the row that said it."""
 
     says: str
@@ -91,8 +89,7 @@ class Point(StrEnum):
     TAX_BOARD = "tax_board"
 
 
-@dataclass(frozen=True, slots=True)
-class Flag:
+class Flag(NamedTuple):
     """A point to be known, in plain words, with its authority."""
 
     point: Point
@@ -100,8 +97,7 @@ class Flag:
     cite: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Alternative:
+class Alternative(NamedTuple):
     """What the code could be, if the fact that is missing were this."""
 
     fact: str
@@ -109,8 +105,7 @@ class Alternative:
     codes: tuple[Code, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Character:
+class Character(NamedTuple):
     """What a listed thing or debt is taken to be.
 
     `key` is its place in the case, as "asset.2". `missing` are the keys of the facts on which the answer

@@ -7,8 +7,7 @@ can never make an answer firmer.
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
-from typing import Any, Generic, Self, TypeVar
+from typing import Any, Generic, NamedTuple, Self, TypeVar
 
 from firstpaper.law.measures.character.outcome import Code, Row, Table, Verdict
 
@@ -71,8 +70,7 @@ class IfTold(_ByName, Generic[T]):
         return value
 
 
-@dataclass(frozen=True, slots=True)
-class Leaf:
+class Leaf(NamedTuple):
     """What the table says once all it asks is known or supposed."""
 
     verdict: Verdict
@@ -80,8 +78,7 @@ class Leaf:
     look: Supposing
 
 
-@dataclass(frozen=True, slots=True)
-class Fork:
+class Fork(NamedTuple):
     """A fact that is not known, and what the table says for each value it could have."""
 
     name: str

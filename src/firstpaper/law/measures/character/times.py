@@ -6,10 +6,10 @@ marriage. A thing got on the wedding day may lie on either side. A debt of the w
 of separation falls into a gap of Fam. Code 2621-2623, so it too may lie on either side.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from itertools import product
+from typing import NamedTuple
 
 from firstpaper.counting import anniversary
 from firstpaper.facts import Case, Day, DontKnow, known
@@ -39,8 +39,7 @@ class Earned(StrEnum):
     ACROSS = "across"
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(NamedTuple):
     """The first and the last day that a day can be. Open where nothing was told."""
 
     first: date = _FIRST
@@ -62,8 +61,7 @@ def span_of(fact: Day | DontKnow | None) -> Span:
     return Span(anniversary(day.earliest, -UNSURE_YEARS), anniversary(day.latest, UNSURE_YEARS))
 
 
-@dataclass(frozen=True, slots=True)
-class Marriage:
+class Marriage(NamedTuple):
     """When the union began and broke, as far as is known, and the keys of the facts that say so."""
 
     began: Span

@@ -8,10 +8,9 @@ Marriage of Mohler (2020) 47 Cal.App.5th 788). Both are for the court to allow.
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Any
+from typing import Any, NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Who
@@ -29,8 +28,7 @@ CITE = (
 NOTHING = Decimal(0)
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """What one spouse paid on, or had of, one community thing or debt since the separation."""
 
     key: str
@@ -44,8 +42,7 @@ class Entry:
         return net_from_the_other(self.paid, self.use)
 
 
-@dataclass(frozen=True, slots=True)
-class Ledger:
+class Ledger(NamedTuple):
     """All entries. `left_out` are the keys of things that are not surely community."""
 
     entries: tuple[Entry, ...]

@@ -8,10 +8,10 @@ never count. The community's part stands still at the separation, though it goes
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from fractions import Fraction
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind
@@ -35,8 +35,7 @@ _AMOUNTS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Payments:
+class Payments(NamedTuple):
     """What the opinions ask for. `now` is the value at the time of dividing."""
 
     price: Decimal
@@ -69,8 +68,7 @@ class Payments:
         return self.now - self.value_at_wedding
 
 
-@dataclass(frozen=True, slots=True)
-class HouseShare:
+class HouseShare(NamedTuple):
     """The community's and the separate part of the equity; together they are the equity to the cent."""
 
     payments: Payments

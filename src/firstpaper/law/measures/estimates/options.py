@@ -5,10 +5,10 @@ Cal.App.3d 780 counts from the first day at work, In re Marriage of Nelson (1986
 the grant. No formula must be used: the first fits pay for past work, the second pay for work to come.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from fractions import Fraction
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Acquired
@@ -25,8 +25,7 @@ CITE = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class OptionShares:
+class OptionShares(NamedTuple):
     """The community's part of one grant by each formula: months to the separation, over months to its use."""
 
     hug: tuple[int, int]

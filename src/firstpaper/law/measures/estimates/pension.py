@@ -7,9 +7,9 @@ Cal.App.4th 80, 88). It fits only where the benefit hangs on years of service (I
 Marriage of Henkle (1987) 189 Cal.App.3d 97). Only the fraction is worked out here, never dollars.
 """
 
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
+from typing import NamedTuple
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Acquired, AssetKind
@@ -25,8 +25,7 @@ CITE = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class TimeRule:
+class TimeRule(NamedTuple):
     """The community's part of a benefit: months of service in the marriage, over all months of service.
 
     `growing` says that the work goes on, so that the second number grows and the part gets smaller until

@@ -1,8 +1,8 @@
 """Dates that cannot stand in the order told."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.matter import Period
@@ -12,8 +12,7 @@ from firstpaper.law.words import spell_day
 from firstpaper.locale import _
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(NamedTuple):
     """Two days, the first of which cannot lie after the second; `says` has both as {first}, {second}."""
 
     first: str

@@ -1,8 +1,8 @@
 """What the two halves of the residence rule share: the state and the county, spouse by spouse."""
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import ResidenceBand, ResidenceWindow, short_date, spell_date
 from firstpaper.facts import Case, Day, known
@@ -33,8 +33,7 @@ OUTCOMES: Mapping[ResidenceBand, Outcome] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Half:
+class Half(NamedTuple):
     """One half for one spouse, with the sentence for each way it can stand.
 
     `fact` is "state_since" or "county_since"; `bands` has a sentence for each band, `elsewhere` is

@@ -1,7 +1,7 @@
 """The short kind of divorce."""
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from firstpaper.counting import MissingDay, add_months, short_date, spell_date
 from firstpaper.facts import Case
@@ -82,8 +82,7 @@ def dissolution(case: Case, on: date) -> Found | None:
     return _fits(looked) if limits_known(on) else _limits_not_known(looked, on)
 
 
-@dataclass(frozen=True, slots=True)
-class _Looked:
+class _Looked(NamedTuple):
     """Every condition on one case, with the facts and the counting behind them."""
 
     years: int
