@@ -23,6 +23,9 @@ from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
 
 FAMILY = "children.family"
+Stands = tuple[ListedChild, HomeState]
+"""A child, and how it stands to California as its home state."""
+
 LIVES = ("residence.petitioner.lives", "residence.respondent.lives")
 
 
@@ -133,18 +136,18 @@ def _not_told(child: ListedChild) -> Found:
     )
 
 
-def _alike(case: Case, told: Sequence[ListedChild], on: date) -> Iterable[Sequence[ListedChild]]:
+def _alike(case: Case, told: Sequence[ListedChild], on: date) -> Iterable[Sequence[Stands]]:
     """The children of whom the same is to be said, together."""
-    found: dict[tuple[Any, ...], list[ListedChild]] = {}
+    found: dict[tuple[Any, ...], list[Stands]] = {}
     for child in told:
         state = _state(case, child, on)
-        found.setdefault((state.basis, _words(state, "", on)), []).append(child)
+        found.setdefault((state.basis, _words(state, "", on)), []).append((child, state))
     return found.values()
 
 
-def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
-    names = [child_words(child.number, child.name) for child in alike]
-    states = [_state(case, child, on) for child in alike]
+def _about(case: Case, alike: Sequence[Stands], on: date) -> Found:
+    names = [child_words(child.number, child.name) for child, _state in alike]
+    states = [state for _child, state in alike]
     line = states[0].line if len({state.line for state in states}) == 1 else None
     doubt = _another_court(case)
     says, outcome, do = _words(states[0], names[0], on, doubt)
@@ -155,11 +158,9 @@ def _about(case: Case, alike: Sequence[ListedChild], on: date) -> Found:
         Weight.GOOD_TO_KNOW if surely else Weight.GET_ADVICE,
         spaced([says, too]),
         do,
-        facts=(*(f"{child.key}.{fact}" for child in alike for fact in ("homes", "born_on")), *LIVES),
+        facts=(*(f"{child.key}.{fact}" for child, _state in alike for fact in ("homes", "born_on")), *LIVES),
         dates={"line_on": line} if line else {},
-        values={
-            f"{child.key}.home_state": state.basis.value for child, state in zip(alike, states, strict=True)
-        },
+        values={f"{child.key}.home_state": state.basis.value for child, state in alike},
         steps=tuple(_steps(names, states)),
         cite=_on_another_court(case) if doubt and outcome is Outcome.MET else (),
     )
