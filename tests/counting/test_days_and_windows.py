@@ -11,6 +11,7 @@ from firstpaper.counting import (
     Counted,
     ResidenceBand,
     count_back,
+    day_after,
     days_after,
     leaving_out,
     residence_window,
@@ -34,6 +35,12 @@ def walked(day: date, count: int) -> date:
 @given(day=days, count=counts)
 def test_counting_back_undoes_counting_on(day: date, count: int) -> None:
     assert count_back(days_after(day, count).day, count).day == day
+
+
+@given(day=days, count=counts)
+def test_the_day_alone_is_the_one_the_counting_reaches(day: date, count: int) -> None:
+    assert day_after(day, count) == days_after(day, count).day
+    assert day_after(day) == days_after(day, 1).day
 
 
 @given(day=days, count=counts)
@@ -151,7 +158,7 @@ def test_counts_can_be_joined_with_their_steps() -> None:
     )
 
 
-@pytest.mark.parametrize("count", [days_after, count_back, statutory_days])
+@pytest.mark.parametrize("count", [days_after, day_after, count_back, statutory_days])
 def test_a_negative_count_is_refused(count: Callable[[date, int], object]) -> None:
     with pytest.raises(ValueError, match="a count of days cannot be negative: -1"):
         count(date(2026, 1, 1), -1)

@@ -18,7 +18,14 @@ from firstpaper.on_first_use import names_of
 if TYPE_CHECKING:
     from firstpaper.counting.court_days import CourtCalendar
     from firstpaper.counting.dates import month_name, short_date, short_month, spell_date, weekday_name
-    from firstpaper.counting.days import Counted, count_back, days_after, leaving_out, statutory_days
+    from firstpaper.counting.days import (
+        Counted,
+        count_back,
+        day_after,
+        days_after,
+        leaving_out,
+        statutory_days,
+    )
     from firstpaper.counting.holidays import (
         DayAfter,
         FixedDay,
@@ -47,6 +54,7 @@ __all__ = [
     "age_on",
     "anniversary",
     "count_back",
+    "day_after",
     "days_after",
     "leaving_out",
     "month_name",
@@ -66,7 +74,7 @@ __getattr__ = names_of(
     {
         "court_days": ("CourtCalendar",),
         "dates": ("month_name", "short_date", "short_month", "spell_date", "weekday_name"),
-        "days": ("Counted", "count_back", "days_after", "leaving_out", "statutory_days"),
+        "days": ("Counted", "count_back", "day_after", "days_after", "leaving_out", "statutory_days"),
         "holidays": ("DayAfter", "FixedDay", "HolidayRule", "NthWeekday", "YearlyDay", "observed_on"),
         "months": ("MissingDay", "add_months", "age_on", "anniversary", "whole_months_between"),
         "spans": ("YearsMonths", "years_and_months"),

@@ -32,14 +32,19 @@ def days_after(day: date, count: int) -> Counted:
     Code Civ. Proc. 12; Gov. Code 6800. The last day is not moved off a weekend or a holiday; that
     is `CourtCalendar.roll_forward`. Raises ValueError for a negative count.
     """
-    require_count(count)
-    reached = day + count * ONE_DAY
+    reached = day_after(day, count)
     steps = [_("{date}: the starting day, not counted").format(date=short_date(day))]
     if count > 1:
         steps.append(_("{date}: day 1").format(date=short_date(day + ONE_DAY)))
     if count:
         steps.append(_("{date}: day {number}").format(date=short_date(reached), number=count))
     return Counted(reached, tuple(steps))
+
+
+def day_after(day: date, count: int = 1) -> date:
+    """The day that `days_after` reaches, where nobody is shown the counting. Raises ValueError alike."""
+    require_count(count)
+    return day + count * ONE_DAY
 
 
 def count_back(day: date, count: int) -> Counted:

@@ -9,7 +9,7 @@ from contextlib import suppress
 from datetime import date
 from typing import NamedTuple
 
-from firstpaper.counting import days_after
+from firstpaper.counting import day_after
 from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case
 from firstpaper.forms.answer import ItemAnswer
@@ -89,7 +89,7 @@ def _days_to_try(one: Explanation, case: Case, on: date, found: Iterable[Finding
     """The days that the rules and the law behind the item name, each moved on to a day of the court."""
     named = {day for each in found for day in each.dates.values()}
     days = {*named, *(day + ONE_DAY for day in named), *(change.since for change in one.changes)}
-    last, court = days_after(on, AHEAD_DAYS).day, calendar_of(case)
+    last, court = day_after(on, AHEAD_DAYS), calendar_of(case)
     return sorted({court.next_court_day_on_or_after(day).day for day in days if on < day <= last})
 
 

@@ -12,7 +12,7 @@ from datetime import date
 from functools import cache
 from typing import NamedTuple
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case, Day
 from firstpaper.facts.model import Facts
@@ -75,7 +75,7 @@ def changes(case: Case, on: date, days: int = NEAR_DAYS) -> tuple[Change, ...]:
     between is in them.
     """
     found = _Found(case)
-    judged, last = judged_on(case, on), days_after(on, days).day
+    judged, last = judged_on(case, on), day_after(on, days)
     turning = sorted(day for day in _turning_days(case, found.on(judged)) if judged < day <= last)
     return tuple(change for day in turning for change in _on_the_day(found, day))
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.cli.hints import command
-from firstpaper.counting import days_after, short_date, spell_date
+from firstpaper.counting import day_after, short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.former_names import Named, formerly
 from firstpaper.intake import Asked, Topic, echo
@@ -49,7 +49,7 @@ def agenda_text(case: Case, found: Agenda, now: str = "", *, everything: bool) -
 
 
 def _a_year_from(on: date) -> date:
-    return days_after(on, SOON_DAYS).day
+    return day_after(on, SOON_DAYS)
 
 
 def _left_out(further: int, later: int, ended: int) -> str:

@@ -8,7 +8,7 @@ from firstpaper.cli.given.events import asked_of
 from firstpaper.cli.hints import next_line, to_type
 from firstpaper.cli.words.agenda import entry_data, events_data, one_line
 from firstpaper.cli.words.findings import finding_data
-from firstpaper.counting import days_after
+from firstpaper.counting import day_after
 from firstpaper.facts import Case
 from firstpaper.intake import Topic, echo, standing
 from firstpaper.intake.events import event, events, happened_already, recorded, told_with
@@ -115,7 +115,7 @@ def _notes(before: Case, after: Case, topic: Topic, on: date) -> list[Finding]:
 
 def _dates_text(before: Case, after: Case, on: date) -> Iterator[str]:
     new = _new_dates(before, after, on)
-    soon = [one for one in new if one.deadline.target <= days_after(on, SOON_DAYS).day]
+    soon = [one for one in new if one.deadline.target <= day_after(on, SOON_DAYS)]
     if not soon:
         return
     lines = [_("These dates are new, or have moved:"), *(f"  - {one_line(one.deadline)}" for one in soon)]

@@ -10,7 +10,7 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
-from firstpaper.counting import MissingDay, add_months, days_after, short_date
+from firstpaper.counting import MissingDay, add_months, day_after, short_date
 from firstpaper.counting.days import ONE_DAY
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child, Home, first_of_both
@@ -166,7 +166,7 @@ def _last_stay_here(lived: Sequence[Home]) -> tuple[Day, Day | None] | None:
 
 def _follows_on(home: Home, end: Day | None) -> bool:
     """Whether a home may have begun by the day after the end of the one before; that may still last."""
-    return end is None or home.start.earliest <= days_after(end.latest, 1).day
+    return end is None or home.start.earliest <= day_after(end.latest)
 
 
 def _later(one: Day | None, other: Day | None) -> Day | None:

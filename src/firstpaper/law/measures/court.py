@@ -7,7 +7,7 @@ none is forgotten.
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import CourtCalendar, days_after
+from firstpaper.counting import CourtCalendar, day_after
 from firstpaper.facts import Case, known
 from firstpaper.facts.record import Closure
 from firstpaper.law.figure import court_calendar
@@ -42,4 +42,4 @@ def closed_days(closure: Closure) -> Iterator[date]:
         return
     if not 0 <= (last - first).days < LONGEST_CLOSURE_DAYS:
         return
-    yield from (days_after(first, number).day for number in range((last - first).days + 1))
+    yield from (day_after(first, number) for number in range((last - first).days + 1))

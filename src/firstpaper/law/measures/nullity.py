@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
-from firstpaper.counting import Counted, anniversary, count_back, days_after, short_date
+from firstpaper.counting import Counted, anniversary, count_back, day_after, short_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import NullityFiler, NullityGround, Who
 from firstpaper.law.figure import figure
@@ -297,7 +297,7 @@ def late_allowed_from(ground: NullityGround, on: date) -> date | None:
     if ground is not NullityGround.FORCE:
         return None
     now = figure("nullity.force_late_permission", on)
-    return None if now.value or now.until is None else days_after(now.until, 1).day
+    return None if now.value or now.until is None else day_after(now.until)
 
 
 def _start(case: Case, ground: NullityGround) -> tuple[str, Day | None]:

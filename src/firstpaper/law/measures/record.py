@@ -7,7 +7,7 @@ before the years whose law we know.
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import Counted, days_after
+from firstpaper.counting import Counted, day_after
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.figure import figure
@@ -163,4 +163,4 @@ def _outside(fact: Day | DontKnow | None, limit: date) -> bool:
 
 def _latest_for(name: str, on: date) -> date:
     ahead = _AHEAD.get(name)
-    return days_after(on, ahead).day if ahead else on
+    return day_after(on, ahead) if ahead else on

@@ -4,7 +4,7 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
-from firstpaper.counting import Counted, days_after, short_date
+from firstpaper.counting import Counted, day_after, days_after, short_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import LaterService, Who
 from firstpaper.law.authority import Certainty
@@ -101,7 +101,7 @@ def default_from(case: Case, on: date) -> Due | None:
     if response is None or joint(case) or took_part(case, on):
         return None
     last = response.due.rolled
-    following = days_after(last, 1).day
+    following = day_after(last)
     ended = _("{date}: the time to respond ends").format(date=short_date(last))
     opens = calendar_of(case).next_court_day_on_or_after(following)
     return Due(following, opens.day, (*response.due.steps, ended, *opens.steps))
@@ -134,7 +134,7 @@ def _to_amended(case: Case, served: date, on: date) -> ResponseDue:
 
 def _outer(case: Case, served: date, days: int) -> Due | None:
     later = later_paper(case, served, days)
-    return due_at_court(case, later) if later.day != days_after(served, days).day else None
+    return due_at_court(case, later) if later.day != day_after(served, days) else None
 
 
 def _the_other(who: Who | None) -> Who | None:

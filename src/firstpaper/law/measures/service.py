@@ -11,7 +11,7 @@ from enum import StrEnum
 from itertools import combinations
 from typing import NamedTuple
 
-from firstpaper.counting import Counted, days_after, short_date
+from firstpaper.counting import Counted, day_after, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import BY_ORDER, Kind, ServedBy, ServiceMethod, Special
 from firstpaper.facts.record import Record, Service
@@ -275,12 +275,12 @@ def photographs_needed(served: date) -> bool:
 def new_text_begins(on: date) -> date:
     """The first day of the newer text on service and its proof, seen from either side of it."""
     value = figure("service.photographs", on)
-    return value.since if value.value or value.until is None else days_after(value.until, 1).day
+    return value.since if value.value or value.until is None else day_after(value.until)
 
 
 def near(begins: date, on: date) -> bool:
     """Whether the change is so near, or past, that a person must know of it."""
-    return begins <= days_after(on, NEAR_DAYS).day
+    return begins <= day_after(on, NEAR_DAYS)
 
 
 def _proof_text(on: date) -> ProofText:
@@ -304,7 +304,7 @@ def _start(service: Service, how: ServiceMethod) -> date | None:
 
 def _counted(how: ServiceMethod, start: date) -> Counted:
     days = completion_law(how, start).value
-    reached = days_after(start, days).day
+    reached = day_after(start, days)
     if days == 0:
         return Counted(reached, (_step(start, _begun(how)), _("Service is complete that day.")))
     number = days + 1 if how is ServiceMethod.PUBLICATION else days

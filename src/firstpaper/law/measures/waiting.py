@@ -13,6 +13,7 @@ from typing import NamedTuple
 from firstpaper.counting import (
     Counted,
     count_back,
+    day_after,
     days_after,
     short_date,
     statutory_days,
@@ -81,7 +82,7 @@ def earliest_end(start: date) -> EarliestEnd:
     days: int = figure("residence.half_year_days", start).value
     expires = months_after(start, months)
     counted = statutory_days(start, days)
-    first, longer = _after(expires.day), _after(max(expires.day, counted))
+    first, longer = day_after(expires.day), day_after(max(expires.day, counted))
     steps = (*expires.steps, _next_step(first))
     if longer > first:
         also = _("{date}: the day after {days} days, as a court may count half a year")
@@ -106,7 +107,7 @@ def credited_end(case: Case, on: date) -> Counted | None:
     credit = (revoked - joint_filed).days
     months: int = figure("waiting.months", running.start).value
     expires = months_after(running.start, months).then(lambda end: count_back(end, credit))
-    first = _after(expires.day)
+    first = day_after(expires.day)
     return Counted(first, (*expires.steps, _next_step(first)))
 
 
@@ -118,10 +119,6 @@ def summary_credit_until(case: Case, on: date) -> Due | None:
     return due_at_the_clerk(
         case, days_after(revoked, figure("summary_dissolution.credit_days", revoked).value)
     )
-
-
-def _after(last: date) -> date:
-    return days_after(last, 1).day
 
 
 def _joint_step(filed: date) -> str:

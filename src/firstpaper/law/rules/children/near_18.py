@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import anniversary, days_after, spell_date
+from firstpaper.counting import anniversary, day_after, spell_date
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child
 from firstpaper.facts.choices import Parentage
@@ -59,7 +59,7 @@ def _about(number: int, child: Child, on: date) -> Found | None:
             _("Look up the whole birth date. Until then we keep {name} on the list.").format(name=name),
             facts=(key,),
         )
-    if first <= days_after(on, SOON_DAYS).day:
+    if first <= day_after(on, SOON_DAYS):
         return Found(
             Outcome.CLOSE,
             Weight.GET_ADVICE,

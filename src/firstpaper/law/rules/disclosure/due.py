@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Who
 from firstpaper.facts.kinds import is_nullity
@@ -111,7 +111,7 @@ def _mine(mine: DisclosureDue, on: date) -> Found:
             spaced((late, _other_reading(mine))),
             _("Serve it now, or agree in writing on more time. A judgment without it can be set aside."),
         )
-    soon = mine.due.target <= days_after(on, SOON_DAYS).day
+    soon = mine.due.target <= day_after(on, SOON_DAYS)
     says = (
         _("A response came after the summons was published or posted. Now your declaration is due by {day}.")
         if mine.after_publication

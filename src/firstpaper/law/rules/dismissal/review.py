@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.dismissal import next_review
@@ -32,7 +32,7 @@ def review(case: Case, on: date) -> Found | None:
     An example. Filed on November 25, 2026: the first look is by May 24, 2027, the next by November 20.
     """
     due = next_review(case, on) if filed_on(case, on) else None
-    if due is None or due.target > days_after(on, NEAR_DAYS).day:
+    if due is None or due.target > day_after(on, NEAR_DAYS):
         return None
     return Found(
         Outcome.MET,

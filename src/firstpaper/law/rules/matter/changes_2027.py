@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.authority import Certainty
@@ -109,7 +109,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
 def _straddles(case: Case, on: date, orders: FigureValue) -> Iterator[Found]:
     """A case that was filed before the day and goes on after it (Fam. Code 4(c)-(h))."""
     filed = filed_on(case, on)
-    begins = days_after(orders.until, 1).day if orders.until else orders.since
+    begins = day_after(orders.until) if orders.until else orders.since
     if filed and filed < begins and _speak_of(orders, on):
         yield _found(
             begins,
@@ -140,8 +140,8 @@ def _editions(on: date) -> Iterator[Found]:
 
 def _speak_of(value: FigureValue, on: date) -> date | None:
     """The day on which the figure changes, if it is near, or changed, if it has; else None."""
-    begins = days_after(value.until, 1).day if value.until else value.since
-    return begins if begins <= days_after(on, NEAR_DAYS).day else None
+    begins = day_after(value.until) if value.until else value.since
+    return begins if begins <= day_after(on, NEAR_DAYS) else None
 
 
 def _found(

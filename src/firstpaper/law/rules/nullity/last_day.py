@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import FILE_BY, Found, Outcome, Weight
@@ -148,10 +148,10 @@ def _in_time(case: Case, limit: Limit, on: date, target: date, day: str) -> Foun
             _leap(case, limit),
         )
     )
-    if target <= days_after(on, URGENT_DAYS).day:
+    if target <= day_after(on, URGENT_DAYS):
         do = _("Only a few days are left. File now: a paper that is sent back cannot be mended in that time.")
         return _found(limit, Outcome.CLOSE, Weight.GET_ADVICE, says, do)
-    if target <= days_after(on, SOON_DAYS).day:
+    if target <= day_after(on, SOON_DAYS):
         do = _("Your last day is soon. File before it, with some days to spare.")
         return _found(limit, Outcome.CLOSE, Weight.LOOK_AGAIN, says, do)
     weight = Weight.LOOK_AGAIN if limit.unsure else Weight.GOOD_TO_KNOW

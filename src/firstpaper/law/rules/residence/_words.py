@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import Counted, days_after, spell_date
+from firstpaper.counting import Counted, day_after, spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind, Union, Who
 from firstpaper.facts.kinds import kind_of
@@ -15,7 +15,7 @@ SHORT_WAIT_DAYS = 30
 
 def short_wait(safe_day: date, on: date) -> bool:
     """Whether it is not worth two sets of papers to save the wait from the day `on`."""
-    return safe_day <= days_after(on, SHORT_WAIT_DAYS).day
+    return safe_day <= day_after(on, SHORT_WAIT_DAYS)
 
 
 def tested_for_residence(case: Case) -> bool:

@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.finding import Found, Outcome, Weight
@@ -71,9 +71,9 @@ def orders_read(case: Case, on: date) -> Found:
 
 
 def _which_text(orders: FigureValue, on: date) -> str:
-    if orders.until is None or orders.until > days_after(on, NEAR_DAYS).day:
+    if orders.until is None or orders.until > day_after(on, NEAR_DAYS):
         return _("Keep a copy of them where you see it.")
     return _(
         "A summons issued on {day} or later carries a new text, with more on insurance. Read the one you "
         "were given."
-    ).format(day=spell_date(days_after(orders.until, 1).day))
+    ).format(day=spell_date(day_after(orders.until)))

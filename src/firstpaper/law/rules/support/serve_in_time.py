@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from firstpaper.counting import days_after, spell_date
+from firstpaper.counting import day_after, spell_date
 from firstpaper.facts import Case
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import filed_on
@@ -57,7 +57,7 @@ def serve_in_time(case: Case, on: date) -> Found | None:
             certainty=certainty(case, on),
         )
     says = _("If the papers are served by {day}, child support can start from the day you filed.")
-    near = due.target <= days_after(on, SOON_DAYS).day
+    near = due.target <= day_after(on, SOON_DAYS)
     return Found(
         Outcome.CLOSE if near else Outcome.MET,
         Weight.LOOK_AGAIN if near else Weight.GOOD_TO_KNOW,
