@@ -29,4 +29,4 @@ Told = Annotated[DontKnow | T | None, Field(union_mode="left_to_right")]
 
 def known(fact: DontKnow | T | None) -> T | None:
     """The value, or None where it was not asked or the person does not know."""
-    return None if isinstance(fact, DontKnow) else fact
+    return None if fact is DONT_KNOW else fact

@@ -34,7 +34,10 @@ class Weight(StrEnum):
     @property
     def order(self) -> int:
         """0 for the heaviest."""
-        return list(Weight).index(self)
+        return _HEAVIEST_FIRST.index(self)
+
+
+_HEAVIEST_FIRST = tuple(Weight)
 
 
 class Found(NamedTuple):

@@ -62,6 +62,7 @@ def listed_children(case: Case, on: date) -> tuple[ListedChild, ...]:
     return tuple(sorted(listed, key=lambda child: child.born.earliest if child.born else date.max))
 
 
+@once_a_case
 def described(case: Case) -> tuple[tuple[int, Child], ...]:
     """The children about whom anything was told, with their numbers."""
     return tuple((number, child) for number, child in enumerate(case.child, 1) if child != Child())

@@ -13,6 +13,7 @@ from firstpaper.counting import YearsMonths, short_date, years_and_months
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.choices import ToldTo, Union
 from firstpaper.facts.matter import Period
+from firstpaper.law.measures.once import once_a_case
 from firstpaper.locale import _
 
 
@@ -33,6 +34,7 @@ class Separation(NamedTuple):
         return self.day is None
 
 
+@once_a_case
 def separation(case: Case) -> Separation:
     """The date of separation by the filer's own answers; never completed by guessing."""
     told, acted = known(case.dates.separation_told_on), known(case.dates.separation_acted_on)

@@ -70,6 +70,7 @@ def filed_on(case: Case, on: date) -> date | None:
     return None if _outside(first, on) else day(first)
 
 
+@once_a_case
 def begins_on(case: Case, on: date) -> date | None:
     """The day the case was begun, or is planned to be: the first from `on` on that is right for it.
 
@@ -105,6 +106,7 @@ def judged_on(case: Case, on: date) -> date:
     return on if is_filed(case) else opens_on(case, on).day
 
 
+@once_a_case
 def opens_on(case: Case, on: date) -> Counted:
     """The first day from `on` on when a clerk takes papers; what comes on a closed day is filed only then."""
     return calendar_of(case).next_court_day_on_or_after(on)

@@ -170,9 +170,11 @@ class Table(Generic[Look]):
 
     def first(self, look: Look, after: str = "") -> tuple[Verdict, Row[Look]]:
         """What the first row that applies says; of the rows after the one named, where one is named."""
-        names = [row.name for row in self.rows]
-        for row in self.rows[names.index(after) + 1 if after else 0 :]:
+        for row in self._after(after) if after else self.rows:
             verdict = row.check(look)
             if verdict is not None:
                 return verdict, row
         raise LookupError("the last row of a table applies to everything")
+
+    def _after(self, name: str) -> list[Row[Look]]:
+        return self.rows[[row.name for row in self.rows].index(name) + 1 :]
