@@ -1,7 +1,9 @@
-"""One test over many like things, where each takes no time: all that fail are named, with what failed."""
+"""Many like things held to one check, or to many."""
 
 from collections.abc import Callable, Iterable
 from typing import Any
+
+import pytest
 
 Check = Callable[..., None]
 
@@ -9,7 +11,10 @@ Check = Callable[..., None]
 def for_each(
     things: Iterable[Any], name: Callable[[Any], object] = str
 ) -> Callable[[Check], Callable[[], None]]:
-    """Turn a check of one thing into a test of all; the parts of a tuple are handed over one by one."""
+    """Turn a check of one thing into a test of all, where each takes no time: all that fail are named.
+
+    The parts of a tuple are handed over one by one.
+    """
     everything = list(things)
 
     def of_all(check: Check) -> Callable[[], None]:
@@ -22,6 +27,14 @@ def for_each(
         return test
 
     return of_all
+
+
+def one_by_one(things: Iterable[Any]) -> pytest.MarkDecorator:
+    """A test of each thing as `one`; all tests of one thing, in whatever file, run one after the other.
+
+    So what is worked out and drawn of a thing for one of them is still there for the next, in one process.
+    """
+    return pytest.mark.parametrize("one", list(things), ids=str, scope="session")
 
 
 def _failure(check: Check, thing: Any) -> str:

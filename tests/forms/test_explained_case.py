@@ -3,8 +3,6 @@
 from collections import Counter
 from datetime import date
 
-import pytest
-
 from firstpaper.forms.explained_case import InCase, in_case
 from firstpaper.forms.explained_copies import copies_of
 from firstpaper.forms.explained_names import entries, entries_called
@@ -13,9 +11,10 @@ from firstpaper.forms.filing import every_form, maker
 from firstpaper.forms.open_answers import open_items
 from firstpaper.intake import standing
 from firstpaper.law.register import findings
+from tests.each import one_by_one
 from tests.households.golden import Household, households
 
-each_household = pytest.mark.parametrize("one", households(), ids=str)
+each_household = one_by_one(households())
 WHOLE = tuple(one for one in households() if one.name in ("two-children-moved-county", "both-file-together"))
 
 
@@ -45,7 +44,7 @@ def test_each_rule_behind_a_page_finds_there_what_it_finds_in_check(one: Househo
         assert findings(case, one.on, [rule]) == tuple(each for each in found if each.id == rule)
 
 
-@pytest.mark.parametrize("one", WHOLE, ids=str)
+@one_by_one(WHOLE)
 def test_a_page_agrees_with_items_and_with_check(one: Household) -> None:
     case = standing(one.case)
     found = findings(case, one.on)
@@ -62,7 +61,7 @@ def test_a_page_agrees_with_items_and_with_check(one: Household) -> None:
             assert open_items(here.values()) == tuple(each for each in here.values() if each.open_key)
 
 
-@pytest.mark.parametrize("one", WHOLE, ids=str)
+@one_by_one(WHOLE)
 def test_what_another_day_changes_is_what_the_form_says_on_that_day(one: Household) -> None:
     case = standing(one.case)
     for entry in entries("FL-100"):

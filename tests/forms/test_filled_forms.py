@@ -3,7 +3,6 @@
 from collections import Counter
 from datetime import date
 
-import pytest
 from hypothesis import given, settings
 
 from firstpaper.facts import Case
@@ -15,6 +14,7 @@ from firstpaper.forms.needed import Goes, forms_needed, table
 from firstpaper.forms.stack import apart, stack
 from firstpaper.intake import standing
 from tests.any_case import any_case, filing_days
+from tests.each import one_by_one
 from tests.households.golden import households
 
 ALLOWED = {
@@ -101,7 +101,7 @@ def test_every_form_of_the_first_filing_that_we_fill_in_is_in_some_household() -
     assert used >= {edition.form for edition in all_editions()} & first
 
 
-@pytest.mark.parametrize("one", households(), ids=str)
+@one_by_one(households())
 def test_no_household_is_told_to_leave_empty_what_it_must_fill_in(one: object) -> None:
     for form in filled_forms(standing(one.case), one.on):  # type: ignore[attr-defined]
         written = {answer.concept for answer in form.items if answer.action is not Action.BLANK}

@@ -20,7 +20,7 @@ from firstpaper.cli.words.agenda import agenda_text
 from firstpaper.facts import Case
 from firstpaper.intake import facts_from
 from firstpaper.law.agenda import agenda
-from firstpaper.packet import Stage, build
+from firstpaper.packet import Packet, Stage, build
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.pictures.words import text_of
 from firstpaper.packet.templates import render
@@ -65,6 +65,18 @@ def _case(household: Household) -> Case:
     return case
 
 
+@cache
+def packet(one: Household) -> Packet:
+    """Its whole packet."""
+    return build(one.case, one.on)
+
+
+@cache
+def later_part(one: Household) -> Packet:
+    """The part of its packet for what follows the filing."""
+    return build(one.case, one.on, stages=[Stage.LATER])
+
+
 def households() -> tuple[Household, ...]:
     """Every household on each of its filing days."""
     return tuple(Household(one["name"], on) for one in _index() for on in one["on"])
@@ -89,19 +101,18 @@ def _since(name: str, days: Iterable[dict[str, Any]]) -> Iterator[Household]:
 
 def texts(household: Household) -> dict[str, str]:
     """What the household gets, as text files by name."""
-    case, on = household.case, household.on
     if household.recorded:
-        packet = build(case, on, stages=[Stage.LATER])
+        later = later_part(household)
+        case, on = later.brief.case, household.on
         return {
-            "dates.txt": agenda_text(packet.brief.case, agenda(packet.brief.case, on), everything=True)
-            + "\n",
-            "packet.txt": "\n\n".join(map(_shown, packet.sheets)) + "\n",
+            "dates.txt": agenda_text(case, agenda(case, on), everything=True) + "\n",
+            "packet.txt": "\n\n".join(map(_shown, later.sheets)) + "\n",
         }
-    packet = build(case, on)
+    whole = packet(household)
     return {
-        "items.txt": "\n".join(_items(packet.brief)) + "\n",
-        "findings.txt": "\n".join(_findings(packet.brief)) + "\n",
-        "packet.txt": "\n\n".join(map(_shown, packet.sheets)) + "\n",
+        "items.txt": "\n".join(_items(whole.brief)) + "\n",
+        "findings.txt": "\n".join(_findings(whole.brief)) + "\n",
+        "packet.txt": "\n\n".join(map(_shown, whole.sheets)) + "\n",
     }
 
 

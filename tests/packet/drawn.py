@@ -2,8 +2,7 @@
 
 from functools import cache
 
-from firstpaper.packet import Packet, build
-from tests.households.golden import Household, followed, households
+from tests.households.golden import Household, followed, households, packet
 from tests.packet.reading_pdf import Leaf, leaves
 
 FOLLOWED = followed()
@@ -14,12 +13,6 @@ ALL = tuple(one for one in households() if one.name not in {later.name for later
 def household(name: str) -> Household:
     """The household of that name on its first filing day."""
     return next(one for one in ALL if one.name == name)
-
-
-@cache
-def packet(one: Household) -> Packet:
-    """Its packet."""
-    return build(one.case, one.on)
 
 
 @cache

@@ -12,6 +12,7 @@ from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
 from firstpaper.packet.views import dates_ahead
 from firstpaper.packet.views.sheet import Sheet
+from tests.each import one_by_one
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, footed, household, packet
 from tests.packet.read_back import words_of
@@ -57,7 +58,7 @@ def test_it_is_one_page_and_conforms_to_pdf_ua_1(told: dict[str, str], on: date)
     assert report.is_compliant
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_no_household_gets_more_than_one_page_of_it(one: Household) -> None:
     found = [each for each in packet(one).sheets if each.template == "dates-ahead.html"]
     assert len(found) <= 1

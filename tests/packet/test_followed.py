@@ -5,12 +5,10 @@ from io import BytesIO
 from typing import Any
 
 import page as page_validation
-import pytest
 from icalendar import Calendar
 from pypdf import PdfReader
 
 from firstpaper.law.agenda import agenda
-from firstpaper.packet import Packet, Stage, build
 from firstpaper.packet.calendar import calendar
 from firstpaper.packet.drawing import drawn
 from firstpaper.packet.paper import markup_errors
@@ -18,15 +16,12 @@ from firstpaper.packet.pictures.chart import Chart
 from firstpaper.packet.pictures.shares import Shares
 from firstpaper.packet.pictures.words import text_of
 from firstpaper.packet.templates import render
-from tests.households.golden import Household
+from tests.each import one_by_one
+from tests.households.golden import Household, later_part
 from tests.packet.drawn import FOLLOWED
 
-each_day = pytest.mark.parametrize("one", FOLLOWED, ids=str)
+each_day = one_by_one(FOLLOWED)
 TIED = "abcdefghijklmnopqrst"
-
-
-def later_part(one: Household) -> Packet:
-    return build(one.case, one.on, stages=[Stage.LATER])
 
 
 @each_day

@@ -17,6 +17,7 @@ from firstpaper.packet.brief import brief
 from firstpaper.packet.guide import read_along, road
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.road import sheets as roads
+from tests.each import one_by_one
 from tests.households.golden import Household, blocks, followed, households
 from tests.packet.reading_pdf import leaves
 from tests.words.reading import grade, words
@@ -111,7 +112,7 @@ def test_the_road_without_a_case_names_every_way_and_no_day() -> None:
     assert "does not draft a default" in said
 
 
-@pytest.mark.parametrize("one", followed(), ids=str)
+@one_by_one(followed())
 def test_the_road_of_a_case_has_its_own_days_and_ways(one: Household) -> None:
     case = standing(one.case)
     said = markup(road(one.on, case))

@@ -26,6 +26,7 @@ from firstpaper.packet.views import (
     service,
 )
 from firstpaper.packet.views.sheet import Sheet
+from tests.each import one_by_one
 from tests.households.golden import blocks, households
 from tests.packet.drawn import household
 from tests.packet.read_back import words_of
@@ -61,7 +62,7 @@ def of(template: str, told: Case, on: date = ON) -> str:
     return words(tuple(sheet for sheet in shown(service.sheets, told, on) if sheet.template == template))
 
 
-@pytest.mark.parametrize("one", households(), ids=str)
+@one_by_one(households())
 def test_all_of_them_are_in_the_markup_and_conform_to_pdf_ua_1(one: object) -> None:
     whole = brief(one.case, one.on)  # type: ignore[attr-defined]
     sheets = tuple(sheet for view in VIEWS for sheet in view(whole))

@@ -2,12 +2,11 @@
 
 from typing import Any
 
-import pytest
-
 from firstpaper.facts import Case
 from firstpaper.facts.choices import CommunityHow, SeparateHow
 from firstpaper.packet import Packet, build
 from firstpaper.packet.views import handoff
+from tests.each import one_by_one
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, household
 from tests.packet.read_back import words_of
@@ -44,7 +43,7 @@ def packet_of(name: str) -> Packet:
     return build(with_list(one.case), one.on)
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_the_hand_off_sheet_takes_two_pages_at_most_with_a_long_list(one: Household) -> None:
     told = with_list(one.case, how=False)
     long = told.model_copy(update={"asset": told.asset * 33, "debt": told.debt * 99})
@@ -69,7 +68,7 @@ def test_nothing_is_said_where_nothing_is_listed() -> None:
     assert "Listed" not in " ".join(words_of([sheet]))
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_no_amount_of_the_list_is_anywhere_in_the_packet(one: Household) -> None:
     html = build(with_list(one.case), one.on).html()
     assert not any(amount in html for amount in AMOUNTS)

@@ -8,7 +8,6 @@ from html.parser import HTMLParser
 from io import BytesIO
 
 import page as page_validation
-import pytest
 from pypdf import PdfReader
 
 from firstpaper.facts import Case
@@ -17,10 +16,11 @@ from firstpaper.law.finding import Weight
 from firstpaper.packet import Pile, build
 from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
+from tests.each import one_by_one
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, footed, household, measured, packet, pages, pdf
 
-each_household = pytest.mark.parametrize("one", ALL, ids=str)
+each_household = one_by_one(ALL)
 
 POINTS_PER_INCH = 72
 HAND_OFF = "Private: for your lawyer only. Not to be filed."
@@ -289,11 +289,11 @@ def _read(data: bytes) -> list:
     return list(PdfReader(BytesIO(data)).pages)
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@each_household
 def test_on_a_screen_every_heading_of_a_table_has_its_scope_and_every_picture_can_be_reached(
     one: Household,
 ) -> None:
-    shown = build(one.case, one.on).html()
+    shown = packet(one).html()
     assert not re.search(r"<th(?! scope)[ >]|<page|widths=", shown)
     assert shown.count("<figure") == shown.count('<figure tabindex="0" role="group"')
     assert "overflow-wrap: anywhere" not in shown

@@ -8,6 +8,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.packet import Stage, build
 from firstpaper.packet.contents import stage_of
 from firstpaper.packet.views.disclosure import when
+from tests.each import one_by_one
 from tests.households.golden import Household, households
 from tests.packet.drawn import ALL, household, packet
 from tests.packet.reading_pdf import page_words
@@ -24,7 +25,7 @@ LATER_ONLY = {
 }
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_the_two_parts_are_the_whole_packet_and_the_first_holds_nothing_of_the_later(one: Household) -> None:
     first, later = (
         [sheet.title for sheet in build(one.case, one.on, stages=[stage]).sheets] for stage in Stage

@@ -11,6 +11,7 @@ from firstpaper.packet.brief import brief
 from firstpaper.packet.views import worksheet
 from firstpaper.packet.views.grids import Grid
 from firstpaper.packet.views.worksheet import Row
+from tests.each import one_by_one
 from tests.households.golden import Household
 from tests.packet.drawn import ALL, household
 from tests.packet.reading_pdf import page_words
@@ -29,7 +30,7 @@ def _shape(line: Row | Grid) -> object:
     return line.kind, len(line.labels), len(line.boxes), len(line.lines)
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_the_lines_of_a_worksheet_are_those_of_the_english_one(one: Household) -> None:
     assert [_shape(line) for line in _lines(one, "es")] == [_shape(line) for line in _lines(one, "en")]
 

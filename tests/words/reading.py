@@ -7,6 +7,7 @@ word and fair for a paragraph. It also finds long sentences and words nobody nee
 
 import re
 from collections.abc import Iterable
+from functools import cache
 
 BARRED = (
     "pursuant",
@@ -65,6 +66,7 @@ def sentences(text: str) -> list[str]:
     return [part for part in _SENTENCE_END.split(text) if words(part)]
 
 
+@cache
 def syllables(word: str) -> int:
     """The syllables of one word, by its vowel groups."""
     letters = re.sub(r"[^a-z]", "", word.lower())

@@ -6,12 +6,11 @@ attachments, which speak to the court.
 
 import re
 from collections.abc import Iterator
+from functools import cache
 from statistics import fmean
 
-import pytest
-
-from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
+from tests.each import one_by_one
 from tests.households.golden import Household, blocks
 from tests.packet.drawn import ALL, packet
 from tests.words.reading import barred_words, grade, longest_sentence, sentences, words
@@ -38,17 +37,20 @@ OF_THE_COURT = re.compile(
 
 def sentences_of(sheet: Sheet) -> list[str]:
     """The blocks of words of a sheet that are its own."""
-    own = WRITTEN.sub("", AUTHORITY.sub("", render(sheet.template, sheet.values)))
+    own = WRITTEN.sub("", AUTHORITY.sub("", sheet.markup))
     return [block for block in blocks(own) if len(words(block)) > 3]
 
 
-def our_sheets(one: Household) -> list[Sheet]:
-    return [sheet for sheet in packet(one).sheets if sheet.style != "attachment"]
+@cache
+def our_sheets(one: Household) -> tuple[tuple[Sheet, list[str]], ...]:
+    """The sheets that are ours, each with its blocks of words."""
+    ours = (sheet for sheet in packet(one).sheets if sheet.style != "attachment")
+    return tuple((sheet, sentences_of(sheet)) for sheet in ours)
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_every_sheet_is_at_grade_eight_or_lower(one: Household) -> None:
-    grades = {sheet.title: grade(sentences_of(sheet)) for sheet in our_sheets(one)}
+    grades = {sheet.title: grade(told) for sheet, told in our_sheets(one)}
     assert {title: found for title, found in grades.items() if found > 8} == {}
     assert fmean(grades.values()) <= 7
 
@@ -58,8 +60,8 @@ def told_of(one: Household) -> Iterator[tuple[str, str]]:
 
     On worksheets and in tables the words are mostly those of the form, so only their paragraphs are read.
     """
-    for sheet in our_sheets(one):
-        own = WRITTEN.sub("", AUTHORITY.sub("", TABLE.sub("", render(sheet.template, sheet.values))))
+    for sheet, _told in our_sheets(one):
+        own = WRITTEN.sub("", AUTHORITY.sub("", TABLE.sub("", sheet.markup)))
         for block in blocks(own):
             for sentence in sentences(ASIDE.sub(r". \1. ", block)):
                 if len(words(sentence)) >= MEASURABLE and not OF_THE_COURT.search(sentence):
@@ -72,21 +74,21 @@ def named_apart(sentence: str) -> str:
     return " ".join([first, *("it" if re.search(r"[A-Z0-9]", word) else word for word in rest)])
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_every_sentence_is_at_grade_eight_or_lower(one: Household) -> None:
     hard = {told for told in told_of(one) if grade([named_apart(told[1])]) > 8.05}
     assert hard == set()
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_no_sentence_runs_on(one: Household) -> None:
-    for sheet in our_sheets(one):
-        for block in sentences_of(sheet):
+    for _sheet, told in our_sheets(one):
+        for block in told:
             assert len(words(longest_sentence(block.replace(";", ".")))) <= LONGEST, block
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_no_sheet_talks_like_a_statute(one: Household) -> None:
-    for sheet in our_sheets(one):
+    for sheet, told in our_sheets(one):
         if sheet.template != "worksheet.html":  # there we must name what stands on the form
-            assert barred_words(" ".join(sentences_of(sheet))) == [], sheet.title
+            assert barred_words(" ".join(told)) == [], sheet.title

@@ -7,12 +7,11 @@ the sheet for somebody who reads English is left out, and so is every run of Eng
 import re
 from functools import cache
 
-import pytest
-
 from firstpaper.locale import speaking
 from firstpaper.packet import Packet, build
 from firstpaper.packet.templates import render
 from firstpaper.packet.views.sheet import Sheet
+from tests.each import one_by_one
 from tests.households.golden import Household, blocks
 from tests.packet.drawn import ALL
 from tests.words.reading_es import FAIRLY_EASY, ease, words
@@ -36,7 +35,7 @@ def _own(sheet: Sheet) -> list[str]:
     return [block for block in blocks(drawn) if len(words(block)) > 3]
 
 
-@pytest.mark.parametrize("one", ALL, ids=str)
+@one_by_one(ALL)
 def test_every_sheet_is_fairly_easy(one: Household) -> None:
     found = {sheet.title: ease(_own(sheet)) for sheet in _spanish(one).sheets if sheet.language == "es"}
     assert {title: round(easy) for title, easy in found.items() if easy < FAIRLY_EASY} == {}

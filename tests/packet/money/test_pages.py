@@ -11,13 +11,14 @@ from firstpaper.packet import build
 from firstpaper.packet.money import money_pages
 from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.templates import render
-from tests.households.golden import households
+from tests.each import one_by_one
+from tests.households.golden import households, packet
 from tests.packet.money.invented import ALL, ON, Household, pages, text
 from tests.packet.reading_pdf import page_words
 from tests.words.reading import barred_words, grade, words
 from tests.words.test_sheet_words import sentences_of
 
-each = pytest.mark.parametrize("one", ALL, ids=str)
+each = one_by_one(ALL)
 PRIVATE = "Private: not for the court."
 
 
@@ -112,9 +113,9 @@ def test_no_money_page_is_in_the_packet(one: Household) -> None:
     assert PRIVATE not in packet.html()
 
 
-@pytest.mark.parametrize("household", households(), ids=str)
-def test_no_packet_of_any_household_has_a_private_page(household: Any) -> None:
-    assert PRIVATE not in build(household.case, household.on).html()
+@one_by_one(households())
+def test_no_packet_of_any_household_has_a_private_page(one: Any) -> None:
+    assert PRIVATE not in packet(one).html()
 
 
 def test_what_somebody_typed_is_data() -> None:
