@@ -1,8 +1,10 @@
 """What every test stands on."""
 
+import gc
 import os
 import signal
 
+import pytest
 from hypothesis import HealthCheck, settings
 
 # A new case is begun in English, without asking for the language first.
@@ -15,3 +17,14 @@ signal.signal(signal.SIGINT, signal.default_int_handler)
 # No test asserts a time, so a busy computer fails none.
 settings.register_profile("untimed", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("untimed")
+
+
+def pytest_xdist_auto_num_workers() -> int:
+    """One process more than cores: some tests wait, for a terminal, a lock or a process that is killed."""
+    return (os.cpu_count() or 1) + 1
+
+
+def pytest_collection_finish(session: pytest.Session) -> None:
+    """Thousands of tests stay to the end, so the search for garbage need not go through them each time."""
+    if session.items:
+        gc.freeze()
