@@ -13,12 +13,13 @@ def for_each(
 ) -> Callable[[Check], Callable[[], None]]:
     """Turn a check of one thing into a test of all, where each takes no time: all that fail are named.
 
-    The parts of a tuple are handed over one by one.
+    The parts of a tuple are handed over one by one. Things that are still to be found, as a generator finds
+    them, are looked for where the test runs, and not in every process that collects it.
     """
-    everything = list(things)
 
     def of_all(check: Check) -> Callable[[], None]:
         def test() -> None:
+            everything = list(things)
             failed = [f"{name(thing)}: {why}" for thing in everything if (why := _failure(check, thing))]
             assert not failed, f"{len(failed)} of {len(everything)}:\n" + "\n".join(failed)
             assert everything

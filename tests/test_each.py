@@ -32,3 +32,15 @@ def test_nothing_to_check_is_no_success() -> None:
 
     with pytest.raises(AssertionError):
         anything()
+
+
+def test_what_is_still_to_be_found_is_looked_for_where_the_test_runs() -> None:
+    found: list[int] = []
+
+    @for_each(found.append(number) or number for number in range(3))
+    def is_small(number: int) -> None:
+        assert number < 2, "large"
+
+    assert found == []
+    with pytest.raises(AssertionError, match="1 of 3:\n2: AssertionError: large"):
+        is_small()

@@ -6,6 +6,7 @@ What the fields really mean is known here and nowhere in the file.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 from io import BytesIO
 from itertools import groupby
@@ -62,9 +63,16 @@ class Drawn:
     truth: Mapping[tuple[str, str], str | None]
 
 
+_KEPT: dict[tuple[str, date | None, Family, int], Drawn] = {}
+"""What was drawn already; an edition is told by its form and its date, since it has no hash."""
+
+
 def drawn(edition: Edition, family: Family, seed: int) -> Drawn:
     """One blank of that edition."""
-    return _Drawer(edition, family, Random(f"{edition.form} {family} {seed}")).draw()
+    key = (edition.form, edition.edition, family, seed)
+    if key not in _KEPT:
+        _KEPT[key] = _Drawer(edition, family, Random(f"{edition.form} {family} {seed}")).draw()
+    return _KEPT[key]
 
 
 class _Drawer:

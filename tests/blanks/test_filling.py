@@ -1,6 +1,7 @@
 """Filled copies: each answer in the field it is for, nothing in any other, and read back first."""
 
 from dataclasses import replace
+from functools import cache
 from io import BytesIO
 from random import Random
 
@@ -23,6 +24,7 @@ from tests.blanks.worked import worked
 from tests.packet.drawn import household
 
 
+@cache
 def forms(name: str) -> tuple[FilledForm, ...]:
     one = household(name)
     return filled_forms(standing(one.case), one.on)

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import date
+from functools import cache
 
 import pytest
 
@@ -19,42 +20,51 @@ from tests.packet.drawn import household
 
 ON = date(2026, 12, 1)
 EDITION = edition_for("FL-100", ON)
-PAPER = drawn(EDITION, Family.SHORT, seed=5)
-BLANK = read_blank(PAPER.pdf, "blank")
-MAP = corrected(map_of(BLANK, *recognised(BLANK)), PAPER)
-CASE = household("plain-childless-divorce").case
+
+
+@cache
+def learned() -> tuple[Blank, Map]:
+    """A blank of the petition and its map."""
+    paper = drawn(EDITION, Family.SHORT, seed=5)
+    blank = read_blank(paper.pdf, "blank")
+    return blank, corrected(map_of(blank, *recognised(blank)), paper)
 
 
 def narrow(by: float) -> Blank:
     """The blank with every field so many times narrower."""
+    blank, _map = learned()
     spots = tuple(
         replace(
             spot,
             boxes=tuple(replace(box, right=box.left + (box.right - box.left) / by) for box in spot.boxes),
         )
-        for spot in BLANK.spots
+        for spot in blank.spots
     )
-    return Blank(BLANK.digest, BLANK.pages, spots, BLANK.phrases)
+    return Blank(blank.digest, blank.pages, spots, blank.phrases)
 
 
 def test_the_room_is_that_of_the_field_and_no_longer_our_estimate() -> None:
-    measured_here = measured_edition(MAP, BLANK)
+    blank, its_map = learned()
+    measured_here = measured_edition(its_map, blank)
     assert measured_here
-    spot = next(BLANK.by_key[line.key] for line in MAP.lines if line.takes == "requests.other.words")
+    spot = next(blank.by_key[line.key] for line in its_map.lines if line.takes == "requests.other.words")
     room = measured_here.item("requests.other.words")
     assert spot.size == 9.0
     assert room.fits == int((spot.place.width - 4) / (0.55 * 9))
-    assert measured_edition(MAP, narrow(3)).item("cap.name").fits < measured_here.item("cap.name").fits  # type: ignore[union-attr,operator]
+    assert measured_edition(its_map, narrow(3)).item("cap.name").fits < measured_here.item("cap.name").fits  # type: ignore[union-attr,operator]
 
 
 def test_of_an_edition_that_we_do_not_know_nothing_is_measured() -> None:
-    assert measured_edition(replace(MAP, edition="January 1, 2031"), BLANK) is None
+    blank, its_map = learned()
+    assert measured_edition(replace(its_map, edition="January 1, 2031"), blank) is None
 
 
 @pytest.mark.parametrize(("by", "pages"), [(1.0, 0), (8.0, 1)])
 def test_what_does_not_fit_the_field_goes_to_an_attachment(by: float, pages: int) -> None:
-    case = standing(CASE.with_fact("requests.other", "Each keeps the dog in turn"))
-    edition = measured_edition(MAP, narrow(by))
+    plain = household("plain-childless-divorce").case
+    case = standing(plain.with_fact("requests.other", "Each keeps the dog in turn"))
+    _blank, its_map = learned()
+    edition = measured_edition(its_map, narrow(by))
     assert edition
     with measured([edition]):
         form = filled_forms(case, ON)[0]
@@ -65,9 +75,9 @@ def test_what_does_not_fit_the_field_goes_to_an_attachment(by: float, pages: int
 
 
 def test_the_measure_ends_with_its_block() -> None:
-    edition = measured_edition(MAP, narrow(8))
+    _blank, its_map = learned()
+    edition = measured_edition(its_map, narrow(8))
     assert edition
     with measured([edition]):
         assert edition_for("FL-100", ON) is edition
     assert edition_for("FL-100", ON) is EDITION
-    assert isinstance(MAP, Map)

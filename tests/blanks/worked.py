@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import cache
 
 from firstpaper.blanks.blank import Blank
 from firstpaper.blanks.filling import Filling, filled_copy, filling
@@ -35,10 +36,16 @@ def worked(form: FilledForm, family: Family = Family.FULL, seed: int = 1, *, fla
     return filled_on(drawn(form.edition, family, seed), form, flat=flat)
 
 
+@cache
+def _learned(pdf: bytes) -> tuple[Blank, Map]:
+    """The blank as it is read, and its map before a person looks at it."""
+    blank = read_blank(pdf, "blank")
+    return blank, map_of(blank, *recognised(blank))
+
+
 def filled_on(paper: Drawn, form: FilledForm, *, flat: bool = False) -> Worked:
     """The form filled in on that paper."""
-    blank = read_blank(paper.pdf, "blank")
-    form_number, printed = recognised(blank)
-    one = corrected(map_of(blank, form_number, printed), paper)
+    blank, as_recognised = _learned(paper.pdf)
+    one = corrected(as_recognised, paper)
     pdf, what = filled_copy(paper.pdf, "blank", filling(form, one, blank), flat=flat)
     return Worked(paper, blank, one, what, pdf)

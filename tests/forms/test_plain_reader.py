@@ -30,7 +30,7 @@ class Question(NamedTuple):
 ASKED = [
     Question(**row)
     for path in sorted(QUESTIONS.glob("*-questions.yaml"))
-    for row in yaml.safe_load(path.read_text(encoding="utf-8"))
+    for row in yaml.load(path.read_text(encoding="utf-8"), yaml.CSafeLoader)
 ]
 
 

@@ -25,7 +25,7 @@ from tests.households.golden import households
 ON = date(2026, 12, 1)
 LINES = {"papers.fl105": "FL-105", "papers.fl160": "FL-160"}
 FIRST_LINE = {"FL-100", "FL-110", "FL-120"}
-CASES = {one.name: one.case for one in households()}
+CASES = {one.name: one for one in households()}
 NAMES = sorted(CASES)
 
 
@@ -55,7 +55,7 @@ def test_what_is_sworn_to_is_in_the_envelope_and_the_other_way_round(told: Case,
 
 @pytest.mark.parametrize("name", NAMES)
 def test_the_papers_of_every_household_agree(name: str) -> None:
-    told = standing(CASES[name])
+    told = standing(CASES[name].case)
     agree(told, ON)
     papers = envelope(told, ON)
     assert len({(p.name, p.blank) for p in papers}) == len(papers)
@@ -65,7 +65,7 @@ def test_the_papers_of_every_household_agree(name: str) -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_as_many_sheets_are_to_be_got_as_are_filled_in_or_given_along_blank(name: str) -> None:
-    told = brief(CASES[name], ON)
+    told = brief(CASES[name].case, ON)
     rows = cover.sheet(told, (), with_later=False).values["first_forms"]
     in_all = {form.form: count for form, count in rows if count}
     blank = Counter(p.form for p in served(told.forms, ()) if p.blank)
@@ -74,7 +74,7 @@ def test_as_many_sheets_are_to_be_got_as_are_filled_in_or_given_along_blank(name
 
 
 def test_a_separate_and_a_community_list_take_three_sheets_and_one_of_them_stays_blank() -> None:
-    told = brief(CASES["things-and-debts-listed"], ON)
+    told = brief(CASES["things-and-debts-listed"].case, ON)
     rows = cover.sheet(told, (), with_later=False).values["first_forms"]
     assert [count for form, count in rows if form.form == "FL-160"] == [3, 0, 0]
     assert [(p.name, p.blank) for p in served(told.forms, ()) if p.form == "FL-160"] == [
@@ -115,10 +115,10 @@ def test_the_copy_of_a_restraining_order_is_in_the_stack_behind_the_declaration(
 
 
 def test_who_fills_in_the_declaration_alone_is_told_from_which_day_it_asks_for_homes() -> None:
-    alone = brief(CASES["things-and-debts-listed"], ON)
+    alone = brief(CASES["things-and-debts-listed"].case, ON)
     assert cover.sheet(alone, (), with_later=False).values["homes_since"] == (
         ("Paula Castro", date(2021, 12, 1)),
     )
-    with_us = brief(CASES["six-children-and-one-unborn"], ON)
+    with_us = brief(CASES["six-children-and-one-unborn"].case, ON)
     assert any(form.form == "FL-105" for form in with_us.filled)
     assert cover.sheet(with_us, (), with_later=False).values["homes_since"] == ()
