@@ -25,6 +25,11 @@ def pytest_xdist_auto_num_workers() -> int:
 
 
 def pytest_collection_finish(session: pytest.Session) -> None:
-    """Thousands of tests stay to the end, so the search for garbage need not go through them each time."""
+    """Thousands of tests stay to the end, so the search for garbage leaves them out.
+
+    It also comes less often: what was drawn and read back stays too, and going through all of it again and
+    again takes longer than the tests of it.
+    """
     if session.items:
         gc.freeze()
+        gc.set_threshold(5_000)
