@@ -5,10 +5,11 @@ property nobody knows, one that is missing, a value of another kind. What a pers
 is read elsewhere (`intake.plain_yaml`), and refused in words for people.
 """
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import MISSING, fields
 from datetime import date, datetime
 from enum import StrEnum
+from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple, TypeVar, get_type_hints
 
@@ -111,14 +112,20 @@ class Place(NamedTuple):
 
 def built(model: type[T], place: Place, shape: dict[str, Any], **given: Any) -> T:
     """The dataclass built from a mapping, every property known, present and of the declared type."""
-    known = {field.name: field for field in fields(model)}  # type: ignore[arg-type]
-    needed = [name for name, field in known.items() if field.default is MISSING]
-    properties = place.properties({**shape, **given}, needed=needed, allowed=known)
-    hints = get_type_hints(model)
+    hints, needed = _declared(model)  # type: ignore[arg-type]
+    properties = place.properties({**shape, **given}, needed=needed, allowed=hints)
     for name, value in shape.items():
         if not _fits_hint(value, hints[name]):
             raise place.into(name).error(f"this is no {hints[name]}: {value!r}")
     return model(**properties)
+
+
+@cache
+def _declared(model: type[Any]) -> tuple[Mapping[str, Any], Collection[str]]:
+    """The properties of a dataclass, each with its type, and those that have no default."""
+    hints = get_type_hints(model)
+    known = {field.name: hints[field.name] for field in fields(model)}
+    return known, [field.name for field in fields(model) if field.default is MISSING]
 
 
 def _fits_hint(value: object, hint: Any) -> bool:

@@ -3,9 +3,8 @@
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from firstpaper.blanks.filling import Filling
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Danger, Kind, SafeHere, Union
 from firstpaper.facts.kinds import kind_of
@@ -26,6 +25,9 @@ from firstpaper.law.measures.residence import needless_keys
 from firstpaper.law.register import findings
 from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
+
+if TYPE_CHECKING:
+    from firstpaper.blanks.filling import Filling
 
 
 class Earlier(NamedTuple):
@@ -59,7 +61,7 @@ class Brief:
     open_questions: tuple[Asked, ...]
     joint: tuple[FilledForm, ...] = ()
     earlier: Earlier | None = None
-    on_blanks: Mapping[tuple[str, str], Filling] = field(default_factory=dict)
+    on_blanks: "Mapping[tuple[str, str], Filling]" = field(default_factory=dict)
 
     @property
     def items(self) -> tuple[ItemAnswer, ...]:

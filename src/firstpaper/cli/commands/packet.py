@@ -216,7 +216,7 @@ def packet(
         day = filing_day(on)
         learned = all_learned(blanks) if blanks else ()
         with as_measured(learned):
-            done = fill_in(facts, day, wanted, learned, case, flat=flat)
+            done = fill_in(facts, day, wanted, learned, case, flat=flat) if learned else ()
             result = draft(
                 facts,
                 day,

@@ -1,13 +1,15 @@
 """The check sheet of a form that was filled in on the court's own blank: what is on it, and what is left."""
 
 from collections.abc import Iterable
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from firstpaper.blanks.filling import Filling
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.filled import FilledForm
 from firstpaper.locale import _
 from firstpaper.packet.views.sheet import Sheet
+
+if TYPE_CHECKING:
+    from firstpaper.blanks.filling import Filling
 
 
 class Line(NamedTuple):
@@ -19,7 +21,7 @@ class Line(NamedTuple):
     why: str = ""
 
 
-def of_form(form: FilledForm, what: Filling, stops: tuple[str, ...] = ()) -> Sheet:
+def of_form(form: FilledForm, what: "Filling", stops: tuple[str, ...] = ()) -> Sheet:
     """One sheet to hold against the filled copy. `stops` says why it is not to be filed yet."""
     named = _("{form} ({use})").format(form=form.form, use=form.use) if form.use else form.form
     title = _("Check sheet for {form}").format(form=named)
