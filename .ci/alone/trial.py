@@ -56,8 +56,10 @@ class Trial:
         must((self.folder / name).read_bytes().startswith(begins), f"{name} is not as it should be")
 
     def asked(self) -> None:
-        """An interview through a pseudo-terminal: two answers, then away, then on from there."""
+        """An interview through a pseudo-terminal: the language, two answers, then away, then on from there."""
         child = self._sitting()
+        child.expect_exact("2. Español")
+        child.sendline("1")
         child.expect_exact(FIRST_QUESTION)
         child.sendline("why")
         child.expect_exact(FIRST_QUESTION)
@@ -105,7 +107,9 @@ def everything(trial: Trial) -> None:
     trial.run("schedule", "things-and-debts-listed.case", "--csv-things", "things.xlsx")
     trial.made("things.xlsx", b"PK")
     must("Nothing" in trial.run("enter", "things-and-debts-listed.case", "things.xlsx"), "the workbook")
-    must("Fam. Code" in trial.run("why", "2a", "--on", DAY), "why")
+    english = trial.run("why", "2a", "--on", DAY)
+    must("Fam. Code" in english, "why")
+    must(trial.run("--language", "es", "why", "2a", "--on", DAY) != english, "Spanish")
     trial.run("guide", "FL-110", "-o", "guide.pdf", "--on", DAY)
     trial.made("guide.pdf", b"%PDF-")
     drawn_blank(trial.folder / "FL-110.pdf")
@@ -137,7 +141,7 @@ def first_question(program: Path) -> float:
         began = time.monotonic()
         child = pexpect.spawn(
             str(program),
-            ["ask", "home.case", "--on", DAY],
+            ["--language", "en", "ask", "home.case", "--on", DAY],
             cwd=folder,
             env={**os.environ, "TERM": "xterm"},
             encoding="utf-8",
