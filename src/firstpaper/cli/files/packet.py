@@ -76,8 +76,6 @@ def draft(
     from firstpaper.cli.files.blanks import write_filled
     from firstpaper.cli.words.findings import stops
     from firstpaper.forms.open_points import open_points
-    from firstpaper.intake import standing
-    from firstpaper.law.register import findings
     from firstpaper.packet import Pile, Stage, build
 
     stages = tuple(Stage) if wanted is Wanted.ALL else (Stage(wanted),)
@@ -93,9 +91,8 @@ def draft(
     for one in done:
         write_filled(one, files.lock)
     apart = _write_apart(drafted, split, files) if split else {}
-    facts = standing(case)
-    stopping = [] if wanted is Wanted.LATER else stops(findings(facts, day))
-    left = open_points(facts, day)
+    stopping = [] if wanted is Wanted.LATER else stops(drafted.brief.findings)
+    left = open_points(drafted.brief.case, day)
     state = state_of(bool(stopping), bool(left.questions or left.items))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),
