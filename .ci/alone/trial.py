@@ -56,7 +56,7 @@ class Trial:
         must((self.folder / name).read_bytes().startswith(begins), f"{name} is not as it should be")
 
     def asked(self) -> None:
-        """An interview through a pseudo-terminal: the language, two answers, then away, then on from there."""
+        """An interview through a terminal: the language, two answers, then away, then on from there."""
         child = self._sitting()
         child.expect_exact("2. Español")
         child.sendline("1")
