@@ -5,7 +5,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind
-from firstpaper.facts.schedule import Asset
+from firstpaper.facts.schedule import Asset, Debt
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.register import rule
 from firstpaper.law.words import spaced
@@ -44,7 +44,10 @@ def duties(case: Case, on: date) -> Found | None:
 
     What to do. List everything, even what you think is yours alone. If you find something later, say so.
     """
-    listed = tuple(asset for asset in case.asset if asset != Asset())
+    listed = (
+        *(f"asset.{number}.kind" for number, asset in enumerate(case.asset, 1) if asset != Asset()),
+        *(f"debt.{number}.kind" for number, debt in enumerate(case.debt, 1) if debt != Debt()),
+    )
     if not listed:
         return None
     return Found(
@@ -57,10 +60,10 @@ def duties(case: Case, on: date) -> Found | None:
         spaced(
             [
                 _("List everything, also what you think is yours alone. Say it when you find more."),
-                *_by_kind({known(asset.kind) for asset in listed}),
+                *_by_kind({known(asset.kind) for asset in case.asset}),
             ]
         ),
-        facts=tuple(f"asset.{number}.kind" for number, asset in enumerate(case.asset, 1) if asset != Asset()),
+        facts=listed,
     )
 
 
