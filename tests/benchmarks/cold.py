@@ -12,13 +12,16 @@ import os
 import subprocess
 import sys
 from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 from resource import RUSAGE_CHILDREN, getrusage
 from statistics import median
 from tempfile import TemporaryDirectory
 
 from firstpaper.casefile import CaseFile
+from firstpaper.cli.files.households import households
 from firstpaper.facts import Case
+from firstpaper.intake import facts_from
 
 BARE = """
 import typer
@@ -35,6 +38,8 @@ def ask(
 app()
 """
 FLOOR = "bare typer command"
+ON = "2026-11-30"
+HOUSEHOLD = "plain-childless-divorce"
 FIRSTPAPER = [sys.executable, "-m", "firstpaper"]
 MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
     "bare python": ([sys.executable, "-c", "pass"], b""),
@@ -44,7 +49,8 @@ MEASURED: dict[str, tuple[Sequence[str], bytes]] = {
     "firstpaper why ID": ([*FIRSTPAPER, "why", "residence.state"], b""),
     "firstpaper why ITEM": ([*FIRSTPAPER, "why", "2a"], b""),
     "firstpaper guide": ([*FIRSTPAPER, "guide"], b""),
-    "firstpaper demo: one packet": ([*FIRSTPAPER, "demo", "plain-childless-divorce"], b""),
+    "firstpaper packet: one packet": ([*FIRSTPAPER, "packet", "whole.case", "--on", ON], b""),
+    "firstpaper demo: the same from a file of facts": ([*FIRSTPAPER, "demo", HOUSEHOLD, "--on", ON], b""),
     "first question": ([*FIRSTPAPER, "ask", "new.case"], b""),
     "next question: open, answer, save, ask the next": ([*FIRSTPAPER, "ask", "home.case"], b"Ana Soto\n"),
     "the same, with a date that is checked": ([*FIRSTPAPER, "ask", "dates.case"], b"6/14/2012\n"),
@@ -83,7 +89,7 @@ def processor_seconds() -> float:
 
 
 def _case_files(folder: Path) -> None:
-    """Two cases begun: one stopped at the filer's name, the other at the wedding day."""
+    """Two cases begun, one stopped at the filer's name, the other at the wedding day, and a whole one."""
     answers = {
         "safety.understood": True,
         "safety.here": "safe",
@@ -106,6 +112,8 @@ def _case_files(folder: Path) -> None:
     more |= {"court.address": {"street": "1 B St", "city": "Fresno", "zip": "93701"}}
     CaseFile(_told(case, more)).save(folder / "dates.case")
     (folder / "new.case").unlink(missing_ok=True)
+    whole, _problems = facts_from(households()[HOUSEHOLD].read_text("utf-8"), date.fromisoformat(ON))
+    CaseFile(whole).save(folder / "whole.case")
 
 
 def _told(case: Case, answers: dict[str, object]) -> Case:
