@@ -104,6 +104,7 @@ def test_a_number_means_that_row_and_no_number_a_new_one() -> None:
         ("asset,words\n100,Piano\n", 2, "asset", "number of the row"),
         ("asset,words\n1,Piano\n3,Sofa\n", None, "asset", "There is no number 2"),
         ("asset,words\n1,\n", 2, "", "only a number"),
+        ("asset,words\n2,Our car\n1,\n", 3, "", "only a number"),
         ('asset,words\n1,"Piano\n', 2, "", "cannot be read from here"),
         ('asset,words\n1,"Piano" old\n', 2, "", "cannot be read from here"),
         ("asset,words\n" + ",Spoon\n" * (MOST_LISTED + 1), 101, "asset", "number of the row"),

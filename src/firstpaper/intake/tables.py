@@ -154,6 +154,7 @@ class _Table:
         self._names: tuple[str, ...] = ()
         self._order: DayOrder | None = None
         self._marks: list[str] = []
+        self._there = 0  # rows that the case had before
 
     def read(self, text: str) -> None:
         if len(text.encode("utf-8", "replace")) > MOST_BYTES:
@@ -178,6 +179,7 @@ class _Table:
             raise _Refused(1, "", _no_group())
         self._group, self._names = names[0], tuple(names[1:])
         self._marks = ids(self.case, self._group)
+        self._there = len(self.case.fact(self._group))
         for name in dict.fromkeys(self._names):
             if name not in (ID, *columns(self._group)):
                 self._problem(1, name, _unknown(name, self._group))
@@ -186,10 +188,10 @@ class _Table:
 
     def _numbers(self, told: Sequence[tuple[int, list[str]]]) -> list[int]:
         """The number of each row: as told, of the thing called the same, or the next free one; 0 for none."""
-        there, most = len(self.case.fact(self._group)), ROWS[self._group]
+        most = ROWS[self._group]
         given = [self._told_number(cells) for _row, cells in told]
         taken = {number for number in given if number}
-        following = max([there, *taken])
+        following = max([self._there, *taken])
         numbers: list[int] = []
         for (row, cells), number in zip(told, given, strict=True):
             one = number if number is not None else self._same(row, cells, taken)
@@ -202,7 +204,7 @@ class _Table:
                 self._problem(row, self._group, _("This number comes twice. Please keep one of the rows."))
             numbers.append(one if 1 <= one <= most and one not in numbers else 0)
             taken.add(one)
-        self._look_for_gaps(there, numbers)
+        self._look_for_gaps(numbers)
         return numbers
 
     def _told_number(self, cells: Sequence[str]) -> int | None:
@@ -230,9 +232,9 @@ class _Table:
         at = self._names.index(name) + 1
         return cells[at].strip() if at < len(cells) else ""
 
-    def _look_for_gaps(self, there: int, numbers: Collection[int]) -> None:
-        beyond = max([there, *numbers])
-        if missing := set(range(there + 1, beyond + 1)) - set(numbers):
+    def _look_for_gaps(self, numbers: Collection[int]) -> None:
+        beyond = max([self._there, *numbers])
+        if missing := set(range(self._there + 1, beyond + 1)) - set(numbers):
             words = _("There is no number {number}. Please number the rows 1, 2, 3 and so on.")
             self._problem(None, self._group, words.format(number=min(missing)))
 
@@ -244,7 +246,7 @@ class _Table:
             if cell.strip() and name in columns(self._group):
                 told += 1
                 self._cell(_Cell(row, name, cell), f"{self._group}.{number}.{name}")
-        if not told and number > len(self.case.fact(self._group)):
+        if not told and number > self._there:
             self._problem(row, "", _("There is only a number in this row. Say what it is, or take it out."))
 
     def _cell(self, cell: _Cell, key: str) -> None:
