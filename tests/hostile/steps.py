@@ -59,7 +59,7 @@ ADDED: dict[str, list[str]] = {
 TYPED = {"ask": "Annex\n", "change": "Annex\n"}
 SAVES = (0, 3, 12)
 """How often the case was saved before: no copies, a few, as many as are kept."""
-LEAVE_PAPERS = ("packet", "guide", "money", "dates", "paper", "demo", "erase", "amend", "shelf")
+LEAVE_PAPERS = ("packet", "guide", "money", "dates", "paper", "demo", "erase", "amend", "shelf", "blank")
 """What is half written of a paper goes with the next paper of that name, or with `erase`."""
 DRAFTING = ("packet", "paper", "guide", "money", "demo", "blank", "compare")
 MOST_SHIMMED = 1000
