@@ -247,6 +247,17 @@ def test_predicates_look_only_at_what_was_asked_before(case: Case) -> None:
             earlier = earlier.with_fact(key, case.fact(key))
 
 
+def test_what_other_answers_are_enough_for_is_not_open_though_the_answer_was_not_known() -> None:
+    """Somebody who does not know their county by name, and then says that they live where they file."""
+    unknown = told(residence__petitioner__own_county=DONT_KNOW, matter__kind="dissolution")
+    county = "residence.petitioner.own_county"
+    assert county in keys(asked(unknown))
+    files_here = put(unknown, "court.county", "Humboldt")
+    assert county not in keys(asked(files_here))
+    assert county in keys(asked(put(files_here, "residence.petitioner.lives", "california")))
+    assert county in keys(asked(put(files_here, county, "Humboldt")))
+
+
 @few
 @given(typed_case())
 def test_every_fact_that_stands_has_a_question_that_applies(case: Case) -> None:

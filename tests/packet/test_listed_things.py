@@ -82,3 +82,14 @@ def test_a_thing_stands_in_one_place_of_the_petition() -> None:
     assert sum("minivan" in words for words in said) == 1
     assert sum("Cash" in words for words in said) == 1
     assert any("Box (character to be determined)" in words for words in said)
+
+
+def test_a_doubt_stands_behind_a_thing_that_was_also_typed() -> None:
+    """The reason beside the item speaks of words in brackets, so they must be there."""
+    one = household("plain-childless-divorce")
+    case = with_list(one.case).with_fact("property.community_items", ("box", "Piano"))
+    written = {answer.concept: answer for answer in build(case, one.on).brief.items}
+    assert "words in brackets" in written["property.community.determine"].because
+    lines = written["property.community.rows"].value.splitlines()
+    assert lines[:2] == ["box (character to be determined)", "Piano"]
+    assert sum("box" in line.lower() for line in lines) == 1

@@ -82,8 +82,16 @@ class Listed(NamedTuple):
     @property
     def filed(self) -> str:
         """The name with any doubt about what it is, as it is filed."""
+        return self.in_doubt(self.name)
+
+    def in_doubt(self, named: str) -> str:
+        """The thing under this name, with any doubt about what it is in brackets."""
         doubt = DOUBTS.get(self.character.code)
-        return f"{self.name} ({doubt})" if doubt else self.name
+        return f"{named} ({doubt})" if doubt else named
+
+    def is_called(self, typed: str) -> bool:
+        """Whether the filer's own words name it."""
+        return _folded(typed) in (_folded(self.name), _folded(known(self.thing.words) or ""))
 
     @property
     def owner(self) -> str:
@@ -122,9 +130,15 @@ def things_of_item_10(case: Case, on: date) -> tuple[Listed, ...]:
 
 def not_typed(things: Iterable[Listed], typed: Iterable[str]) -> tuple[Listed, ...]:
     """The things that the filer did not also type in a list of their own words."""
-    seen = {_folded(words) for words in typed}
+    typed = tuple(typed)
+    return tuple(one for one in things if not any(map(one.is_called, typed)))
+
+
+def as_filed(typed: Iterable[str], things: Iterable[Listed]) -> tuple[str, ...]:
+    """What the filer typed, with the doubt about a thing that was listed under the same name."""
+    things = tuple(things)
     return tuple(
-        one for one in things if not {_folded(one.name), _folded(known(one.thing.words) or "")} & seen
+        next((one.in_doubt(words) for one in things if one.is_called(words)), words) for words in typed
     )
 
 

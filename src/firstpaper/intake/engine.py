@@ -141,7 +141,7 @@ class _Walk:
                     self.case = self.case.supposing(key, None)
 
     def _spared(self, question: Question, key: str) -> bool:
-        """Whether nobody is asked, because other answers are enough; an answer that was told is kept.
+        """Whether nobody is asked, because other answers are enough; a known answer is kept.
 
         Where the answer follows from those others, it counts as told from here on.
         """
@@ -151,7 +151,7 @@ class _Walk:
         if question.spared is None or not question.spared(self.case):
             return False
         if question.implied is None:
-            return told is None
+            return known(told) is None
         follows = self.case.with_fact(key, _IN_A_WORD.get(question.implied, question.implied))
         if told is not None and told != follows.fact(key):
             return False

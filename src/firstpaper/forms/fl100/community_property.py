@@ -10,7 +10,7 @@ from firstpaper.facts.kinds import is_nullity
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import Places, space
-from firstpaper.forms.listed_things import not_typed, taken_in, things_of_item_10, typed
+from firstpaper.forms.listed_things import as_filed, not_typed, taken_in, things_of_item_10, typed
 from firstpaper.forms.open_answers import not_before_advice, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import see_the_paper_first
@@ -155,8 +155,8 @@ def _listed(case: Case, on: date) -> bool:
 
 def _items(case: Case, on: date) -> tuple[str, ...]:
     """The list as it is filed: first as typed, then what was listed besides."""
-    items = tuple(item for item in known(case.property.community_items) or () if item)
-    return (*items, *(one.filed for one in not_typed(things_of_item_10(case, on), typed(case))))
+    items, things = filter(None, known(case.property.community_items) or ()), things_of_item_10(case, on)
+    return (*as_filed(items, things), *(one.filed for one in not_typed(things, typed(case))))
 
 
 def _text(case: Case, on: date) -> str:

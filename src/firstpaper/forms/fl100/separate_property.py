@@ -1,6 +1,6 @@
 """Item 9: what belongs, or is owed, to one of the two alone."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -9,7 +9,15 @@ from firstpaper.facts.choices import SeparateHow
 from firstpaper.forms.answer import Answer, blank, mark, write
 from firstpaper.forms.filed_words import filed, meaning
 from firstpaper.forms.fl100.places import Places, space
-from firstpaper.forms.listed_things import doubts, listed_things, not_typed, things_of_item_9, typed
+from firstpaper.forms.listed_things import (
+    Listed,
+    as_filed,
+    doubts,
+    listed_things,
+    not_typed,
+    things_of_item_9,
+    typed,
+)
 from firstpaper.forms.open_answers import flagged, still_open
 from firstpaper.forms.pages import Attachment, attachment
 from firstpaper.forms.saying import married, partners, see_the_paper_first
@@ -115,14 +123,16 @@ def _rows(case: Case, on: date) -> tuple[tuple[str, ...], ...]:
     """What is to be confirmed, and to whom, as it is filed: first as typed, then what was listed besides."""
     how = known(case.property.separate_how)
     if how is SeparateHow.LIST:
-        listed = not_typed(things_of_item_9(case, on), typed(case))
-        return (*_typed_rows(case), *((one.filed, one.owner) for one in listed))
+        things = things_of_item_9(case, on)
+        besides = ((one.filed, one.owner) for one in not_typed(things, typed(case)))
+        return (*_typed_rows(case, things), *besides)
     return _classes(case) if how is SeparateHow.CLASSES else ()
 
 
-def _typed_rows(case: Case) -> Iterator[tuple[str, str]]:
+def _typed_rows(case: Case, things: Sequence[Listed]) -> Iterator[tuple[str, str]]:
     for key, owner in LISTS.items():
-        yield from ((item, owner) for item in known(case.fact(key)) or () if item)
+        items = filter(None, known(case.fact(key)) or ())
+        yield from ((item, owner) for item in as_filed(items, things))
 
 
 def _classes(case: Case) -> tuple[tuple[str, ...], ...]:
