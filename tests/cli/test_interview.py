@@ -246,7 +246,7 @@ def test_a_closed_window_keeps_every_answer_and_lets_go_of_the_lock(
     sitting.wait()
     sitting.type("yes")
     assert list(tmp_path.glob("*.lock"))
-    sitting.child.kill(how)
+    sitting.interrupt(how)
     assert sitting.end() == 128 + how
     assert sitting.file.case.safety.understood is True
     assert not list(tmp_path.glob("*.lock"))

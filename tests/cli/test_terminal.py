@@ -61,7 +61,7 @@ def test_a_long_answer_that_is_interrupted_leaves_the_file_as_it_was(
     sitting = sit()
     sitting.wait()
     sitting.type("Dana Ade", then="just Enter: ")
-    sitting.child.kill(how)
+    sitting.interrupt(how)
     assert sitting.end() in (130, 128 + how)
     assert home.read_bytes() == before
     assert not home.with_name("home.case.lock").exists()

@@ -38,9 +38,9 @@ class Question(NamedTuple):
     in words, to stand after "Only if", for paper and for files, where nothing can be worked out. It may ask
     one person too many, never one too few: an answer that is not needed is set aside when it is typed in.
 
-    `spared_if` names a predicate under which nobody is asked, because other answers are enough. A known answer
-    stands all the same; else `implied` does, where the answer follows from them. `needless_if` names a
-    predicate under which nobody is asked, because nobody needs the answer.
+    `spared_if` names a predicate under which nobody is asked, because other answers are enough. An answer
+    that is known stands all the same; else `implied` does, where the answer follows from them. `needless_if`
+    names a predicate under which nobody is asked, because nobody needs the answer.
 
     `no_takes_back` is the key of the answer that a "no" here takes back, so that it is asked again.
 
