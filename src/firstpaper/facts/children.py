@@ -16,7 +16,7 @@ from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import Line, Name, Paragraph
-from firstpaper.facts.told import Told, known
+from firstpaper.facts.told import Told, ToldInWords, known
 
 MOST_CHILDREN = MOST_COUNTED
 
@@ -42,9 +42,9 @@ class Child(Facts):
     where the first child of both did; then `homes` and `address` are that child's.
     """
 
-    name: Told[Name] = None
+    name: ToldInWords[Name] = None
     born_on: Told[Day] = None
-    birthplace: Told[Line] = None
+    birthplace: ToldInWords[Line] = None
     parentage: Told[Parentage] = None
     born_to_one_of_you: Told[bool] = None
     declaration: Told[Declaration] = None
@@ -88,8 +88,8 @@ class Custody(Facts):
     legal: Told[CustodyTo] = None
     physical: Told[CustodyTo] = None
     visits: Told[VisitsTo] = None
-    other_words: Told[Line] = None
+    other_words: ToldInWords[Line] = None
     violence_found: Told[FoundViolent] = None
     supervised: Told[bool] = None
     sheets: Told[tuple[CustodySheet, ...]] = None
-    plan: Told[Paragraph] = None
+    plan: ToldInWords[Paragraph] = None

@@ -6,7 +6,7 @@ from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.text import CaseLine, Line, Name, Number
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, ToldInWords
 
 
 class Matter(Facts):
@@ -16,10 +16,10 @@ class Matter(Facts):
     """
 
     unions: Told[tuple[Union, ...]] = None
-    registration: Told[Name] = None
+    registration: ToldInWords[Name] = None
     kind: Told[Kind] = None
     amended: Told[bool] = None
-    case_number: Told[Number] = None
+    case_number: ToldInWords[Number] = None
     first_filed_on: Told[Day] = None
     first_kind: Told[Kind] = None
     first_stated_intent: Told[bool] = None
@@ -27,7 +27,7 @@ class Matter(Facts):
     other_case: Told[bool] = None
     other_case_kinds: Told[tuple[OtherCase, ...]] = None
     separation_judgment: Told[bool] = None
-    other_case_words: Told[CaseLine] = None
+    other_case_words: ToldInWords[CaseLine] = None
 
 
 class Court(Facts):
@@ -35,7 +35,7 @@ class Court(Facts):
 
     county: Told[County] = None
     address: Told[Address] = None
-    branch: Told[Line] = None
+    branch: ToldInWords[Line] = None
 
 
 class Period(Facts):
@@ -50,7 +50,7 @@ class Dates(Facts):
     """The dates of the union and of its end."""
 
     married_on: Told[Day] = None
-    married_place: Told[Line] = None
+    married_place: ToldInWords[Line] = None
     registered_on: Told[Day] = None
     separation_told_on: Told[Day] = None
     separation_told_to: Told[ToldTo] = None
@@ -74,7 +74,7 @@ class Residence(Facts):
     previous_county_until: Told[Day] = None
     absences: Told[tuple[Period, ...]] = None
     intends_to_stay: Told[bool] = None
-    lives_in: Told[Name] = None
+    lives_in: ToldInWords[Name] = None
 
 
 class SameSexRoute(Facts):

@@ -3,7 +3,7 @@
 from firstpaper.facts.choices import Danger, SafeHere, Special, Typist
 from firstpaper.facts.model import Facts
 from firstpaper.facts.text import AddressLine, AddressPart, Line, Name, Number
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, ToldInWords
 
 
 class Safety(Facts):
@@ -28,17 +28,17 @@ class Address(Facts):
 class Petitioner(Facts):
     """The person who files."""
 
-    name: Told[Name] = None
+    name: ToldInWords[Name] = None
     other_names: Told[tuple[Name, ...]] = None
     mailing: Told[Address] = None
-    phone: Told[Number] = None
-    email: Told[Number] = None
+    phone: ToldInWords[Number] = None
+    email: ToldInWords[Number] = None
 
 
 class Respondent(Facts):
     """The other side. `ever_here` says whether they ever lived in California."""
 
-    name: Told[Name] = None
+    name: ToldInWords[Name] = None
     other_names: Told[tuple[Name, ...]] = None
     mailing: Told[Address] = None
     ever_here: Told[bool] = None
@@ -48,4 +48,4 @@ class People(Facts):
     """What the court needs to know about both."""
 
     special: Told[tuple[Special, ...]] = None
-    language: Told[Line] = None
+    language: ToldInWords[Line] = None

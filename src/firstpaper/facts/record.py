@@ -20,7 +20,7 @@ from firstpaper.facts.day import Day
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.text import Line, Number
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, ToldInWords
 
 CalendarId = Annotated[str, Field(pattern="^[a-z]{20}$")]
 """Twenty letters drawn at random. They say nothing about anybody."""
@@ -93,7 +93,7 @@ class Record(Facts):
     """
 
     filed_on: Told[Day] = None
-    case_number: Told[Number] = None
+    case_number: ToldInWords[Number] = None
     joint: Told[bool] = None
     fee: Told[FeeState] = None
     waiver_filed_on: Told[Day] = None
@@ -126,6 +126,6 @@ class Record(Facts):
     referred_on: Told[Day] = None
     transferred_on: Told[Day] = None
     reconciled_on: Told[Day] = None
-    amends: Told[Number] = None
-    amended_in: Told[Number] = None
+    amends: ToldInWords[Number] = None
+    amended_in: ToldInWords[Number] = None
     calendar_id: Told[CalendarId] = None

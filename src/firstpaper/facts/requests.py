@@ -17,7 +17,7 @@ from firstpaper.facts.choices import (
 from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.text import Line, Name, Paragraph
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, ToldInWords
 
 
 class Grounds(Facts):
@@ -26,7 +26,7 @@ class Grounds(Facts):
     reason: Told[Reason] = None
     nullity: Told[tuple[NullityGround, ...]] = None
     filer: Told[NullityFiler] = None
-    filed_for: Told[Name] = None
+    filed_for: ToldInWords[Name] = None
     under_age: Told[Who] = None
     minor_born_on: Told[Day] = None
     court_allowed_minor: Told[bool] = None
@@ -47,13 +47,13 @@ class Grounds(Facts):
 class Support(Facts):
     """Child support beyond the usual, and support for each spouse."""
 
-    child_other: Told[Paragraph] = None
+    child_other: ToldInWords[Paragraph] = None
     grown: Told[tuple[GrownNeed, ...]] = None
     grown_who: Told[tuple[Line, ...]] = None
     petitioner: Told[SupportChoice] = None
     respondent: Told[SupportChoice] = None
     own_right_ends: Told[bool] = None
-    other: Told[Paragraph] = None
+    other: ToldInWords[Paragraph] = None
 
 
 class Property(Facts):
@@ -78,11 +78,11 @@ class Requests(Facts):
     """Everything else the petition may ask for."""
 
     fees: Told[Fees] = None
-    former_name: Told[Line] = None
+    former_name: ToldInWords[Line] = None
     former_name_used: Told[bool] = None
     intends_to_amend: Told[bool] = None
     putative_division: Told[bool] = None
-    other: Told[Paragraph] = None
+    other: ToldInWords[Paragraph] = None
 
 
 class Signing(Facts):

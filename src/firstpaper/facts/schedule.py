@@ -23,7 +23,7 @@ from firstpaper.facts.day import Day
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
 from firstpaper.facts.text import LastFour, Line, Paragraph
-from firstpaper.facts.told import Told
+from firstpaper.facts.told import Told, ToldInWords
 
 MOST_LISTED = 99
 
@@ -93,7 +93,7 @@ class Asset(Facts):
     """
 
     kind: Told[AssetKind] = None
-    words: Told[Line] = None
+    words: ToldInWords[Line] = None
     acquired_on: Told[Day] = None
     how: Told[Acquired] = None
     by: Told[Who] = None
@@ -117,7 +117,7 @@ class Asset(Facts):
     house: House = House.nothing()
     value: Told[Amount] = None
     valued_on: Told[Day] = None
-    value_how: Told[Line] = None
+    value_how: ToldInWords[Line] = None
     owed: Told[Amount] = None
     paid_after: Told[Amount] = None
     paid_after_by: Told[Who] = None
@@ -125,10 +125,10 @@ class Asset(Facts):
     used_after_months: Told[Months] = None
     used_after_value: Told[Amount] = None
     held_by: Told[Who] = None
-    last_four: Told[LastFour] = None
+    last_four: ToldInWords[LastFour] = None
     documents: Told[tuple[Line, ...]] = None
     proposal: Told[Proposal] = None
-    note: Told[Paragraph] = None
+    note: ToldInWords[Paragraph] = None
 
 
 class Debt(Facts):
@@ -138,7 +138,7 @@ class Debt(Facts):
     """
 
     kind: Told[DebtKind] = None
-    words: Told[Line] = None
+    words: ToldInWords[Line] = None
     incurred_on: Told[Day] = None
     by: Told[Who] = None
     name: Told[Who] = None
@@ -149,7 +149,7 @@ class Debt(Facts):
     owed_on: Told[Day] = None
     paid_after: Told[Amount] = None
     paid_after_by: Told[Who] = None
-    last_four: Told[LastFour] = None
+    last_four: ToldInWords[LastFour] = None
     documents: Told[tuple[Line, ...]] = None
     proposal: Told[Proposal] = None
-    note: Told[Paragraph] = None
+    note: ToldInWords[Paragraph] = None

@@ -8,7 +8,7 @@ A fact is in one of three states, and they are never confused:
 """
 
 from enum import Enum
-from typing import Annotated, Final, TypeVar
+from typing import Annotated, Final, TypeAlias, TypeVar
 
 from pydantic import Field
 
@@ -23,8 +23,11 @@ class DontKnow(Enum):
 
 DONT_KNOW: Final = DontKnow.DONT_KNOW
 
-Told = Annotated[DontKnow | T | None, Field(union_mode="left_to_right")]
+Told: TypeAlias = DontKnow | T | None
 """A fact that may be known, unknown to the person, or not asked yet."""
+
+ToldInWords = Annotated[DontKnow | T | None, Field(union_mode="left_to_right")]
+"""The same for text, of which the words for "don't know" could be some."""
 
 
 def known(fact: DontKnow | T | None) -> T | None:
