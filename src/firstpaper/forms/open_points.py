@@ -1,5 +1,6 @@
 """What is still open in a case: questions without an answer, and items that are not finished."""
 
+from collections.abc import Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -19,9 +20,14 @@ class OpenPoints(NamedTuple):
     items: tuple[ItemAnswer, ...]
 
 
-def open_points(case: Case, on: date) -> OpenPoints:
-    """What is open in a standing case for a filing on the day `on`."""
+def open_points(case: Case, on: date, items: Sequence[ItemAnswer] | None = None) -> OpenPoints:
+    """What is open in a standing case for a filing on the day `on`.
+
+    `items` are those of its petition, where they were worked out already.
+    """
     judged = judged_on(case, on)
     needless = needless_keys(case, judged)
     questions = (one for one in asked(case) if case.fact(one.key) is None and one.key not in needless)
-    return OpenPoints(tuple(questions), tuple(open_items(petition(case, judged)[0].items, needless)))
+    if items is None:
+        items = petition(case, judged)[0].items
+    return OpenPoints(tuple(questions), tuple(open_items(items, needless)))

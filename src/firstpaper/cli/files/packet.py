@@ -92,7 +92,7 @@ def draft(
         write_filled(one, files.lock)
     apart = _write_apart(drafted, split, files) if split else {}
     stopping = [] if wanted is Wanted.LATER else stops(drafted.brief.findings)
-    left = open_points(drafted.brief.case, day)
+    left = open_points(drafted.brief.case, day, drafted.brief.items)
     state = state_of(bool(stopping), bool(left.questions or left.items))
     lines = [
         _where(files.lock is not None).format(path=files.pdf),

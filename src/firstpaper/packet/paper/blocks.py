@@ -133,9 +133,9 @@ class Text:
                     continue
                 self._write(pen, words)
                 if isinstance(what, Tick):
-                    draw_tick(pen, what, left + each.x, baseline, size)
+                    self._tick(pen, what, left + each.x, baseline)
                 else:
-                    draw_blank(pen, what, left + each.x, baseline, each.width)
+                    self._blank(pen, what, left + each.x, baseline, each.width)
             top -= leading
         self._write(pen, words)
 
@@ -144,25 +144,23 @@ class Text:
             pen.write(words, self.element)
             words.clear()
 
+    def _tick(self, pen: Pen, tick: Tick, x: float, baseline: float) -> None:
+        """A box with its foot a little below the baseline, crossed when marked; or a ring."""
+        side = TICK_EMS * self.look.size
+        foot = baseline - (side - CAP_HEIGHT_EMS * self.look.size) / 2
+        with pen.drawing(Element.drawing(self.element, tick.alt), x, foot, side, side):
+            if tick.round:
+                pen.ring(x, foot, side, 0.8)
+                return
+            pen.frame(x, foot, side, side, 1.1)
+            if tick.marked:
+                pen.cross(x, foot, side)
 
-def draw_tick(pen: Pen, tick: Tick, x: float, baseline: float, size: float) -> None:
-    """A box with its foot a little below the baseline, crossed when marked; or a ring."""
-    side = TICK_EMS * size
-    foot = baseline - (side - CAP_HEIGHT_EMS * size) / 2
-    with pen.drawing(tick.element, x, foot, side, side):
-        if tick.round:
-            pen.ring(x, foot, side, 0.8)
-            return
-        pen.frame(x, foot, side, side, 1.1)
-        if tick.marked:
-            pen.cross(x, foot, side)
-
-
-def draw_blank(pen: Pen, blank: Blank, x: float, baseline: float, width: float) -> None:
-    """A line to write on."""
-    foot = baseline - 2.5
-    with pen.drawing(blank.element, x, foot - 1, width, WRITING_HEIGHT):
-        pen.rule(x, foot, width, 0.8)
+    def _blank(self, pen: Pen, blank: Blank, x: float, baseline: float, width: float) -> None:
+        """A line to write on."""
+        foot = baseline - 2.5
+        with pen.drawing(Element.drawing(self.element, blank.alt), x, foot - 1, width, WRITING_HEIGHT):
+            pen.rule(x, foot, width, 0.8)
 
 
 @dataclass(slots=True)

@@ -25,6 +25,7 @@ from firstpaper.packet.paper.tags import Element, write_tree
 from firstpaper.packet.pictures.shapes import Drawing
 
 LITTLE = 0.5  # of a page: a last page that holds no more is worth saving
+CLOSEST = 5 / 6  # of its height: what a sheet takes at least when it is set closer
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +136,7 @@ def _placed(
     tree = markup.parse_strictly(sheet.html)
     first = _set(sheet, tree, look, after, root)
     joined, pages = first
-    if not sheet.may_close or len(pages) == 1 or pages[-1].height > LITTLE * look.height:
+    if not sheet.may_close or len(pages) == 1 or not _may_save_a_page(pages, joined, look, after):
         return first
     loose = root.kids.pop()
     second = _set(sheet, tree, look.tight, after, root)
@@ -143,6 +144,14 @@ def _placed(
         return second
     root.kids[-1] = loose
     return first
+
+
+def _may_save_a_page(pages: Sequence[Stack], joined: bool, look: Look, after: Stack | None) -> bool:
+    """Whether closing up is worth a try: little is on the last page, and the others may have room for it."""
+    before = after.height if after is not None else look.height
+    taken = sum(page.height for page in pages) - before * joined
+    room = look.height * (len(pages) - joined) - before
+    return pages[-1].height <= LITTLE * look.height and taken * CLOSEST <= room
 
 
 def _set(

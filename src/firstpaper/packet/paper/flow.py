@@ -147,14 +147,14 @@ class Flow:
         return text
 
     def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook) -> Text:
-        items = list(self._inline(_trimmed(kids), column.up, _Tone(bold=look.bold)))
+        items = tuple(self._inline(_trimmed(kids), _Tone(bold=look.bold)))
         lines = break_lines(items, look.size, column.width)
         aligned = 0.5 if look.centered else 0
         return Text(
             lines, look, column.width, column.up, before=look.before, after=look.after, aligned=aligned
         )
 
-    def _inline(self, kids: Sequence[Node | str], up: Element, tone: _Tone) -> Iterator[Inline]:
+    def _inline(self, kids: Sequence[Node | str], tone: _Tone) -> Iterator[Inline]:
         grey = self.look.small_grey if tone.small else 0
         for kid in kids:
             if isinstance(kid, str):
@@ -164,19 +164,19 @@ class Flow:
                 yield LineBreak()
             elif kid.tag == "tick":
                 marked = "marked" in kid.attributes
-                yield Tick(marked, Element.drawing(up, _("marked box") if marked else _("empty box to mark")))
+                yield Tick(marked, _("marked box") if marked else _("empty box to mark"))
             elif kid.tag == "done":
                 item = clean(unescape(kid.attributes["for"]))
                 words = _("circle to tick when copied: {item}").format(item=item)
-                yield Tick(False, Element.drawing(up, words), round=True)
+                yield Tick(False, words, round=True)
             elif kid.tag == "page":
                 title = clean(unescape(kid.attributes["sheet"]))
                 yield PageNumber(title, face(self.look.style, bold=tone.bold))
             elif kid.tag == "line":
                 share = int(kid.attributes.get("width", "0")) / 100
-                yield Blank(share, Element.drawing(up, _("blank line to write on")))
+                yield Blank(share, _("blank line to write on"))
             else:
-                yield from self._inline(kid.kids, up, tone.inside(kid.tag, kid.attributes.get("lang", "")))
+                yield from self._inline(kid.kids, tone.inside(kid.tag, kid.attributes.get("lang", "")))
 
     def _list(self, node: Node, column: _Column) -> Stack:
         numbered = node.tag == "ol"

@@ -6,7 +6,6 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from firstpaper.packet.paper.fonts import Face
-from firstpaper.packet.paper.tags import Element
 
 TICK_EMS = 0.86  # side of a box to tick
 MARK_GAP_EMS = 0.5  # space after such a box where no space is written
@@ -27,10 +26,13 @@ class Piece(NamedTuple):
 
 
 class Tick(NamedTuple):
-    """A box to tick, drawn in the line of text; a round one only keeps the reader's place."""
+    """A box to tick, drawn in the line of text; a round one only keeps the reader's place.
+
+    `alt` is what a screen reader says of it.
+    """
 
     marked: bool
-    element: Element
+    alt: str
     round: bool = False
 
 
@@ -45,10 +47,10 @@ class Blank(NamedTuple):
     """A line to write on by hand; `share` is its part of the column, 0 for the rest of the line."""
 
     share: float
-    element: Element
+    alt: str
 
 
-class LineBreak:
+class LineBreak(NamedTuple):
     """A forced end of line."""
 
 
@@ -88,23 +90,13 @@ class _Word:
         self.width += width
 
 
-def break_lines(items: Sequence[Inline], size: float, width: float) -> list[Line]:
+@lru_cache(maxsize=4096)
+def break_lines(items: tuple[Inline, ...], size: float, width: float) -> Sequence[Line]:
     """`items` set at `size` points in lines no wider than `width` points; at least one line.
 
-    Text that starts with a box to tick hangs: its later lines start to the right of the box.
+    Text that starts with a box to tick hangs: its later lines start to the right of the box. What was found
+    is kept, since most paragraphs stand in many packets.
     """
-    if all(isinstance(item, Piece) for item in items):
-        return _broken_text(tuple(items), size, width)
-    return _broken(items, size, width)
-
-
-@lru_cache(maxsize=4096)
-def _broken_text(pieces: tuple[Inline, ...], size: float, width: float) -> list[Line]:
-    """The lines of text in which nothing is drawn; most paragraphs stand in many packets."""
-    return _broken(pieces, size, width)
-
-
-def _broken(items: Sequence[Inline], size: float, width: float) -> list[Line]:
     hang = (TICK_EMS + MARK_GAP_EMS) * size if items and isinstance(items[0], Tick) else 0.0
     setter = _Setter(size, width, hang)
     for word in _words(items, size, width):

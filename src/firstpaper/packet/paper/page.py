@@ -1,5 +1,7 @@
 """The foot of each page."""
 
+from collections.abc import Sequence
+
 from firstpaper.locale import _
 from firstpaper.packet.paper.blocks import CAP_HEIGHT_EMS
 from firstpaper.packet.paper.fonts import clean, face, runs
@@ -70,10 +72,10 @@ def number_lines(pen: Pen, look: Look) -> None:
         )
 
 
-def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> list[Line]:
+def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> Sequence[Line]:
     """The footer text in at most two lines, cut with an ellipsis when it is longer."""
-    pieces = [Piece(part, typeface) for typeface, part in runs(clean(text), look.style)]
-    lines = break_lines(pieces, size, width)
+    pieces = (Piece(part, typeface) for typeface, part in runs(clean(text), look.style))
+    lines = break_lines(tuple(pieces), size, width)
     if len(lines) <= _MOST_LINES:
         return lines
     kept = "".join(
@@ -85,7 +87,7 @@ def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> li
 def _write(
     pen: Pen,
     look: Look,
-    lines: list[Line],
+    lines: Sequence[Line],
     left: float,
     top: float,
     *,

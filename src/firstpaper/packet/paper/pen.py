@@ -1,5 +1,6 @@
 """The pen draws on the pages and marks whatever it draws: content of an element, or artifact."""
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -12,6 +13,9 @@ from reportlab.pdfgen.canvas import Canvas
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
 from firstpaper.packet.paper.tags import Element, page_id
+
+QUARTER = 4 / 3 * (math.sqrt(2) - 1)
+"""How far the handles of a curve reach that comes nearest to a quarter of a circle, in its radius."""
 
 
 class Words(NamedTuple):
@@ -136,8 +140,8 @@ class Pen:
 
     def ring(self, x: float, y: float, side: float, thickness: float) -> None:
         """Draw an empty circle from the lower left corner of the square around it; its line stays inside."""
-        self.canvas.setLineWidth(thickness)
-        self.canvas.circle(x + side / 2, y + side / 2, (side - thickness) / 2)
+        radius = (side - thickness) / 2
+        self._draw(f"{thickness:g} w {_circle(x + side / 2, y + side / 2, radius)} S")
 
     def cross(self, x: float, y: float, side: float) -> None:
         """Draw a cross inside a square, from its lower left corner."""
@@ -181,6 +185,20 @@ class Pen:
 def _path(*corners: tuple[float, float]) -> str:
     """The operators for straight lines from one corner to the next."""
     return " ".join(f"{x:.2f} {y:.2f} {'l' if count else 'm'}" for count, (x, y) in enumerate(corners))
+
+
+def _circle(x: float, y: float, radius: float) -> str:
+    """The operators for a circle around (x, y), in four curves (ISO 32000-1, 8.5.2.2)."""
+    reach = radius * QUARTER
+    right, left, top, foot = x + radius, x - radius, y + radius, y - radius
+    quarters = (
+        (right, y + reach, x + reach, top, x, top),
+        (x - reach, top, left, y + reach, left, y),
+        (left, y - reach, x - reach, foot, x, foot),
+        (x + reach, foot, right, y - reach, right, y),
+    )
+    curves = " ".join(" ".join(f"{place:.2f}" for place in quarter) + " c" for quarter in quarters)
+    return f"{right:.2f} {y:.2f} m {curves} h"
 
 
 def _box(x: float, y: float, width: float, height: float) -> str:
