@@ -290,6 +290,16 @@ def test_the_outline_has_an_entry_a_sheet_and_one_below_for_each_section():
     assert pages == [0, len(drawn.pages) - 2, len(drawn.pages) - 1]
 
 
+def test_the_outline_leads_to_the_top_of_a_sheet_whatever_it_begins_with():
+    table = '<table class="plain"><tr><td>Caption</td><td>of the court</td></tr></table>'
+    outline = Drawn(
+        SheetSource("Words first", "<h1>One</h1><p>words</p>"),
+        SheetSource("Table first", f"{table}<h1>Two</h1>"),
+    ).reader.outline
+    words, caption = (float(each.top) for each in outline)
+    assert abs(words - caption) < 12
+
+
 @pytest.mark.parametrize(
     ("sheets", "title"),
     [([], "Packet"), ([SheetSource("S", "")], " "), ([SheetSource("\x00", "")], "Packet")],

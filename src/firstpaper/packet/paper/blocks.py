@@ -12,12 +12,14 @@ from typing import Protocol
 from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, PageNumber, Piece, Tick
 from firstpaper.packet.paper.looks import TextLook
 from firstpaper.packet.paper.pen import Pen, Words
-from firstpaper.packet.paper.tags import Element
+from firstpaper.packet.paper.tags import DIVISION, Element, Meaning, Tag, for_all_parts
 
 WRITING_HEIGHT = 20.0  # points of room above a line to write on
+BLANK_DROP = 2.5  # points from the foot of the letters to that line
 CAP_HEIGHT_EMS = 0.69  # both typefaces
 BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
 ELSEWHERE = "–"  # stands for the page of a sheet that is not in this document
+LIST_ITEM = Tag("LI")
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
 
 
@@ -36,8 +38,8 @@ class Block(Protocol):
     def split(self, room: float, *, fresh: bool = False) -> "tuple[Block, Block] | None":
         """The part no higher than `room`, and the rest."""
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
-        """Draw with the upper left corner at (x, top)."""
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        """Draw with the upper left corner at (x, top), inside of the element `above`."""
 
 
 @dataclass(slots=True)
@@ -47,7 +49,7 @@ class Text:
     lines: Sequence[Line]
     look: TextLook
     width: float
-    element: Element
+    tag: Meaning
     stays_with_next: bool = False
     before: float = 0
     after: float = 0
@@ -56,8 +58,6 @@ class Text:
     bookmark: str = ""
     heads: str = ""
     """The words that head what follows, where this is a heading."""
-    starts: str = ""
-    """The title of the sheet that begins here, its entry in the outline."""
     height: float = field(init=False)
 
     def __post_init__(self) -> None:
@@ -95,21 +95,16 @@ class Text:
             if not fresh or len(self.lines) < 2:
                 return None
             fits = max(fits, 1)
-        return self._part(self.lines[:fits], first=True), self._part(self.lines[fits:], first=False)
-
-    def _part(self, lines: Sequence[Line], *, first: bool) -> "Text":
-        before, after = (self.before, 0.0) if first else (0.0, self.after)
-        bookmark = self.bookmark if first else ""
-        starts = self.starts if first else ""
-        look = self.look if first else replace(self.look, bar=False)
-        return replace(
-            self, lines=lines, look=look, before=before, after=after, bookmark=bookmark, starts=starts
+        one = for_all_parts(self.tag)
+        plain = replace(self.look, bar=False)
+        return (
+            replace(self, lines=self.lines[:fits], after=0.0, tag=one),
+            replace(self, lines=self.lines[fits:], before=0.0, tag=one, look=plain, bookmark=""),
         )
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
         size = self.look.size
-        if self.starts:
-            pen.bookmark(self.starts, 0, top + size)
         if self.bookmark:
             pen.bookmark(self.bookmark, 1, top + size)
         if self.look.bar:
@@ -131,36 +126,41 @@ class Text:
                     words.append(Words(left + each.x, baseline, number, what.face, size))
                     left -= each.width - what.face.width(number) * size
                     continue
-                self._write(pen, words)
+                _write(pen, words, here)
                 if isinstance(what, Tick):
-                    self._tick(pen, what, left + each.x, baseline)
+                    side = TICK_EMS * size
+                    foot = baseline - (side - CAP_HEIGHT_EMS * size) / 2
+                    draw_tick(pen, here, what, (left + each.x, foot), side)
                 else:
-                    self._blank(pen, what, left + each.x, baseline, each.width)
+                    draw_blank(pen, here, what, (left + each.x, baseline - BLANK_DROP), each.width)
             top -= leading
-        self._write(pen, words)
+        _write(pen, words, here)
 
-    def _write(self, pen: Pen, words: list[Words]) -> None:
-        if words:
-            pen.write(words, self.element)
-            words.clear()
 
-    def _tick(self, pen: Pen, tick: Tick, x: float, baseline: float) -> None:
-        """A box with its foot a little below the baseline, crossed when marked; or a ring."""
-        side = TICK_EMS * self.look.size
-        foot = baseline - (side - CAP_HEIGHT_EMS * self.look.size) / 2
-        with pen.drawing(Element.drawing(self.element, tick.alt), x, foot, side, side):
-            if tick.round:
-                pen.ring(x, foot, side, 0.8)
-                return
-            pen.frame(x, foot, side, side, 1.1)
-            if tick.marked:
-                pen.cross(x, foot, side)
+def _write(pen: Pen, words: list[Words], here: Element) -> None:
+    """Write what was gathered, and gather anew."""
+    if words:
+        pen.write(words, here)
+        words.clear()
 
-    def _blank(self, pen: Pen, blank: Blank, x: float, baseline: float, width: float) -> None:
-        """A line to write on."""
-        foot = baseline - 2.5
-        with pen.drawing(Element.drawing(self.element, blank.alt), x, foot - 1, width, WRITING_HEIGHT):
-            pen.rule(x, foot, width, 0.8)
+
+def draw_tick(pen: Pen, above: Element, tick: Tick, corner: tuple[float, float], side: float) -> None:
+    """A box to tick with this lower left corner, crossed when marked; or a ring."""
+    x, foot = corner
+    with pen.drawing(above, tick.alt, (x, foot, x + side, foot + side)):
+        if tick.round:
+            pen.ring(x, foot, side, 0.8)
+            return
+        pen.frame(x, foot, side, side, 1.1)
+        if tick.marked:
+            pen.cross(x, foot, side)
+
+
+def draw_blank(pen: Pen, above: Element, blank: Blank, start: tuple[float, float], width: float) -> None:
+    """A line to write on, from this point to the right."""
+    x, y = start
+    with pen.drawing(above, blank.alt, (x, y - 1, x + width, y - 1 + WRITING_HEIGHT)):
+        pen.rule(x, y, width, 0.8)
 
 
 @dataclass(slots=True)
@@ -176,7 +176,7 @@ class Rule:
     def split(self, room: float, *, fresh: bool = False) -> None:
         return None
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
         with pen.artifact():
             pen.rule(x, top - self.height / 2, self.width, self.height, grey=0.45)
 
@@ -193,7 +193,7 @@ class PageBreak:
     def split(self, room: float, *, fresh: bool = False) -> None:
         return None
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
         """There is nothing to see."""
 
 
@@ -204,6 +204,9 @@ class Stack:
     blocks: Sequence[Block]
     whole_below: float = 0
     """Lower than this it goes to the next page whole rather than be split."""
+    tag: Meaning = None
+    starts: str = ""
+    """The title of the sheet that begins here, its entry in the outline."""
     stays_with_next: bool = False
     height: float = field(init=False)
     before: float = field(init=False, default=0)
@@ -224,13 +227,17 @@ class Stack:
         last: Block | None = None
         for count, block in enumerate(self.blocks):
             if isinstance(block, PageBreak):
-                return self._cut(count, skip=1)
+                return self._parts(self.blocks[:count], self.blocks[count + 1 :])
             room -= _gap(last, block)
             if block.height > room:
                 return self._split_at(count, room, fresh=fresh)
             room -= block.height
             last = block
         return None
+
+    def _parts(self, blocks: Sequence[Block], rest: Sequence[Block]) -> "tuple[Stack, Stack]":
+        one = for_all_parts(self.tag)
+        return replace(self, blocks=blocks, tag=one), replace(self, blocks=rest, tag=one, starts="")
 
     def flat(self) -> list[Block]:
         """The blocks in order, those of stacks inside among them."""
@@ -249,32 +256,31 @@ class Stack:
             if start == len(self.blocks) - 1 > 1 and isinstance(block, Item):
                 start -= 1  # the last item takes the one above along, so as not to stand alone
             if start:
-                return self._cut(start)
+                return self._parts(self.blocks[:start], self.blocks[start:])
             if fresh and count:
                 parts = block.split(room, fresh=True)
                 if parts is None:
-                    return self._cut(count)
+                    return self._parts(self.blocks[:count], self.blocks[count:])
         if parts is None:
             return None
         head, rest = parts
-        return (
-            replace(self, blocks=[*self.blocks[:count], head]),
-            replace(self, blocks=[rest, *self.blocks[count + 1 :]]),
-        )
+        return self._parts([*self.blocks[:count], head], [rest, *self.blocks[count + 1 :]])
 
-    def _cut(self, count: int, skip: int = 0) -> "tuple[Stack, Stack]":
-        return (
-            replace(self, blocks=self.blocks[:count]),
-            replace(self, blocks=self.blocks[count + skip :]),
-        )
-
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
+        if self.starts:
+            pen.bookmark(self.starts, 0, top + self._first_size)
         last: Block | None = None
         for block in self.blocks:
             top -= _gap(last, block)
-            block.draw(pen, x, top)
+            block.draw(pen, x, top, here)
             top -= block.height
             last = block
+
+    @property
+    def _first_size(self) -> float:
+        """How large the letters are with which it begins."""
+        return next((block.look.size for block in self.flat() if isinstance(block, Text)), 0.0)
 
 
 def _gap(last: Block | None, block: Block) -> float:
@@ -291,6 +297,7 @@ class Item:
     before: float
     after: float
     stays_with_next: bool = False
+    tag: Meaning = LIST_ITEM
 
     @property
     def height(self) -> float:
@@ -301,14 +308,19 @@ class Item:
         if parts is None:
             return None
         head, rest = parts
-        return replace(self, body=head, after=0), replace(self, label=None, body=rest, before=0)
+        one = for_all_parts(self.tag)
+        return (
+            replace(self, body=head, after=0, tag=one),
+            replace(self, label=None, body=rest, before=0, tag=one),
+        )
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
         if self.label is not None:
             first = self.body.blocks[0] if self.body.blocks else None
             drop = first.first_baseline - self.label.first_baseline if isinstance(first, Text) else 0.0
-            self.label.draw(pen, x, top - drop)
-        self.body.draw(pen, x + self.indent, top)
+            self.label.draw(pen, x, top - drop, here)
+        self.body.draw(pen, x + self.indent, top, here)
 
 
 @dataclass(slots=True)
@@ -321,6 +333,7 @@ class Remark:
     before: float = 12
     after: float = 12
     stays_with_next: bool = False
+    tag: Meaning = DIVISION
 
     PADDING = 11.0
     INDENT = 14.0
@@ -338,13 +351,14 @@ class Remark:
         if parts is None:
             return None
         head, rest = parts
-        return replace(self, body=head, after=0), replace(self, body=rest, before=0)
+        one = for_all_parts(self.tag)
+        return replace(self, body=head, after=0, tag=one), replace(self, body=rest, before=0, tag=one)
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
         foot = top - self.height
         with pen.artifact():
             if self.framed:
                 pen.frame(x, foot, self.width, self.height, 2)
             else:
                 pen.bar(x, foot, 3, self.height)
-        self.body.draw(pen, x + self.INDENT, top - self._padding)
+        self.body.draw(pen, x + self.INDENT, top - self._padding, pen.within(above, self.tag))

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field, replace
 
 from firstpaper.packet.paper.blocks import Stack
 from firstpaper.packet.paper.pen import Pen
+from firstpaper.packet.paper.tags import SECTION, Element, Meaning, for_all_parts
 
 _CLOSE_ENOUGH = 2.0  # points
 
@@ -20,6 +21,7 @@ class Columns:
     whole_below: float
     """Lower than this they go to the next page whole: who reads on there would lose the order."""
     stays_with_next: bool = False
+    tag: Meaning = SECTION
     height: float = field(init=False)
     before: float = field(init=False)
     after: float = field(init=False)
@@ -43,13 +45,15 @@ class Columns:
             return None
         left, right = parts
         right, rest = right.split(room) or (Stack([]), right)
-        head = replace(self)
+        one = for_all_parts(self.tag)
+        head = replace(self, tag=one)
         head._set(left, right)
-        return head, replace(self, body=rest)
+        return head, replace(self, tag=one, body=rest)
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
-        self.left.draw(pen, x, top)
-        self.right.draw(pen, x + self.offset, top)
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
+        self.left.draw(pen, x, top, here)
+        self.right.draw(pen, x + self.offset, top, here)
 
 
 def _balanced(body: Stack) -> tuple[Stack, Stack]:

@@ -21,7 +21,7 @@ from firstpaper.packet.paper.page import (
     number_lines,
 )
 from firstpaper.packet.paper.pen import Pen
-from firstpaper.packet.paper.tags import Element, write_tree
+from firstpaper.packet.paper.tags import Tag, write_tree
 from firstpaper.packet.pictures.shapes import Drawing
 
 LITTLE = 0.5  # of a page: a last page that holds no more is worth saving
@@ -95,19 +95,18 @@ def draw(
     if not sheets or not all(clean(words).strip() for words in (title, *(sheet.title for sheet in sheets))):
         message = "A document needs a title and at least one sheet, and each sheet needs a title."
         raise ValueError(message)
-    root = Element("Document", None)
-    laid_out = _lay_out(sheets, root)
+    laid_out = _lay_out(sheets)
     pen = Pen(lang, _first_pages(laid_out))
     _draw_pages(pen, laid_out)
-    return _finish(pen, root, Particulars(clean(title), clean(subject), lang, on))
+    return _finish(pen, Particulars(clean(title), clean(subject), lang, on))
 
 
-def _lay_out(sheets: Sequence[SheetSource], root: Element) -> list[_LaidOut]:
+def _lay_out(sheets: Sequence[SheetSource]) -> list[_LaidOut]:
     found: list[_LaidOut] = []
     for sheet in sheets:
         look = _look_of(sheet)
         after = found[-1].pages[-1] if found and sheet.follows and found[-1].look is look else None
-        joined, pages = _placed(sheet, look, after, root)
+        joined, pages = _placed(sheet, look, after)
         if joined:
             before = found[-1]
             feet = [*before.running, *[sheet.running] * (len(pages) - 1)]
@@ -126,24 +125,17 @@ def _look_of(sheet: SheetSource) -> Look:
     return TRANSLATED if look is WORKSHEET and (sheet.language or language()) != ENGLISH else look
 
 
-def _placed(
-    sheet: SheetSource, look: Look, after: Stack | None, root: Element
-) -> tuple[bool, Sequence[Stack]]:
+def _placed(sheet: SheetSource, look: Look, after: Stack | None) -> tuple[bool, Sequence[Stack]]:
     """A sheet in pages, and whether the first of them is the page `after`, below which it begins.
 
     A sheet that may close up is set a little tighter where that saves a page that would hold little.
     """
     tree = markup.parse_strictly(sheet.html)
-    first = _set(sheet, tree, look, after, root)
-    joined, pages = first
+    joined, pages = first = _set(sheet, tree, look, after)
     if not sheet.may_close or len(pages) == 1 or not _may_save_a_page(pages, joined, look, after):
         return first
-    loose = root.kids.pop()
-    second = _set(sheet, tree, look.tight, after, root)
-    if len(second[1]) + joined < len(pages) + second[0]:
-        return second
-    root.kids[-1] = loose
-    return first
+    second = _set(sheet, tree, look.tight, after)
+    return second if len(second[1]) + joined < len(pages) + second[0] else first
 
 
 def _may_save_a_page(pages: Sequence[Stack], joined: bool, look: Look, after: Stack | None) -> bool:
@@ -155,60 +147,49 @@ def _may_save_a_page(pages: Sequence[Stack], joined: bool, look: Look, after: St
 
 
 def _set(
-    sheet: SheetSource, tree: markup.Node, look: Look, after: Stack | None, root: Element
+    sheet: SheetSource, tree: markup.Node, look: Look, after: Stack | None
 ) -> tuple[bool, Sequence[Stack]]:
-    element = Element("Sect", root)
-    if sheet.language not in ("", language()):
-        element.lang = tag(sheet.language)
+    section = Tag("Sect", lang="" if sheet.language in ("", language()) else tag(sheet.language))
     with speaking(sheet.language or language()):
-        stack = _stack(sheet, tree, look, element)
+        stack = Flow(look, sheet.figures).sheet(tree, section, clean(sheet.title))
     if after is not None and (below := _below(after, stack, look.height)):
         return True, below
     return False, list(_paginate(stack, look.height))
-
-
-def _stack(sheet: SheetSource, tree: markup.Node, look: Look, element: Element) -> Stack:
-    """The blocks of a sheet. Its first heading knows that a sheet starts there."""
-    stack = Flow(look, sheet.figures).sheet(tree, element)
-    first = next((block for block in stack.flat() if isinstance(block, Text)), None)
-    if first is not None:
-        first.starts = clean(sheet.title)
-    return stack
 
 
 def _below(last: Stack, stack: Stack, height: float) -> list[Stack]:
     """A last page with the next sheet below it, and the pages it goes on to; none where there is no room."""
     room = height - last.height - max(last.after, stack.before)
     if stack.height <= room:
-        return [Stack([*last.blocks, *stack.blocks])]
+        return [Stack([*last.blocks, stack])]
     parts = stack.split(room) if room >= height / 4 else None
     if parts is None:
         return []
     head, rest = parts
-    return [Stack([*last.blocks, *head.blocks]), *_paginate(rest, height)]
+    return [Stack([*last.blocks, head]), *_paginate(rest, height)]
 
 
 def _first_pages(laid_out: Iterable[_LaidOut]) -> dict[str, int]:
     """The page of the document on which each sheet starts."""
     pages = (page for one in laid_out for page in one.pages)
     return {
-        block.starts: number
+        sheet.starts: number
         for number, page in enumerate(pages, start=1)
-        for block in page.flat()
-        if isinstance(block, Text) and block.starts
+        for sheet in page.blocks
+        if isinstance(sheet, Stack) and sheet.starts
     }
 
 
-def _paginate(stack: Stack, room: float) -> Iterator[Stack]:
-    """The stack cut into pages, none of them empty unless the sheet is."""
+def _paginate(sheet: Stack, room: float) -> Iterator[Stack]:
+    """The sheet cut into pages, none of them empty unless the sheet is. A page holds parts of sheets."""
     started = False
-    while parts := stack.split(room, fresh=True):
-        page, stack = parts
-        if page.blocks:
-            yield page
+    while parts := sheet.split(room, fresh=True):
+        part, sheet = parts
+        if part.blocks:
+            yield Stack([part])
             started = True
-    if stack.blocks or not started:
-        yield stack
+    if sheet.blocks or not started:
+        yield Stack([sheet])
 
 
 def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
@@ -218,7 +199,7 @@ def _draw_pages(pen: Pen, laid_out: Sequence[_LaidOut]) -> None:
         look = sheet.look
         for number, page in enumerate(sheet.pages, start=1):
             page_of_packet += 1
-            page.draw(pen, look.left, PAGE_HEIGHT - look.top)
+            page.draw(pen, look.left, PAGE_HEIGHT - look.top, pen.root)
             if look.style != "attachment" and number > 1:
                 draw_continued(pen, look, _heads(sheet.pages, number - 1))
             with speaking(sheet.source.language or language()):
@@ -247,10 +228,10 @@ def _opening(page: Stack) -> Iterator[Block]:
             return
 
 
-def _finish(pen: Pen, root: Element, particulars: Particulars) -> bytes:
+def _finish(pen: Pen, particulars: Particulars) -> bytes:
     """Write structure, metadata and outline, and close the file."""
     canvas, document = pen.canvas, pen.document
-    write_tree(document, root, pen.marks[:-1])
+    write_tree(document, pen.root, pen.marks[:-1])
     canvas.setTitle(particulars.title)
     canvas.setSubject(particulars.subject)
     canvas.setAuthor("")

@@ -26,12 +26,11 @@ from firstpaper.packet.paper.looks import Look, TextLook
 from firstpaper.packet.paper.markup import INLINE, Node, columns
 from firstpaper.packet.paper.picture import Picture
 from firstpaper.packet.paper.table import Cell, Row, Table
-from firstpaper.packet.paper.tags import Element
+from firstpaper.packet.paper.tags import DIVISION, PARAGRAPH, SECTION, Meaning, Tag
 from firstpaper.packet.pictures.shapes import Drawing
 
 _BULLET = "•"
 _LABEL_GAP_EMS = 0.45
-_HOLDS_WORDS = frozenset({"LBody", "TD", "TH"})
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
 
 
@@ -53,15 +52,14 @@ class _Tone(NamedTuple):
 
 
 class _Column(NamedTuple):
-    """Where blocks go: below which structure element, how wide, and how their paragraphs are set."""
+    """Where blocks go: how wide it is, and how their paragraphs are set."""
 
-    up: Element
     width: float
     text: str = "p"
 
-    def below(self, role: str, attributes: str = "", *, narrower: float = 0) -> "_Column":
-        """The same column below a new structure element."""
-        return _Column(Element(role, self.up, attributes), self.width - narrower, self.text)
+    def narrower(self, by: float) -> "_Column":
+        """The same column, narrower by so many points."""
+        return _Column(self.width - by, self.text)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,22 +69,14 @@ class Flow:
     look: Look
     figures: Mapping[str, Sequence[Drawing]] = field(default_factory=dict)
 
-    def sheet(self, root: Node, element: Element) -> Stack:
-        """All blocks of the sheet; their structure elements go below `element`."""
-        blocks = list(self._blocks(root.kids, _Column(element, self.look.width)))
+    def sheet(self, root: Node, tag: Tag, title: str) -> Stack:
+        """All blocks of the sheet of this title."""
+        blocks = list(self._blocks(root.kids, _Column(self.look.width)))
         _hold_opening(blocks)
-        return Stack(blocks)
+        return Stack(blocks, tag=tag, starts=title)
 
     def _blocks(self, kids: Sequence[Node | str], column: _Column) -> Iterator[Block]:
-        """The blocks of what a node holds; neighbouring words and inline tags form one paragraph.
-
-        Where that paragraph is all there is in a cell or a list item, a screen reader hears the cell or the
-        item itself, with no paragraph inside.
-        """
-        if column.up.role in _HOLDS_WORDS and all(map(_runs_on, kids)):
-            if _says_something(kids):
-                yield self._text(kids, column, self.look.texts[column.text])
-            return
+        """The blocks of what a node holds; neighbouring words and inline tags form one paragraph."""
         words: list[Node | str] = []
         for kid in kids:
             if isinstance(kid, str) or kid.tag in INLINE:
@@ -98,16 +88,27 @@ class Flow:
                 yield self._block(kid, column)
         yield from self._loose(words, column)
 
-    def _loose(self, words: Sequence[Node | str], column: _Column) -> Iterator[Block]:
+    def _loose(
+        self, words: Sequence[Node | str], column: _Column, tag: Meaning = PARAGRAPH
+    ) -> Iterator[Block]:
         if _says_something(words):
-            yield self._text(words, column.below("P"), self.look.texts[column.text])
+            yield self._text(words, column, self.look.texts[column.text], tag)
+
+    def _held(self, kids: Sequence[Node | str], column: _Column, tag: Tag) -> Stack:
+        """What a cell or the body of a list item holds.
+
+        Where one paragraph is all there is, a screen reader hears the cell or the item itself, with no
+        paragraph inside.
+        """
+        alone = all(map(_runs_on, kids))
+        return Stack(list(self._loose(kids, column, None) if alone else self._blocks(kids, column)), tag=tag)
 
     def _block(self, node: Node, column: _Column) -> Block:
         match node.tag:
             case "h1" | "h2" | "h3":
                 block: Block = self._heading(node, column)
             case "p":
-                block = self._text(node.kids, column.below("P"), self.look.texts[column.text])
+                block = self._text(node.kids, column, self.look.texts[column.text], PARAGRAPH)
                 block.stays_with_next = node.attributes.get("class") == "lead"
             case "ul" | "ol":
                 block = self._list(node, column)
@@ -118,11 +119,10 @@ class Flow:
             case "section" if node.attributes["class"] == "columns":
                 block = self._columns(node, column)
             case "section":
-                block = Stack(
-                    list(self._blocks(node.kids, column.below("Sect"))), whole_below=self.look.height
-                )
+                blocks = list(self._blocks(node.kids, column))
+                block = Stack(blocks, whole_below=self.look.height, tag=SECTION)
             case "figure":
-                block = self._pictures(node, column)
+                block = self._pictures(node)
             case "pagebreak":
                 block = PageBreak()
             case _:
@@ -132,27 +132,25 @@ class Flow:
     def _columns(self, node: Node, column: _Column) -> Columns:
         gap = self.look.column_gap
         half = (column.width - gap) / 2
-        blocks = list(self._blocks(node.kids, column.below("Sect", narrower=column.width - half)))
+        blocks = list(self._blocks(node.kids, column._replace(width=half)))
         for block in blocks:
             if isinstance(block, Stack) and block.whole_below:  # a section, not a list
                 block.before = max(block.before, 0.8 * gap)
         return Columns(Stack(blocks), half + gap, gap, self.look.whole_row)
 
     def _heading(self, node: Node, column: _Column) -> Text:
-        text = self._text(node.kids, column.below(node.tag.upper()), self.look.texts[node.tag])
+        text = self._text(node.kids, column, self.look.texts[node.tag], Tag(node.tag.upper()))
         text.stays_with_next = True
         text.heads = " ".join(clean(plain(node)).split())
         if node.tag == "h2":
             text.bookmark = text.heads
         return text
 
-    def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook) -> Text:
+    def _text(self, kids: Sequence[Node | str], column: _Column, look: TextLook, tag: Meaning) -> Text:
         items = tuple(self._inline(_trimmed(kids), _Tone(bold=look.bold)))
         lines = break_lines(items, look.size, column.width)
         aligned = 0.5 if look.centered else 0
-        return Text(
-            lines, look, column.width, column.up, before=look.before, after=look.after, aligned=aligned
-        )
+        return Text(lines, look, column.width, tag, before=look.before, after=look.after, aligned=aligned)
 
     def _inline(self, kids: Sequence[Node | str], tone: _Tone) -> Iterator[Inline]:
         grey = self.look.small_grey if tone.small else 0
@@ -180,63 +178,55 @@ class Flow:
 
     def _list(self, node: Node, column: _Column) -> Stack:
         numbered = node.tag == "ol"
-        inside = column.below("L", f"/O/List/ListNumbering/{'Decimal' if numbered else 'Disc'}")
+        tag = Tag("L", f"/O/List/ListNumbering/{'Decimal' if numbered else 'Disc'}")
         labels = [f"{count}." if numbered else _BULLET for count in range(1, len(node.kids) + 1)]
         size = self.look.texts[column.text].size
         regular = face(self.look.style)
         widest = max(regular.width(label) for label in labels) + _LABEL_GAP_EMS
         indent = size * max(widest, TICK_EMS + MARK_GAP_EMS)
-        items = [self._item(*each, inside, indent) for each in zip(node.nodes(), labels, strict=True)]
-        stack = Stack(items)
+        items = [self._item(*each, column, indent) for each in zip(node.nodes(), labels, strict=True)]
+        stack = Stack(items, tag=tag)
         stack.before = stack.after = self.look.texts[column.text].after
         return stack
 
     def _item(self, node: Node, label: str, column: _Column, indent: float) -> Item:
         """A list item; one that starts with a box to tick has the box as its label."""
-        item = column.below("LI")
-        label_column = item.below("Lbl")._replace(width=indent)
         kids = _trimmed(node.kids)
         first: Node | str = kids[0] if kids else ""
         mark: list[Node | str] = [label]
         if isinstance(first, Node) and first.tag == "tick":
             mark, kids = [first], kids[1:]
-        body = Stack(list(self._blocks(kids, item.below("LBody", narrower=indent))))
+        body = self._held(kids, column.narrower(indent), Tag("LBody"))
         look = self.look.texts[column.text]
-        label_text = self._text(mark, label_column, look)
+        label_text = self._text(mark, column._replace(width=indent), look, Tag("Lbl"))
         if label == _BULLET:
             label_text.width, label_text.aligned = TICK_EMS * look.size, 0.5
         after = self.look.list_gap if len(body.blocks) < 2 else look.after
         return Item(label_text, body, indent, self.look.list_gap, after)
 
     def _remark(self, node: Node, column: _Column) -> Remark:
-        blocks = list(self._blocks(node.kids, column.below("Div", narrower=2 * Remark.INDENT)))
+        blocks = list(self._blocks(node.kids, column.narrower(2 * Remark.INDENT)))
         body = Stack(blocks, whole_below=self.look.whole_row)
         return Remark(body, column.width, framed=node.attributes["class"] == "warning")
 
-    def _pictures(self, node: Node, column: _Column) -> Stack:
+    def _pictures(self, node: Node) -> Stack:
         name = node.attributes["name"]
         if name not in self.figures:
             message = f"Line {node.line}: the sheet brings no picture {name!r}."
             raise ValueError(message)
-        up = column.below("Div").up
-        return Stack(
-            [
-                Picture(drawing, Element.drawing(up, clean(drawing.alt)), self.look.style)
-                for drawing in self.figures[name]
-            ]
-        )
+        return Stack([Picture(drawing, self.look.style) for drawing in self.figures[name]], tag=DIVISION)
 
     def _table(self, node: Node, column: _Column) -> Table:
         plain_layout = node.attributes.get("class") == "plain"
-        inside = column.below("Div" if plain_layout else "Table")
+        tag = DIVISION if plain_layout else Tag("Table")
         edges = self._edges(node, column.width)
         header, rows = list[Row](), list[Row]()
         for line in markup.rows(node):
             part = header if line.in_header else rows
-            part.append(self._row(line, inside, edges, plain_layout=plain_layout))
+            part.append(self._row(line, edges, plain_layout))
         if not rows or sum(row.height for row in header) > _HEADER_SHARE * self.look.height:
             header, rows = [], [*header, *rows]
-        return Table(header, rows, column.width, not plain_layout, *self.look.table_gaps)
+        return Table(header, rows, column.width, not plain_layout, *self.look.table_gaps, tag=tag)
 
     def _edges(self, table: Node, width: float) -> list[float]:
         """The left edge of each column, and the right edge of the last plus the gap between columns."""
@@ -247,35 +237,34 @@ class Flow:
         total = sum(shares)
         return list(accumulate((share / total * (width + gap) for share in shares), initial=0.0))
 
-    def _row(self, node: Node, column: _Column, edges: Sequence[float], *, plain_layout: bool) -> Row:
-        row = column.up if plain_layout else Element("TR", column.up)
+    def _row(self, node: Node, edges: Sequence[float], plain_layout: bool) -> Row:
         all_heads = len(node.kids) > 1 and all(cell.tag == "th" for cell in node.nodes())
         heads_columns = node.in_header or all_heads
         cells, place = list[Cell](), 0
         for kid in node.nodes():
             span = int(kid.attributes.get("colspan", "1"))
             room = edges[place + span] - edges[place] - self.look.column_gap
-            if plain_layout:
-                inside = Element("Div", row)
-            else:
-                inside = _cell_element(kid, row, span, heads_columns=heads_columns)
             headed = kid.tag == "th" and kid.attributes.get("class") != "label"
-            blocks = list(self._blocks(kid.kids, _Column(inside, room, "head" if headed else "cell")))
+            column = _Column(room, "head" if headed else "cell")
+            if plain_layout:
+                body = Stack(list(self._blocks(kid.kids, column)), tag=DIVISION)
+            else:
+                body = self._held(kid.kids, column, _cell_tag(kid, span, heads_columns=heads_columns))
             if kid.attributes.get("class") == "number":
-                for block in blocks:
+                for block in body.blocks:
                     if isinstance(block, Text):
                         block.aligned = 1
-            cells.append(Cell(edges[place], Stack(blocks)))
+            cells.append(Cell(edges[place], body))
             place += span
-        return Row(cells, self.look.cell_padding, self.look.whole_row)
+        return Row(cells, self.look.cell_padding, self.look.whole_row, None if plain_layout else Tag("TR"))
 
 
-def _cell_element(cell: Node, row: Element, span: int, *, heads_columns: bool) -> Element:
+def _cell_tag(cell: Node, span: int, *, heads_columns: bool) -> Tag:
     """A TH says whether it heads its column or its row."""
     attributes = f"/ColSpan {span}" if span > 1 else ""
     if cell.tag == "th":
         attributes += "/Scope/Column" if heads_columns else "/Scope/Row"
-    return Element(cell.tag.upper(), row, "/O/Table" + attributes if attributes else "")
+    return Tag(cell.tag.upper(), "/O/Table" + attributes if attributes else "")
 
 
 def _hold_opening(blocks: Sequence[Block]) -> None:

@@ -12,7 +12,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
-from firstpaper.packet.paper.tags import Element, page_id
+from firstpaper.packet.paper.tags import Element, Meaning, Tag, page_id
 
 QUARTER = 4 / 3 * (math.sqrt(2) - 1)
 """How far the handles of a curve reach that comes nearest to a quarter of a circle, in its radius."""
@@ -53,6 +53,7 @@ class Pen:
     first_pages: Mapping[str, int] = field(default_factory=dict)
     """The page on which each sheet starts, by its title."""
     file: BytesIO = field(default_factory=BytesIO)
+    root: Element = field(default_factory=lambda: Element(Tag("Document")))
     marks: list[list[Element]] = field(default_factory=lambda: [[]])
     canvas: Canvas = field(init=False)
     _inside_artifact: bool = False
@@ -66,14 +67,22 @@ class Pen:
         """The library's document, for the parts of a file that its canvas does not offer."""
         return self.canvas._doc  # type: ignore[attr-defined]
 
+    def within(self, above: Element, what: Meaning) -> Element:
+        """The element to which belongs what is drawn now: `what`, inside of `above`."""
+        return above if what is None or self._inside_artifact else what.join(above)
+
     @contextmanager
-    def drawing(self, element: Element, x: float, y: float, width: float, height: float) -> Iterator[None]:
-        """What is drawn inside is the picture `element`, in this rectangle."""
+    def drawing(self, above: Element, alt: str, box: tuple[float, float, float, float]) -> Iterator[None]:
+        """What is drawn inside is a picture; `alt` says the same in words.
+
+        `box` is the rectangle around it: its left, foot, right and top edge.
+        """
         if self._inside_artifact:
             yield
             return
-        element.place(x, y, x + width, y + height)
-        self.canvas.addLiteral(self._begin(element))
+        left, foot, right, top = box
+        place = f"/O/Layout/BBox[{left:.2f} {foot:.2f} {right:.2f} {top:.2f}]"
+        self.canvas.addLiteral(self._begin(Tag("Figure", place, alt=alt).join(above)))
         yield
         self.canvas.addLiteral("EMC")
 
@@ -82,7 +91,7 @@ class Pen:
         owners = self.marks[-1]
         element.kids.append((len(self.marks) - 1, len(owners)))
         owners.append(element)
-        return f"/{element.role} <</MCID {len(owners) - 1}>> BDC"
+        return f"/{element.tag.role} <</MCID {len(owners) - 1}>> BDC"
 
     @contextmanager
     def artifact(self, kind: str = "/Layout") -> Iterator[None]:

@@ -16,7 +16,6 @@ class Picture:
     """A drawing that stands between paragraphs, always whole on one page."""
 
     drawing: Drawing
-    element: Element
     style: str
     before: float = 10
     after: float = 10
@@ -29,9 +28,10 @@ class Picture:
     def split(self, room: float, *, fresh: bool = False) -> None:
         return None
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
         drawing = self.drawing
-        with pen.drawing(self.element, x, top - drawing.height, drawing.width, drawing.height):
+        box = (x, top - drawing.height, x + drawing.width, top)
+        with pen.drawing(above, clean(drawing.alt), box):
             for shape in drawing.shapes:
                 match shape:
                     case Stroke(x1, y1, x2, y2, weight, grey):

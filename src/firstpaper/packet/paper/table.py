@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from firstpaper.packet.paper.blocks import Stack
 from firstpaper.packet.paper.pen import Pen
+from firstpaper.packet.paper.tags import Element, Meaning, for_all_parts
 
 
 class Cell(NamedTuple):
@@ -22,6 +23,7 @@ class Row:
     cells: Sequence[Cell]
     padding: float
     whole_below: float
+    tag: Meaning
 
     @property
     def height(self) -> float:
@@ -44,11 +46,13 @@ class Row:
             rests.append(Cell(cell.x, rest))
         if not any(rest.body.blocks for rest in rests):
             return None
-        return Row(heads, self.padding, 0), Row(rests, self.padding, self.whole_below)
+        one = for_all_parts(self.tag)
+        return Row(heads, self.padding, 0, one), Row(rests, self.padding, self.whole_below, one)
 
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
         for cell in self.cells:
-            cell.body.draw(pen, x + cell.x, top - self.padding)
+            cell.body.draw(pen, x + cell.x, top - self.padding, here)
 
 
 @dataclass(slots=True)
@@ -61,6 +65,7 @@ class Table:
     ruled: bool
     before: float
     after: float
+    tag: Meaning
     continued: bool = False
     stays_with_next: bool = False
     height: float = field(init=False)
@@ -80,24 +85,22 @@ class Table:
                 continue
             parts = row.split(room, fresh=fresh and count == 0)
             if parts is not None:
-                return self._first([*self.rows[:count], parts[0]]), self._rest(
-                    [parts[1], *self.rows[count + 1 :]]
-                )
+                return self._parts([*self.rows[:count], parts[0]], [parts[1], *self.rows[count + 1 :]])
             # the last row takes the one above along, so as not to stand alone
             alone = 0 < count == len(self.rows) - 1 and (count > 1 or not fresh)
-            return self._cut(count - alone) if count > alone else None
+            cut = count - alone
+            return self._parts(self.rows[:cut], self.rows[cut:]) if cut > 0 else None
         return None
 
-    def _cut(self, count: int) -> "tuple[Table, Table]":
-        return self._first(self.rows[:count]), self._rest(self.rows[count:])
+    def _parts(self, rows: Sequence[Row], rest: Sequence[Row]) -> "tuple[Table, Table]":
+        one = for_all_parts(self.tag)
+        return (
+            replace(self, rows=rows, after=0, tag=one),
+            replace(self, rows=rest, before=0, continued=True, tag=one),
+        )
 
-    def _first(self, rows: Sequence[Row]) -> "Table":
-        return replace(self, rows=rows, after=0)
-
-    def _rest(self, rows: Sequence[Row]) -> "Table":
-        return replace(self, rows=rows, before=0, continued=True)
-
-    def draw(self, pen: Pen, x: float, top: float) -> None:
+    def draw(self, pen: Pen, x: float, top: float, above: Element) -> None:
+        here = pen.within(above, self.tag)
         heights = [row.height for row in (*self.header, *self.rows)]
         if self.ruled:
             with pen.artifact():
@@ -105,9 +108,9 @@ class Table:
         for count, row in enumerate((*self.header, *self.rows)):
             if self.continued and count < len(self.header):
                 with pen.artifact("/Pagination"):
-                    row.draw(pen, x, top)
+                    row.draw(pen, x, top, here)
             else:
-                row.draw(pen, x, top)
+                row.draw(pen, x, top, here)
             top -= heights[count]
 
     def _draw_rules(self, pen: Pen, x: float, top: float, heights: Sequence[float]) -> None:

@@ -1,38 +1,47 @@
-"""The structure tree of a tagged PDF (ISO 32000-1, 14.7 and 14.8): what a screen reader reads."""
+"""The structure tree of a tagged PDF (ISO 32000-1, 14.7 and 14.8): what a screen reader reads.
+
+What is laid out carries a `Tag`, which says what it is. When it is drawn, that becomes an `Element`.
+"""
 
 from collections.abc import Iterator, Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 from reportlab.pdfbase.pdfdoc import PDFObject, PDFString
 
 
+class Tag(NamedTuple):
+    """What something is: its role, what else belongs to that, its language, and words for what has none."""
+
+    role: str
+    attributes: str = ""
+    lang: str = ""
+    alt: str = ""
+
+    def join(self, above: "Element") -> "Element":
+        """A new element of this kind, the last so far in `above`."""
+        return Element(self).join(above)
+
+
 class Element:
-    """A structure element: a role, and its kids in reading order.
+    """A structure element: a tag, and its kids in reading order.
 
     A kid is another element or a mark, the pair (page index, marked-content number).
     """
 
-    __slots__ = ("alt", "attributes", "kids", "lang", "number", "parent", "role")
+    __slots__ = ("kids", "number", "parent", "tag")
 
-    def __init__(self, role: str, parent: "Element | None", attributes: str = "") -> None:
-        self.role = role
-        self.parent = parent
-        self.attributes = attributes
-        self.alt = ""
-        self.lang = ""
+    def __init__(self, tag: Tag) -> None:
+        self.tag = tag
+        self.parent: Element | None = None
         self.kids: list[Element | tuple[int, int]] = []
         self.number = 0
-        if parent is not None:
-            parent.kids.append(self)
 
-    @classmethod
-    def drawing(cls, parent: "Element", alt: str) -> "Element":
-        """A drawing inside a line of text. It joins its parent's kids when it is drawn, between the
-        text before it and the text after it."""
-        figure = cls("Figure", None)
-        figure.parent = parent
-        figure.alt = alt
-        return figure
+    def join(self, above: "Element") -> "Element":
+        """Itself, which is in the tree from now on, the last so far in `above` unless it was there before."""
+        if self.parent is None:
+            self.parent = above
+            above.kids.append(self)
+        return self
 
     def walk(self) -> "Iterator[Element]":
         """This element and everything below it, in reading order."""
@@ -41,12 +50,6 @@ class Element:
             element = ahead.pop()
             yield element
             ahead.extend(kid for kid in reversed(element.kids) if isinstance(kid, Element))
-
-    def place(self, left: float, foot: float, right: float, top: float) -> None:
-        """Join the tree as a drawing that stands here on the page (its BBox)."""
-        if self.parent is not None:
-            self.parent.kids.append(self)
-        self.attributes = f"/O/Layout/BBox[{left:.2f} {foot:.2f} {right:.2f} {top:.2f}]"
 
     def written(self, document: Any, pages: Sequence[int], tree: int) -> str:
         """The element as the text of a PDF object.
@@ -59,16 +62,28 @@ class Element:
         parent = tree if self.parent is None else self.parent.number
         home = next((kid[0] for kid in self.kids if not isinstance(kid, Element)), None)
         kids = " ".join(_kid(kid, home, pages) for kid in self.kids)
-        words = f"<</Type/StructElem/S/{self.role}/P {parent} 0 R/K[{kids}]"
+        role, attributes, lang, alt = self.tag
+        words = f"<</Type/StructElem/S/{role}/P {parent} 0 R/K[{kids}]"
         if home is not None:
             words += f"/Pg {pages[home]} 0 R"
-        if self.attributes:
-            words += f"/A<<{self.attributes}>>"
-        if self.lang:
-            words += f"/Lang({self.lang})"
-        if self.alt:
-            words += f"/Alt{PDFString(self.alt).format(document).decode('ascii')}"
+        if attributes:
+            words += f"/A<<{attributes}>>"
+        if lang:
+            words += f"/Lang({lang})"
+        if alt:
+            words += f"/Alt{PDFString(alt).format(document).decode('ascii')}"
         return words + ">>"
+
+
+SECTION, DIVISION, PARAGRAPH = Tag("Sect"), Tag("Div"), Tag("P")
+
+Meaning = Tag | Element | None
+"""What something is to a screen reader. None is where it belongs to what is around it."""
+
+
+def for_all_parts(what: Meaning) -> Meaning:
+    """What the parts of something are together: one element, however many pages they stand on."""
+    return Element(what) if isinstance(what, Tag) else what
 
 
 def _kid(kid: Element | tuple[int, int], home: int | None, pages: Sequence[int]) -> str:
