@@ -290,6 +290,21 @@ def test_the_outline_has_an_entry_a_sheet_and_one_below_for_each_section():
     assert pages == [0, len(drawn.pages) - 2, len(drawn.pages) - 1]
 
 
+def test_what_was_drawn_before_changes_nothing():
+    row = "<tr><th>1</th><td><tick/> words of <em>many</em> sheets</td></tr>"
+    items = "<ul><li><tick/> an item</li><li>another</li></ul><p>a paragraph</p>"
+    sheets = [
+        SheetSource("Long", f"<h1>Long</h1><table>{row * 90}</table>{items * 20}", may_close=True),
+        SheetSource("Short", f"<p>a paragraph</p><table>{row}</table>{items}", follows=True),
+        SheetSource("Filed", f"<h1>Filed</h1>{items}", style="attachment"),
+    ]
+    alone = [draw([sheet], title="Packet", on=ON) for sheet in sheets]
+    together = draw(sheets, title="Packet", on=ON)
+    assert draw(sheets[::-1], title="Packet", on=ON) != together
+    assert draw(sheets, title="Packet", on=ON) == together
+    assert [draw([sheet], title="Packet", on=ON) for sheet in sheets] == alone
+
+
 def test_the_outline_leads_to_the_top_of_a_sheet_whatever_it_begins_with():
     table = '<table class="plain"><tr><td>Caption</td><td>of the court</td></tr></table>'
     outline = Drawn(

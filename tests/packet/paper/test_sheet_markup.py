@@ -26,6 +26,8 @@ def test_everything_in_the_markup_is_accepted():
         ("<p>one</strong></p>", "</strong> closes nothing"),
         ("<p><strong>one</p></strong>", "</p> comes before <strong> is closed"),
         ("<p>1 < 2</p>", "a < that starts no tag"),
+        ("<ul><li><p>one</li></p></li></ul>", "</li> comes before <p> is closed"),
+        ("<p>one</p> <p>two</li></p>", "</li> closes nothing"),
         ("loose", "text outside of a paragraph"),
         ("<ul>loose</ul>", "text directly inside <ul>"),
         ("<ul></ul>", "<ul> is empty"),

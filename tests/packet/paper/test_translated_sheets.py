@@ -25,3 +25,8 @@ def test_more_stands_on_a_page_of_ours() -> None:
 def test_what_is_filed_stays_as_the_court_asks() -> None:
     # Cal. Rules of Court, rules 2.107 and 2.108
     assert _pages("attachment", "es") == _pages("attachment", "en")
+
+
+def test_a_box_is_named_in_the_language_of_its_sheet_also_where_its_words_were_drawn_before() -> None:
+    drawn = Drawn(*(SheetSource("T", "<p><tick/> 3a</p>", language=name) for name in ("en", "es", "en")))
+    assert drawn.spoken == "[empty box to mark]3a [casilla vacía para marcar]3a [empty box to mark]3a"

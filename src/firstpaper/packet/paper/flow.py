@@ -1,12 +1,13 @@
 """From the tree of a sheet to blocks and structure elements."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from html import unescape
 from itertools import accumulate
-from typing import NamedTuple
+from typing import Any, NamedTuple, TypeVar
 
-from firstpaper.locale import _
+from firstpaper.locale import _, language
 from firstpaper.packet.paper import markup
 from firstpaper.packet.paper.blocks import Block, Item, PageBreak, Remark, Rule, Stack, Text
 from firstpaper.packet.paper.columns import Columns
@@ -32,6 +33,9 @@ from firstpaper.packet.pictures.shapes import Drawing
 _BULLET = "•"
 _LABEL_GAP_EMS = 0.45
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
+
+
+T = TypeVar("T")
 
 
 class _Tone(NamedTuple):
@@ -85,7 +89,7 @@ class Flow:
             yield from self._loose(words, column)
             words = []
             if kid.tag != "p" or _says_something(kid.kids):
-                yield self._block(kid, column)
+                yield self._once(Flow._block, kid, column)
         yield from self._loose(words, column)
 
     def _loose(
@@ -102,6 +106,13 @@ class Flow:
         """
         alone = all(map(_runs_on, kids))
         return Stack(list(self._loose(kids, column, None) if alone else self._blocks(kids, column)), tag=tag)
+
+    def _once(self, lay_out: Callable[..., T], node: Node, *place: Any) -> T:
+        """What is laid out of a node there; of one that stands in many sheets, what was laid out before."""
+        if not node.kept:
+            return lay_out(self, node, *place)
+        laid_out: T = _kept(lay_out, node, place, self.look, language())
+        return laid_out
 
     def _block(self, node: Node, column: _Column) -> Block:
         match node.tag:
@@ -184,7 +195,10 @@ class Flow:
         regular = face(self.look.style)
         widest = max(regular.width(label) for label in labels) + _LABEL_GAP_EMS
         indent = size * max(widest, TICK_EMS + MARK_GAP_EMS)
-        items = [self._item(*each, column, indent) for each in zip(node.nodes(), labels, strict=True)]
+        items = [
+            self._once(Flow._item, kid, label, column, indent)
+            for kid, label in zip(node.nodes(), labels, strict=True)
+        ]
         stack = Stack(items, tag=tag)
         stack.before = stack.after = self.look.texts[column.text].after
         return stack
@@ -223,19 +237,19 @@ class Flow:
         header, rows = list[Row](), list[Row]()
         for line in markup.rows(node):
             part = header if line.in_header else rows
-            part.append(self._row(line, edges, plain_layout))
+            part.append(self._once(Flow._row, line, edges, plain_layout))
         if not rows or sum(row.height for row in header) > _HEADER_SHARE * self.look.height:
             header, rows = [], [*header, *rows]
         return Table(header, rows, column.width, not plain_layout, *self.look.table_gaps, tag=tag)
 
-    def _edges(self, table: Node, width: float) -> list[float]:
+    def _edges(self, table: Node, width: float) -> tuple[float, ...]:
         """The left edge of each column, and the right edge of the last plus the gap between columns."""
         gap = self.look.column_gap
         count = columns(markup.rows(table)[0])
         written = table.attributes.get("widths")
         shares = [float(share) for share in written.split()] if written else [1.0] * count
         total = sum(shares)
-        return list(accumulate((share / total * (width + gap) for share in shares), initial=0.0))
+        return tuple(accumulate((share / total * (width + gap) for share in shares), initial=0.0))
 
     def _row(self, node: Node, edges: Sequence[float], plain_layout: bool) -> Row:
         all_heads = len(node.kids) > 1 and all(cell.tag == "th" for cell in node.nodes())
@@ -257,6 +271,12 @@ class Flow:
             cells.append(Cell(edges[place], body))
             place += span
         return Row(cells, self.look.cell_padding, self.look.whole_row, None if plain_layout else Tag("TR"))
+
+
+@lru_cache(maxsize=8192)
+def _kept(lay_out: Callable[..., T], node: Node, place: tuple[Any, ...], look: Look, _language: str) -> T:
+    """What is laid out of such a node, in the language in which its boxes are named. Nobody may change it."""
+    return lay_out(Flow(look), node, *place)
 
 
 def _cell_tag(cell: Node, span: int, *, heads_columns: bool) -> Tag:

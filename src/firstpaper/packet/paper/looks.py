@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import cache
 
 PAGE_WIDTH, PAGE_HEIGHT = 612.0, 792.0  # letter, 8.5 by 11 inches
 INCH = 72.0
@@ -37,9 +38,9 @@ class TextLook:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Look:
-    """Everything that makes a style of sheet look as it does."""
+    """Everything that makes a style of sheet look as it does. There is one of each."""
 
     style: str
     left: float
@@ -72,12 +73,17 @@ class Look:
 
         The letters keep their size.
         """
-        return replace(
-            self,
-            texts={name: text.closer for name, text in self.texts.items()},
-            list_gap=self.list_gap * CLOSER,
-            cell_padding=self.cell_padding * CLOSER,
-        )
+        return _tight(self)
+
+
+@cache
+def _tight(look: Look) -> Look:
+    return replace(
+        look,
+        texts={name: text.closer for name, text in look.texts.items()},
+        list_gap=look.list_gap * CLOSER,
+        cell_padding=look.cell_padding * CLOSER,
+    )
 
 
 WORKSHEET = Look(

@@ -8,6 +8,7 @@ and lines but never repeat the text of a sheet, which may be private.
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from html import unescape
 
 ROOT = "sheet"
@@ -84,7 +85,7 @@ GRAMMAR: Mapping[str, Allowed] = {
 }
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class Node:
     """One element of a sheet, with its kids in order; a kid is a node or text (unescaped)."""
 
@@ -94,28 +95,38 @@ class Node:
     kids: "list[Node | str]" = field(default_factory=list)
     in_header: bool = False
     """Whether it stands in the <thead> of a table."""
+    kept: bool = False
+    """Whether it stands for its words in every sheet that has them, so that nobody may change it."""
 
     def nodes(self, *tags: str) -> "Iterator[Node]":
         """The kids that are elements, only those with one of `tags` when any is given."""
         return (kid for kid in self.kids if isinstance(kid, Node) and (not tags or kid.tag in tags))
 
     def walk(self) -> "Iterator[Node]":
-        """This element and everything in it, in reading order."""
+        """This element and everything in it, in reading order; of what is kept only its own element."""
         ahead = [self]
         while ahead:
             node = ahead.pop()
             yield node
-            ahead.extend(kid for kid in reversed(node.kids) if isinstance(kid, Node))
+            if not node.kept:
+                ahead.extend(kid for kid in reversed(node.kids) if isinstance(kid, Node))
 
 
 _TAG = re.compile(r"""</?([a-z][a-z0-9]*)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*(/?)>|<!--.*?-->""", re.DOTALL)
 _ATTRIBUTE = re.compile(r"""([a-z]+)(?:="([^"]*)")?""")
 
 
+_PIECE = re.compile(r"<(p|tr|li)\b[^<>]*>[^<]*(?:<(?!/?\1\b|(?:ul|ol|li)\b)[^<]*)*</\1>")
+"""A paragraph, a row or an item without a list inside. Most of them stand in the packets of others too."""
+
+
 def parse(html: str) -> tuple[Node, list[str]]:
     """The tree of `html` and every fault found in it. With faults the tree is only a best effort."""
     reader = _Reader()
-    reader.read(html)
+    reader.read_by_pieces(html)
+    if reader.faults:  # a fault is told with its place in the whole sheet
+        reader = _Reader()
+        reader.read(html)
     if not reader.faults:
         reader.faults += _faults_of_sense(reader.root)
     return reader.root, reader.faults
@@ -136,20 +147,44 @@ def parse_strictly(html: str) -> Node:
 class _Reader:
     """Reads tags and text, keeping the open elements on a stack."""
 
-    def __init__(self) -> None:
-        self.root = Node(ROOT, {}, 1)
+    def __init__(self, inside: str = ROOT, *, in_header: bool = False) -> None:
+        self.root = Node(inside, {}, 1, in_header=in_header)
         self.open = [self.root]
         self.faults: list[str] = []
         self.line = 1
 
     def read(self, html: str) -> None:
+        """Read all of it, tag by tag."""
+        self._tags(html, 0, len(html))
+        self._end()
+
+    def read_by_pieces(self, html: str) -> None:
+        """The same, but for faults, whose places are not right then. A piece that was met before is known."""
         at = 0
-        for tag in _TAG.finditer(html):
+        for piece in _PIECE.finditer(html):
+            self._tags(html, at, piece.start())
+            self._piece(piece.group())
+            at = piece.end()
+        self._tags(html, at, len(html))
+        self._end()
+
+    def _tags(self, html: str, at: int, end: int) -> None:
+        for tag in _TAG.finditer(html, at, end):
             self._text(html[at : tag.start()])
             self._tag(tag)
             self.line += tag.group().count("\n")
             at = tag.end()
-        self._text(html[at:])
+        self._text(html[at:end])
+
+    def _piece(self, html: str) -> None:
+        parent = self.open[-1]
+        if node := _kept(html, parent.tag, parent.in_header):
+            parent.kids.append(node)
+        else:
+            self._fault("something is wrong.")
+        self.line += html.count("\n")
+
+    def _end(self) -> None:
         for node in self.open[1:]:
             self._fault(f"<{node.tag}> is never closed.", node.line)
 
@@ -203,14 +238,14 @@ class _Reader:
         if name in VOID:
             if name != self._last_tag():
                 self._fault(f"</{name}> closes nothing.")
+        elif name not in [node.tag for node in self.open[1:]]:  # what it all stands in is not closed here
+            self._fault(f"</{name}> closes nothing.")
         elif self.open[-1].tag == name:
             self.open.pop()
-        elif any(node.tag == name for node in self.open):
+        else:
             self._fault(f"</{name}> comes before <{self.open[-1].tag}> is closed.")
             while self.open.pop().tag != name:
                 pass
-        else:
-            self._fault(f"</{name}> closes nothing.")
 
     def _last_tag(self) -> str:
         """The tag of the element just before, as in `<tick></tick>`."""
@@ -233,6 +268,18 @@ class _Reader:
         for name in sorted(allowed.required - set(found)):
             self._fault(f'<{tag}> needs {name}="{allowed.attributes[name]}".')
         return found
+
+
+@lru_cache(maxsize=4096)
+def _kept(html: str, inside: str, in_header: bool) -> Node | None:
+    """The element of a piece inside of that tag; None where anything is wrong with it."""
+    reader = _Reader(inside, in_header=in_header)
+    reader.read(html)
+    if reader.faults:
+        return None
+    (node,) = reader.root.nodes()
+    node.kept = True
+    return node
 
 
 def _faults_of_sense(root: Node) -> Iterator[str]:
