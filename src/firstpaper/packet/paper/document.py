@@ -231,7 +231,7 @@ def _opening(page: Stack) -> Iterator[Block]:
 def _finish(pen: Pen, particulars: Particulars) -> bytes:
     """Write structure, metadata and outline, and close the file."""
     canvas, document = pen.canvas, pen.document
-    write_tree(document, pen.root, pen.marks[:-1])
+    write_tree(document, pen.drawn, pen.marks[:-1])
     canvas.setTitle(particulars.title)
     canvas.setSubject(particulars.subject)
     canvas.setAuthor("")

@@ -54,6 +54,8 @@ class Pen:
     """The page on which each sheet starts, by its title."""
     file: BytesIO = field(default_factory=BytesIO)
     root: Element = field(default_factory=lambda: Element(Tag("Document")))
+    drawn: list[Element] = field(default_factory=list)
+    """All elements so far, each above what is inside of it."""
     marks: list[list[Element]] = field(default_factory=lambda: [[]])
     canvas: Canvas = field(init=False)
     _inside_artifact: bool = False
@@ -61,6 +63,7 @@ class Pen:
 
     def __post_init__(self) -> None:
         self.canvas = _Canvas(self.file, self.lang)
+        self.drawn.append(self.root)
 
     @property
     def document(self) -> Any:
@@ -69,7 +72,13 @@ class Pen:
 
     def within(self, above: Element, what: Meaning) -> Element:
         """The element to which belongs what is drawn now: `what`, inside of `above`."""
-        return above if what is None or self._inside_artifact else what.join(above)
+        if what is None or self._inside_artifact:
+            return above
+        element = Element(what) if isinstance(what, Tag) else what
+        if element.parent is None:
+            element.join(above)
+            self.drawn.append(element)
+        return element
 
     @contextmanager
     def drawing(self, above: Element, alt: str, box: tuple[float, float, float, float]) -> Iterator[None]:
@@ -82,7 +91,7 @@ class Pen:
             return
         left, foot, right, top = box
         place = f"/O/Layout/BBox[{left:.2f} {foot:.2f} {right:.2f} {top:.2f}]"
-        self.canvas.addLiteral(self._begin(Tag("Figure", place, alt=alt).join(above)))
+        self.canvas.addLiteral(self._begin(self.within(above, Tag("Figure", place, alt=alt))))
         yield
         self.canvas.addLiteral("EMC")
 

@@ -3,7 +3,8 @@
 What is laid out carries a `Tag`, which says what it is. When it is drawn, that becomes an `Element`.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Sequence
+from functools import cache
 from typing import Any, NamedTuple
 
 from reportlab.pdfbase.pdfdoc import PDFObject, PDFString
@@ -16,10 +17,6 @@ class Tag(NamedTuple):
     attributes: str = ""
     lang: str = ""
     alt: str = ""
-
-    def join(self, above: "Element") -> "Element":
-        """A new element of this kind, the last so far in `above`."""
-        return Element(self).join(above)
 
 
 class Element:
@@ -36,26 +33,16 @@ class Element:
         self.kids: list[Element | tuple[int, int]] = []
         self.number = 0
 
-    def join(self, above: "Element") -> "Element":
-        """Itself, which is in the tree from now on, the last so far in `above` unless it was there before."""
-        if self.parent is None:
-            self.parent = above
-            above.kids.append(self)
-        return self
+    def join(self, above: "Element") -> None:
+        """Join the tree, as the last so far in `above`."""
+        self.parent = above
+        above.kids.append(self)
 
-    def walk(self) -> "Iterator[Element]":
-        """This element and everything below it, in reading order."""
-        ahead = [self]
-        while ahead:
-            element = ahead.pop()
-            yield element
-            ahead.extend(kid for kid in reversed(element.kids) if isinstance(kid, Element))
-
-    def written(self, document: Any, pages: Sequence[int], tree: int) -> str:
+    def written(self, in_pdf: Callable[[str], str], pages: Sequence[int], tree: int) -> str:
         """The element as the text of a PDF object.
 
         Args:
-            document: The library's document, which knows how words are written.
+            in_pdf: How words are written in the file.
             pages: The object numbers of the pages.
             tree: The object number of the tree, which is the parent of its root.
         """
@@ -71,7 +58,7 @@ class Element:
         if lang:
             words += f"/Lang({lang})"
         if alt:
-            words += f"/Alt{PDFString(alt).format(document).decode('ascii')}"
+            words += f"/Alt{in_pdf(alt)}"
         return words + ">>"
 
 
@@ -111,14 +98,20 @@ def page_id(index: int) -> str:
     return f"Page{index + 1}"
 
 
-def write_tree(document: Any, root: Element, marks: Sequence[list[Element]]) -> None:
+def write_tree(document: Any, drawn: Sequence[Element], marks: Sequence[list[Element]]) -> None:
     """Put the structure tree and its parent tree into the document.
 
     Args:
         document: A document whose pages are all closed.
-        root: The Document element.
+        drawn: All elements, the root first.
         marks: For each page, the element that owns each marked-content number.
     """
+
+    @cache
+    def in_pdf(words: str) -> str:
+        written: bytes = PDFString(words).format(document)
+        return written.decode("ascii")
+
     numbers = document.idToObjectNumberAndVersion
 
     def numbered(made: _Raw, name: str) -> int:
@@ -126,17 +119,17 @@ def write_tree(document: Any, root: Element, marks: Sequence[list[Element]]) -> 
         return int(numbers[name][0])
 
     pages = [int(numbers[page_id(index)][0]) for index in range(len(marks))]
-    elements = [(element, _Raw()) for element in root.walk()]
+    elements = [(element, _Raw()) for element in drawn]
     for count, (element, made) in enumerate(elements):
         element.number = numbered(made, f"element-{count}")
     tree = _Raw()
     number = numbered(tree, "structure-tree")
     for element, made in elements:
-        made.text = element.written(document, pages, number)
+        made.text = element.written(in_pdf, pages, number)
     owners = " ".join(
         f"{index} [{' '.join(f'{owner.number} 0 R' for owner in on_page)}]"
         for index, on_page in enumerate(marks)
     )
-    tree.text = f"<</Type/StructTreeRoot/K {root.number} 0 R/ParentTree <</Nums[{owners}]>>>>"
+    tree.text = f"<</Type/StructTreeRoot/K {drawn[0].number} 0 R/ParentTree <</Nums[{owners}]>>>>"
     document.Catalog.StructTreeRoot = tree
     document.Catalog.MarkInfo = _Raw("<</Marked true>>")
