@@ -100,5 +100,6 @@ def _yearly_day(value: FigureValue) -> YearlyDay:
 @cache
 def _topic(topic: str) -> Mapping[str, Figure]:
     """The figures of one file by name; empty for a topic that has no file."""
-    path = {path.stem: path for path in FIGURES.glob("*.yaml")}.get(topic)
-    return MappingProxyType({each.name: each for each in load_figures(path)} if path else {})
+    path = FIGURES / f"{topic}.yaml"
+    known = topic.isidentifier() and path.is_file()
+    return MappingProxyType({each.name: each for each in load_figures(path)} if known else {})
