@@ -3,6 +3,8 @@
 Every block has its final height from the start. `split` gives the part that fits in the room that is
 left and the rest, or None when nothing sensible fits; asked at the top of a fresh page it always
 gives something, so that nothing can be too long to print.
+
+A block belongs to no document, and once it is laid out nobody changes it: the same one may stand in many.
 """
 
 from collections.abc import Sequence

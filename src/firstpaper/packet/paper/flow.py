@@ -1,4 +1,4 @@
-"""From the tree of a sheet to blocks and structure elements."""
+"""From the tree of a sheet to blocks, each with what it is to a screen reader."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
@@ -33,8 +33,6 @@ from firstpaper.packet.pictures.shapes import Drawing
 _BULLET = "•"
 _LABEL_GAP_EMS = 0.45
 _HEADER_SHARE = 0.3  # a header taller than this part of the page is not repeated
-
-
 T = TypeVar("T")
 
 
