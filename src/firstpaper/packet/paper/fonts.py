@@ -7,6 +7,7 @@ heading stands out by its place. A character the first typeface lacks is taken f
 neither has prints as `PLACEHOLDER`, never as nothing.
 """
 
+import re
 import unicodedata
 from collections.abc import Container, Iterator
 from functools import cache, lru_cache
@@ -108,19 +109,24 @@ class Face:
             self._widths[text] = width
         return width
 
-    def coded(self, text: str, document: Any) -> Iterator[tuple[str, str]]:
+    def coded(self, text: str, document: Any) -> Iterator[tuple[int, str]]:
         """`text` as the strings to show it, each with the embedded subset in whose codes it stands.
 
         The codes of the first subset are those of ASCII, so that plain text stands for itself.
         """
         if text.isascii():
-            yield self._font.getSubsetInternalName(0, document), f"({text.translate(_ESCAPED)})"
+            yield 0, f"({text.translate(_ESCAPED) if _TO_ESCAPE(text) else text})"
             return
         for subset, codes in self._font.splitString(text, document):
-            words = codes.decode("latin-1").translate(_ESCAPED)
-            yield self._font.getSubsetInternalName(subset, document), f"({words})"
+            yield subset, f"({codes.decode('latin-1').translate(_ESCAPED)})"
+
+    def called(self, subset: int, document: Any) -> str:
+        """What an embedded subset is called in the document."""
+        name: str = self._font.getSubsetInternalName(subset, document)
+        return name
 
 
+_TO_ESCAPE = re.compile(r"[\x00-\x1f()\\\x7f]").search
 _ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))}
 _ESCAPED |= {ord(sign): f"\\{sign}" for sign in "()\\"}
 """How a byte is written in a string where it cannot stand for itself (ISO 32000-1, 7.3.4.2)."""

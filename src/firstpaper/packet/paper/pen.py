@@ -58,6 +58,7 @@ class Pen:
     """All elements so far, each above what is inside of it."""
     marks: list[list[Element]] = field(default_factory=lambda: [[]])
     canvas: Canvas = field(init=False)
+    _fonts: dict[tuple[Face, int], str] = field(default_factory=dict)
     _inside_artifact: bool = False
     _bookmarks: int = 0
 
@@ -131,14 +132,19 @@ class Pen:
             yield f"1 0 0 1 {piece.x:.2f} {piece.y:.2f} Tm"
             if piece.lang:
                 yield f"/Span <</Lang ({piece.lang})>> BDC"
-            for font, string in piece.face.coded(piece.text, self.document):
-                if set_in != (set_in := f"{font} {piece.size:g} Tf"):
+            for subset, string in piece.face.coded(piece.text, self.document):
+                if set_in != (set_in := f"{self._font(piece.face, subset)} {piece.size:g} Tf"):
                     yield set_in
                 yield f"{string} Tj"
             if piece.lang:
                 yield "EMC"
         if grey:
             yield "0 g"
+
+    def _font(self, face: Face, subset: int) -> str:
+        if (face, subset) not in self._fonts:
+            self._fonts[face, subset] = face.called(subset, self.document)
+        return self._fonts[face, subset]
 
     def rule(self, x: float, y: float, width: float, thickness: float, grey: float = 0) -> None:
         """Draw a level line."""
