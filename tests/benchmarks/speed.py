@@ -101,17 +101,21 @@ def _growth(folder: Path, case: Case) -> Iterator[tuple[str, str]]:
             grown = grown.with_fact(f"child.{number}.name", f"Child {number} Okafor")
             grown = grown.with_fact(f"child.{number}.born_on", f"2016-03-{number:02}")
         asks = _took(lambda one=grown: next_question(one))
-        packet = _took(lambda one=grown: build(one, ON).pdf())
-        yield f"{count} children", f"{packet:8.1f} ms a packet {asks:7.2f} ms to the next question"
+        yield f"{count} children", f"{_drawn(grown):8.1f} ms a packet {asks:7.2f} ms to the next question"
     for count in (1, 30, 99):
         grown = case
         for number in range(1, count + 1):
             grown = grown.with_fact(f"asset.{number}.kind", AssetKind.VEHICLE)
-        yield f"{count} things listed", f"{_took(lambda one=grown: build(one, ON).pdf()):8.1f} ms a packet"
+        yield f"{count} things listed", f"{_drawn(grown):8.1f} ms a packet"
     with OpenCase(folder / "saves.case", begin=True) as opened:
         for saves in (100, 1000):
             cost = _took(lambda times=saves: _saved(opened, case, times)) / saves
             yield f"{saves} saves in one sitting", f"{cost:8.2f} ms a save"
+
+
+def _drawn(case: Case) -> float:
+    """Milliseconds for a packet whose like was drawn before: the least of a few."""
+    return min(_took(lambda: build(case.model_copy(), ON).pdf()) for _round in range(ROUNDS))
 
 
 def _saved(opened: OpenCase, case: Case, times: int) -> None:

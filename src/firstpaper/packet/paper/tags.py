@@ -47,10 +47,16 @@ class Element:
             tree: The object number of the tree, which is the parent of its root.
         """
         parent = tree if self.parent is None else self.parent.number
-        home = next((kid[0] for kid in self.kids if not isinstance(kid, Element)), None)
-        kids = " ".join(_kid(kid, home, pages) for kid in self.kids)
+        home, kids = None, list[str]()
+        for kid in self.kids:
+            if isinstance(kid, Element):
+                kids.append(f"{kid.number} 0 R")
+                continue
+            page, mark = kid
+            home = page if home is None else home  # of its marks there, the number alone is enough
+            kids.append(str(mark) if page == home else f"<</Type/MCR/Pg {pages[page]} 0 R/MCID {mark}>>")
         role, attributes, lang, alt = self.tag
-        words = f"<</Type/StructElem/S/{role}/P {parent} 0 R/K[{kids}]"
+        words = f"<</Type/StructElem/S/{role}/P {parent} 0 R/K[{' '.join(kids)}]"
         if home is not None:
             words += f"/Pg {pages[home]} 0 R"
         if attributes:
@@ -71,14 +77,6 @@ Meaning = Tag | Element | None
 def for_all_parts(what: Meaning) -> Meaning:
     """What the parts of something are together: one element, however many pages they stand on."""
     return Element(what) if isinstance(what, Tag) else what
-
-
-def _kid(kid: Element | tuple[int, int], home: int | None, pages: Sequence[int]) -> str:
-    """A kid in the tree: by its number alone where it is a mark on the element's own page."""
-    if isinstance(kid, Element):
-        return f"{kid.number} 0 R"
-    page, mark = kid
-    return str(mark) if page == home else f"<</Type/MCR/Pg {pages[page]} 0 R/MCID {mark}>>"
 
 
 class _Raw(PDFObject):
