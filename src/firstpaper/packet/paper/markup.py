@@ -114,8 +114,6 @@ class Node:
 
 _TAG = re.compile(r"""</?([a-z][a-z0-9]*)((?:\s+[a-z]+(?:="[^"<>]*")?)*)\s*(/?)>|<!--.*?-->""", re.DOTALL)
 _ATTRIBUTE = re.compile(r"""([a-z]+)(?:="([^"]*)")?""")
-
-
 _PIECE = re.compile(r"<(p|tr|li)\b[^<>]*>[^<]*(?:<(?!/?\1\b|(?:ul|ol|li)\b)[^<]*)*</\1>")
 """A paragraph, a row or an item without a list inside. Most of them stand in the packets of others too."""
 
