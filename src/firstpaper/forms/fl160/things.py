@@ -11,6 +11,7 @@ from typing import NamedTuple
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityHow, CommunityKind, DebtKind, SeparateHow
 from firstpaper.facts.schedule import Asset, Debt
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.forms.edition import edition_for
 from firstpaper.forms.fl160 import COMMUNITY, FORM, SEPARATE
 from firstpaper.forms.listed_things import things_of_item_9, things_of_item_10
@@ -115,7 +116,7 @@ def left_to_name(case: Case, use: str) -> dict[int, Untold]:
         return {} if listed_any else dict.fromkeys((*ASSET_LINES, *DEBT_LINES), Untold.ANY)
     things: tuple[Asset | Debt, ...] = (*case.asset, *case.debt)
     taken = {line_of(thing) for thing in things}
-    kinds = {*(known(case.property.community_kinds) or ()), *(known(case.property.elsewhere_kinds) or ())}
+    kinds = kinds_to_share(case)
     if known(case.summary.debts):
         kinds.add(CommunityKind.DEBTS)
     return {

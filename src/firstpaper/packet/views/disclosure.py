@@ -8,6 +8,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import AssetKind, CommunityKind
 from firstpaper.facts.kinds import is_nullity
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import (
     DisclosureDue,
@@ -59,7 +60,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
         return
     if not nullity and not disclosure_asked_for(case):
         return
-    told, listed = _told(brief), _listed(brief)
+    told, listed = kinds_to_share(brief.case), _listed(brief)
     yield Sheet(
         template="disclosure.html",
         title=_("Show each other your money and property"),
@@ -135,12 +136,6 @@ def _windows(brief: Brief) -> Iterator[Window]:
     days = (first, owed.due.target) if owed and owed.due.target > first else (first,)
     for served in days:
         yield Window(spell_date(served), spell_date(tax_returns_since(served)))
-
-
-def _told(brief: Brief) -> set[CommunityKind]:
-    """What was told to be there in the prompting lists."""
-    told = brief.case.property
-    return {*(known(told.community_kinds) or ()), *(known(told.elsewhere_kinds) or ())}
 
 
 def _listed(brief: Brief) -> set[CommunityKind]:

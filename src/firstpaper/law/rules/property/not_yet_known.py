@@ -4,13 +4,15 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityHow
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.service import cannot_be_found
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
-HOW, KINDS = "property.community_how", "property.community_kinds"
+HOW = "property.community_how"
+KINDS = ("property.community_kinds", "property.elsewhere_kinds")
 
 
 @rule(
@@ -44,7 +46,7 @@ def not_yet_known(case: Case, on: date) -> Found | None:
     says = _(
         "Your petition says that the full list of community property is not known yet. That has two sides."
     )
-    if known(case.property.community_kinds):
+    if kinds_to_share(case):
         says = _("{says} You told us of some kinds already, and they could be listed.").format(says=says)
     return Found(
         Outcome.MET,
@@ -54,12 +56,12 @@ def not_yet_known(case: Case, on: date) -> Found | None:
             "It ties you to nothing now. But if the other side never answers, you may have to change the "
             "petition, list everything, and serve it again."
         ),
-        facts=(HOW, KINDS, "people.special"),
+        facts=(HOW, *KINDS, "people.special"),
     )
 
 
 def _weight(case: Case) -> Weight:
     """Heavier where there are things to list, and most where nobody will answer for the other side."""
-    if not known(case.property.community_kinds):
+    if not kinds_to_share(case):
         return Weight.GOOD_TO_KNOW
     return Weight.GET_ADVICE if cannot_be_found(case) else Weight.LOOK_AGAIN

@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityKind, SeparateHow
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.named_things import kinds_named
 from firstpaper.law.property_words import large_kinds
@@ -13,7 +14,8 @@ from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
 
 LISTS = ("property.separate_petitioner", "property.separate_respondent")
-KINDS, ITEMS = "property.community_kinds", "property.community_items"
+KINDS = ("property.community_kinds", "property.elsewhere_kinds")
+ITEMS = "property.community_items"
 
 
 @rule(
@@ -55,7 +57,7 @@ def part_and_part(case: Case, on: date) -> Found | None:
             "Find the papers from the wedding day and from the day you parted: who claims a separate part "
             "must show it. {help}"
         ).format(help=help_first()),
-        facts=(*LISTS, KINDS, ITEMS),
+        facts=(*LISTS, *KINDS, ITEMS),
     )
 
 
@@ -77,4 +79,4 @@ def _lines(case: Case, keys: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def _named_as_community(case: Case) -> set[CommunityKind]:
-    return {*(known(case.property.community_kinds) or ()), *kinds_named(_lines(case, (ITEMS,)))}
+    return {*kinds_to_share(case), *kinds_named(_lines(case, (ITEMS,)))}

@@ -2,8 +2,9 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import CommunityKind
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.property_words import large_kinds
 from firstpaper.law.register import rule
@@ -40,8 +41,7 @@ def real_estate_pension(case: Case, on: date) -> Found | None:
 
     What to do. List these things. Then ask a lawyer or the self-help center about each of them.
     """
-    shared = (known(case.property.community_kinds) or (), known(case.property.elsewhere_kinds) or ())
-    told = HEAVY & {kind for kinds in shared for kind in kinds}
+    told = HEAVY & kinds_to_share(case)
     heavy = [words for kind, words in large_kinds().items() if kind in told]
     if not heavy:
         return None

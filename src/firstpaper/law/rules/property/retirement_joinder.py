@@ -4,6 +4,7 @@ from datetime import date
 
 from firstpaper.facts import Case, known
 from firstpaper.facts.choices import CommunityKind
+from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.character import Character
 from firstpaper.law.measures.character.looks import PLANS
@@ -38,7 +39,7 @@ def retirement_joinder(case: Case, on: date) -> Found | None:
     What to do. Find the plan's full name and address and its latest statement. Ask the self-help center for
     the forms to join it. Do not take money out of it or move it: the orders in the summons forbid that.
     """
-    if CommunityKind.RETIREMENT in (known(case.property.community_kinds) or ()):
+    if CommunityKind.RETIREMENT in kinds_to_share(case):
         return None  # told already, with the other heavy things, by property.real_estate_pension
     plans = tuple(one for one in listed(case, on) if _is_plan(case, one) and not one.code.separate)
     if not plans:
