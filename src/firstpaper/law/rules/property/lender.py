@@ -53,7 +53,7 @@ def lender(case: Case, on: date) -> Found | None:
 def _still_owed(debt: Debt) -> bool:
     """Whether the proposal takes the debt away from one who owes it to the lender."""
     proposal, owing = known(debt.proposal), {known(debt.name), known(debt.by)}
-    if proposal is None:
+    if proposal is None or known(debt.owed) == 0:
         return False
     if Who.BOTH in owing:
         return True
