@@ -213,6 +213,17 @@ def test_the_packet_lies_beside_the_case_file_for_its_owner_alone(run: Run, home
     assert sorted(one.name for one in home.parent.iterdir()) == ["home.case", "home.html", "home.pdf"]
 
 
+def test_a_packet_drafted_too_early_is_not_sent_to_the_clerk(run: Run, home: Path) -> None:
+    """Fam. Code 2320(a): three months in the county, from October 12 of 2026."""
+    new_here = ("respondent.lives=other_state", "petitioner.county_since=2026-10-12")
+    assert run("change", "home.case", *(f"residence.{one}" for one in new_here)).exit == 0
+    while left := run("check", "home.case", "--json", "--on", ON).envelope["data"]["open_questions"]:
+        assert run("change", "home.case", *(f"{key}=don't know" for key in left)).exit == 0
+    said = flat(run("packet", "home.case", "--on", ON).out)
+    assert "file them with the clerk" not in said
+    assert "firstpaper packet home.case --on 2027-01-13" in said
+
+
 def test_the_part_that_is_needed_now_is_drafted_and_the_later_one_replaces_nothing(
     run: Run, home: Path
 ) -> None:

@@ -13,9 +13,11 @@ from firstpaper.casefile import CaseFile
 from firstpaper.cli.app import app
 from tests.cli.every_command import COMMANDS, set_out
 from tests.cli.person import HOUSEHOLDS, ON, entered
+from tests.stopped import stopped_cases
 
 HINT = re.compile(
-    r"firstpaper(?P<words> [a-z]+(?: (?:--?[a-z]+|[\w-]*[./][\w./-]*|[a-z]+(?=\n|$)))*)", re.MULTILINE
+    r"firstpaper(?P<words> [a-z]+(?: (?:--?[a-z]+|[\w-]*[./][\w./-]*|\d{4}-\d\d-\d\d|[a-z]+(?=\n|$)))*)",
+    re.MULTILINE,
 )
 """A command with its options, its files and keys, and at the end of a line also a word, as an event."""
 
@@ -85,6 +87,16 @@ def test_what_the_commands_that_read_a_case_tell_to_type_runs_for_every_househol
         CaseFile(entered(household.stem)).save(tmp_path / "here" / "home.case")
         for words in READ_OF_EACH:
             wrong += folder.broken(words if words[0] == "shelf" else [*words, "--on", ON])
+    assert wrong == []
+
+
+def test_what_a_stopped_case_tells_to_type_runs(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "here").mkdir()
+    folder = Folder(tmp_path / "here", monkeypatch)
+    wrong = []
+    for one in stopped_cases():
+        CaseFile(one.case).save(tmp_path / "here" / "home.case")
+        wrong += folder.broken(["check", "home.case", "--on", one.on.isoformat()])
     assert wrong == []
 
 

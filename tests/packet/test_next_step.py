@@ -4,8 +4,8 @@ from datetime import date
 
 import pytest
 
-from firstpaper.facts import Case, Day
-from firstpaper.facts.choices import CommunityHow, FeeState, ServiceMethod, Special
+from firstpaper.facts import DONT_KNOW, Case, Day
+from firstpaper.facts.choices import CommunityHow, FeeState, Lives, ServedBy, ServiceMethod, Special
 from firstpaper.packet.next_step import next_step
 from tests.cli.person import facts_of
 
@@ -13,6 +13,23 @@ PLAIN = facts_of("plain-childless-divorce")
 ON = date(2026, 12, 7)
 OPEN = {"property.community_how": CommunityHow.NONE}
 """Said beside kinds of things owned together, so that 10a and 10b cannot both stand."""
+NEW_IN_THE_COUNTY = {
+    "residence.petitioner.county_since": Day(2026, 10, 12),
+    "residence.petitioner.previous_county": DONT_KNOW,
+    "residence.petitioner.previous_county_until": DONT_KNOW,
+    "residence.respondent.lives": Lives.OTHER_STATE,
+    "respondent.ever_here": DONT_KNOW,
+    "property.elsewhere_kinds": (),
+}
+HANDED_OVER_BY_THE_FILER = {
+    "record.service.method": ServiceMethod.PERSONAL,
+    "record.service.served_by": ServedBy.FILER,
+}
+SIGNED_BEFORE_IT_WAS_MAILED = {
+    "record.service.method": ServiceMethod.ACKNOWLEDGMENT,
+    "record.service.mailed_on": Day(2026, 12, 4),
+    "record.service.acknowledged_on": Day(2026, 12, 2),
+}
 FILED = {"record.filed_on": Day(2026, 12, 1)}
 SENT = {
     **FILED,
@@ -72,7 +89,26 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
     ("facts", "on", "words", "command"),
     [
         ({"petitioner.phone": None}, ON, "the question that is left", ("ask",)),
-        ({"dates.separation_told_on": Day(2019, 3, 3)}, ON, "stop", ("check",)),
+        (
+            {"dates.separation_told_on": Day(2019, 3, 3)},
+            ON,
+            "Tell us again: the date of your marriage and the day one of you told the other",
+            ("change", "dates.married_on", "dates.separation_told_on"),
+        ),
+        (
+            {"signing.orders_read": False, **NEW_IN_THE_COUNTY},
+            ON,
+            "mend the 2 things that stop a filing, one by one. The first is “The orders in the summons",
+            ("change", "signing.orders_read"),
+        ),
+        (
+            NEW_IN_THE_COUNTY,
+            ON,
+            "wait until Wednesday, January 13, 2027. Until then",
+            ("packet", "--on", "2027-01-13"),
+        ),
+        (HANDED_OVER_BY_THE_FILER, ON, "how the papers were served", ("record", "served")),
+        (SIGNED_BEFORE_IT_WAS_MAILED, ON, "Tell us again", ("record",)),
         (OPEN, ON, "not finished in FL-100, or ask the self-help center about it: 10a, 10b", ("change",)),
         ({}, ON, "file them with the clerk", ("packet",)),
         (FILED, ON, "best by Sat, Jan 30, 2027: somebody 18 or older, never you", ("record", "served")),

@@ -32,7 +32,7 @@ def next_line(case: "Case", path: Path, on: date) -> str:
     from firstpaper.packet.next_step import next_step
 
     step = next_step(case, on)
-    return to_type(_("Next: {words}").format(words=step.words), step.command, path, *step.more)
+    return to_type(_("Next: {words}").format(words=step.words), step.command, *step.about, path, *step.more)
 
 
 def _quoted(word: str) -> str:

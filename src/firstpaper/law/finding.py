@@ -45,7 +45,8 @@ class Found(NamedTuple):
 
     `facts` are the keys of the facts used, `dates` and `values` the computed results by name,
     `steps` the counting a person can follow. `cite` names what this finding rests on besides the
-    sources of its rule; `certainty` is set only where it is less sure than all of them.
+    sources of its rule; `certainty` is set only where it is less sure than all of them. `mended_by`
+    are the keys of the answers to give again, in this order, where that can mend what stops a filing.
     """
 
     outcome: Outcome
@@ -58,6 +59,7 @@ class Found(NamedTuple):
     steps: tuple[str, ...] = ()
     cite: tuple[str, ...] = ()
     certainty: Certainty | None = None
+    mended_by: tuple[str, ...] = ()
 
 
 class Finding(NamedTuple):
@@ -81,6 +83,7 @@ class Finding(NamedTuple):
     not_modelled: str
     part_of: str = ""
     own: tuple[str, ...] = ()
+    mended_by: tuple[str, ...] = ()
 
 
 def safety_first(one: Finding) -> bool:
@@ -91,6 +94,8 @@ def safety_first(one: Finding) -> bool:
 WAIT_UNTIL = "wait_until"
 """The name of the date of a finding that says to wait until a day, without stopping the filing flatly."""
 
+FIRST_COURT_DAY = "first_court_day"
+"""The name of the date of a finding from which on the filing can be made, if nothing else changes."""
 
 FILE_BY = "file_by"
 """The name of the date of a finding that says that the last day to file is near."""

@@ -105,6 +105,7 @@ class Rule(NamedTuple):
             not_modelled=_(self.not_modelled),
             part_of=self.part_of,
             own=one.cite,
+            mended_by=one.mended_by,
         )
 
     def _certainty_of(self, one: Found) -> Certainty:

@@ -7,14 +7,16 @@ from collections.abc import Callable
 from datetime import date
 from typing import NamedTuple
 
-from firstpaper.counting import short_date
+from firstpaper.counting import short_date, spell_date
 from firstpaper.facts import Case
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.forms.open_answers import item_numbers
 from firstpaper.forms.open_points import open_points
 from firstpaper.intake import asked, standing
+from firstpaper.intake.events import events
+from firstpaper.intake.fact_names import named
 from firstpaper.law.agenda import Entry, State, agenda
-from firstpaper.law.finding import Weight
+from firstpaper.law.finding import FIRST_COURT_DAY, Finding, Weight
 from firstpaper.law.measures.fees import after_denial
 from firstpaper.law.measures.record import filed_on, happened, is_filed, took_part
 from firstpaper.law.measures.response import default_from
@@ -30,16 +32,18 @@ from firstpaper.law.measures.service import (
 from firstpaper.law.register import findings
 from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _, _n
+from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.proof import proof_step
 from firstpaper.packet.service_day import day_step
 
 
 class NextStep(NamedTuple):
-    """What to do, in one sentence, and the command that goes with it: its name, and what follows the case."""
+    """What to do, and the command for it: its name, what follows the case, what comes before the case."""
 
     words: str
     command: str
     more: tuple[str, ...] = ()
+    about: tuple[str, ...] = ()
 
 
 def next_step(told: Case, on: date) -> NextStep:
@@ -59,11 +63,57 @@ def _answer(case: Case, _on: date) -> NextStep | None:
 
 
 def _mend(case: Case, on: date) -> NextStep | None:
+    """What mends a stop: answers given again, or a person who can help, or time. In this order."""
     stops = [one for one in findings(case, on) if one.weight is Weight.STOP]
+    if not stops:
+        return None
+    for one in stops:
+        if keys := _to_tell_again(case, one):
+            return _tell_again(case, one.title, keys, len(stops))
+    if first := next((one for one in stops if FIRST_COURT_DAY not in one.dates), None):
+        return _get_help(first, len(stops))
+    return _wait(stops[0])
+
+
+def _to_tell_again(case: Case, stop: Finding) -> tuple[str, ...]:
+    """The answers that mend it, of those that are asked for now."""
+    open_to_change = {one.key for one in asked(case)}
+    return tuple(key for key in stop.mended_by if key in open_to_change or events().find(key))
+
+
+def _tell_again(case: Case, title: str, keys: tuple[str, ...], count: int) -> NextStep:
     words = _n(
-        "mend what stops a filing: {title}.", "mend the {count} things that stop a filing.", len(stops)
+        "mend what stops a filing (“{title}”). Tell us again: {answers}.",
+        "mend the {count} things that stop a filing, one by one. The first is “{title}”. Tell us again: "
+        "{answers}.",
+        count,
     )
-    return NextStep(words.format(count=len(stops), title=stops[0].title), "check") if stops else None
+    answers = in_a_row([named(key, case) for key in keys])
+    said = words.format(count=count, title=title, answers=answers)
+    happened = {found[0].name for key in keys if (found := events().find(key))}
+    if not happened:
+        return NextStep(said, "change", keys)
+    return NextStep(said, "record", tuple(happened) if len(happened) == 1 else ())
+
+
+def _get_help(first: Finding, count: int) -> NextStep:
+    words = _n(
+        "ask the self-help center or a lawyer about what stops a filing (“{title}”). To read why it does:",
+        "ask the self-help center or a lawyer about the {count} things that stop a filing. The first is "
+        "“{title}”. To read why it does:",
+        count,
+    )
+    return NextStep(words.format(count=count, title=first.title), "why", about=(first.id,))
+
+
+def _wait(first: Finding) -> NextStep:
+    day = first.dates[FIRST_COURT_DAY]
+    words = _(
+        "wait until {day}. Until then the rule “{title}” stops a filing. If there is another way, the "
+        "command check names it. For the papers of that day:"
+    )
+    said = words.format(day=spell_date(day), title=first.title)
+    return NextStep(said, "packet", ("--on", day.isoformat()))
 
 
 def _settle(case: Case, on: date) -> NextStep | None:

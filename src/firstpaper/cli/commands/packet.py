@@ -358,7 +358,8 @@ def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
     """The next step from here: to file it, where it ends with the filing and nothing is left before."""
     from firstpaper.packet.next_step import next_step
 
-    if wanted is not Wanted.FIRST or next_step(case, day).command != "packet":
+    step = next_step(case, day)
+    if wanted is not Wanted.FIRST or step.command != "packet" or step.more:
         return [next_line(case, path, day)]
     words = _(
         "Next: copy it onto the court's forms, and file them with the clerk. When the court has them, record "

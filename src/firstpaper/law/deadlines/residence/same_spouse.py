@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.law.deadline import Dated, Meaning
 from firstpaper.law.deadline_register import deadline
+from firstpaper.law.finding import FIRST_COURT_DAY
 from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.record import is_filed
 from firstpaper.law.register import findings
@@ -24,6 +25,6 @@ def same_spouse(case: Case, on: date) -> Dated | None:
     if is_filed(case):
         return None
     for found in findings(case, on, [RULE]):
-        if opens := found.dates.get("first_court_day"):
+        if opens := found.dates.get(FIRST_COURT_DAY):
             return Dated(Due(opens, opens, found.steps))
     return None

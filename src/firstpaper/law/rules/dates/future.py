@@ -69,6 +69,7 @@ def _ahead(case: Case, on: date) -> Iterator[Found]:
                     says=spaced([says.format(day=spell_day(day)), after]),
                     do=_("Correct the date, or file later."),
                     facts=(key,),
+                    mended_by=(key,),
                 )
 
 

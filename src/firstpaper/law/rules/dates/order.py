@@ -108,4 +108,4 @@ def _day(case: Case, key: str) -> Day | None:
 
 def _impossible(says: str, facts: tuple[str, ...], weight: Weight) -> Found:
     do = _("One of these dates is wrong. Please correct it.")
-    return Found(Outcome.NOT_MET, weight, says, do, facts=facts)
+    return Found(Outcome.NOT_MET, weight, says, do, facts=facts, mended_by=facts)

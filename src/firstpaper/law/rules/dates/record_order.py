@@ -122,6 +122,7 @@ def _impossible(first: str, first_day: Day, second: str, second_day: Day) -> Fou
         ),
         _("One of these dates is wrong. Look at the stamps on your papers and correct it."),
         facts=(first, second),
+        mended_by=(first, second),
     )
 
 
@@ -177,6 +178,7 @@ def _joint(case: Case) -> Iterator[Found]:
             ),
             _("Correct the date, or record that you filed alone. A summary dissolution is another thing."),
             facts=(JOINT, FILED),
+            mended_by=(FILED, JOINT),
         )
     if joint(case) and known(case.record.service.method) is not None:
         yield Found(

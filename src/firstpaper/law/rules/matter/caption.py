@@ -91,6 +91,7 @@ def _unions(case: Case) -> Iterator[Found]:
             ),
             _("For children, money or safety there are other cases. Ask the court's self-help center which."),
             facts=(UNIONS,),
+            mended_by=(UNIONS,),
         )
     elif {Union.PARTNERS_CALIFORNIA, Union.PARTNERS_ELSEWHERE} <= set(told):
         yield Found(

@@ -61,6 +61,7 @@ def age_at_wedding(case: Case, on: date) -> Found | None:
                 open=stays_open(case, NullityGround.UNDER_AGE, on), help=help_first()
             ),
             facts=facts,
+            mended_by=(*facts, "grounds.nullity"),
             dates={"came_of_age": birthday},
             steps=(_("The {age}th birthday was {day}.").format(age=of_age, day=spell_date(birthday)),),
         )

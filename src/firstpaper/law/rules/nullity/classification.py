@@ -68,6 +68,7 @@ def classification(case: Case, on: date) -> Found | None:
             _("You marked no ground. Without one of the eight grounds, a court cannot grant a nullity."),
             _("Ask the court's self-help center or a lawyer whether a divorce or a legal separation fits."),
             facts=(KEY,),
+            mended_by=("matter.kind", KEY),
         )
     return Found(
         Outcome.FOR_A_LAWYER,

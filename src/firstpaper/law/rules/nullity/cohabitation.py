@@ -7,7 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import bar_key, barred, grounds
 from firstpaper.law.register import rule
-from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.rules.nullity._ways import stays_open, without
 from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
 
@@ -59,6 +59,7 @@ def _about(case: Case, ground: NullityGround, on: date) -> Found:
                 "answer, and get help. {help}"
             ).format(open=stays_open(case, ground, on), help=help_first()),
             facts=(key,),
+            mended_by=without(case, ground, on),
         )
     if stayed is False:
         return Found(

@@ -7,7 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
-from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.rules.nullity._ways import stays_open, without
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
@@ -48,6 +48,7 @@ def court_order_minor(case: Case, on: date) -> Found | None:
                 open=stays_open(case, NullityGround.UNDER_AGE, on), help=help_first()
             ),
             facts=(KEY,),
+            mended_by=without(case, NullityGround.UNDER_AGE, on),
         )
     if allowed is False:
         return Found(

@@ -7,7 +7,7 @@ from firstpaper.facts.choices import NullityGround
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.register import rule
-from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.rules.nullity._ways import stays_open, without
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
@@ -52,6 +52,7 @@ def incapacity_lasts(case: Case, on: date) -> Found | None:
             open=stays_open(case, NullityGround.PHYSICAL_INCAPACITY, on), help=help_first()
         ),
         facts=(KEY,),
+        mended_by=without(case, NullityGround.PHYSICAL_INCAPACITY, on),
     )
 
 

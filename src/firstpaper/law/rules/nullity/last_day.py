@@ -17,7 +17,7 @@ from firstpaper.law.measures.nullity import (
     time_limit,
 )
 from firstpaper.law.register import rule
-from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.rules.nullity._ways import stays_open, without
 from firstpaper.law.words import ground_words, help_first, leap_birthday, spaced, target_day
 from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
@@ -65,12 +65,12 @@ def _about(case: Case, limit: Limit, on: date) -> Found:
         case Runs.WITHOUT_LIMIT:
             return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, _("The law sets no last day for it."))
         case Runs.WHILE_BOTH_LIVE:
-            return _while_both_live(limit)
+            return _while_both_live(case, limit, on)
         case _:
             return _by_day(case, limit, on)
 
 
-def _while_both_live(limit: Limit) -> Found:
+def _while_both_live(case: Case, limit: Limit, on: date) -> Found:
     if limit.may_file is None:
         says = _("It can be filed only while both spouses are alive, and we do not know that.")
         return _found(limit, Outcome.NEED_TO_KNOW, Weight.LOOK_AGAIN, says, _("Tell us if both are alive."))
@@ -79,7 +79,7 @@ def _while_both_live(limit: Limit) -> Found:
         return _found(limit, Outcome.MET, Weight.GOOD_TO_KNOW, says)
     says = _("It can be filed only while both spouses are alive. By what you told us, one has died.")
     do = _("A death ends a marriage by itself, so a divorce is not open either. {help}")
-    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do.format(help=help_first()))
+    return _too_late(limit, says, do.format(help=help_first()), without(case, limit.ground, on))
 
 
 def _by_day(case: Case, limit: Limit, on: date) -> Found:
@@ -102,9 +102,13 @@ def _passed(case: Case, limit: Limit, on: date, day: str) -> Found:
     if limit.needs_permission:  # nullity.force_from_2027 says what that means
         do = _("A court may still allow it for a good reason. {help}").format(help=help_first())
         return _found(limit, Outcome.NOT_MET, Weight.LOOK_AGAIN, says, do)
-    return _found(
-        limit, Outcome.NOT_MET, Weight.STOP, says, spaced((_instead(case, limit, on), help_first()))
-    )
+    not_given_up = late_allowed_from(limit.ground, on) is not None
+    mended_by = () if not_given_up else without(case, limit.ground, on)
+    return _too_late(limit, says, spaced((_instead(case, limit, on), help_first())), mended_by)
+
+
+def _too_late(limit: Limit, says: str, do: str, mended_by: tuple[str, ...]) -> Found:
+    return _found(limit, Outcome.NOT_MET, Weight.STOP, says, do)._replace(mended_by=mended_by)
 
 
 def _instead(case: Case, limit: Limit, on: date) -> str:

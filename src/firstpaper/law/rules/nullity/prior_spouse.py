@@ -87,6 +87,7 @@ def _other_list(case: Case, missing: bool, on: date) -> Found:
             ground=ground_words(right), open=stays_open(case, chosen, on), help=help_first()
         ),
         facts=(GROUNDS, KEY),
+        mended_by=(GROUNDS,),
     )
 
 

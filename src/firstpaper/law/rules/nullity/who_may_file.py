@@ -10,7 +10,7 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import concerned_key, filer_may, grounds
 from firstpaper.law.register import rule
-from firstpaper.law.rules.nullity._ways import stays_open
+from firstpaper.law.rules.nullity._ways import stays_open, without
 from firstpaper.law.words import ground_words, help_first
 from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
@@ -145,6 +145,7 @@ def _not_allowed(case: Case, ground: NullityGround, on: date) -> Found:
             who=_who_may(ground), open=_left(case, ground, on), help=help_first()
         ),
         facts=(FILER, *_concerned(ground)),
+        mended_by=without(case, ground, on),
     )
 
 

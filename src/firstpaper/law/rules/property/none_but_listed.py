@@ -56,6 +56,7 @@ def _community(case: Case, on: date) -> Iterator[Found]:
             ).format(things=in_a_row(names(case, surely))),
             _("If you are not sure of the full list, the petition can say that it is not known yet."),
             facts=(COMMUNITY, *_keys(surely)),
+            mended_by=(COMMUNITY,),
         )
     elif perhaps:
         yield Found(
@@ -81,6 +82,7 @@ def _separate(case: Case, on: date) -> Iterator[Found]:
             ).format(things=in_a_row(names(case, surely))),
             _("Naming only the kinds of separate property is a short way that leaves little out."),
             facts=(SEPARATE, *_keys(surely)),
+            mended_by=(SEPARATE,),
         )
 
 

@@ -45,6 +45,7 @@ def quasi_community(case: Case, on: date) -> Found | None:
             ),
             _("Look at both answers again. If you are not sure of the full list, you can say so instead."),
             facts=(KINDS, HOW),
+            mended_by=(KINDS, HOW),
         )
     return Found(
         Outcome.MET,

@@ -60,6 +60,7 @@ def separate_none(case: Case, on: date) -> Found | None:
             _("The petition would say that there is no separate property, but you listed some."),
             _("Look at both answers again. Choose the list, or take the things off it."),
             facts=(HOW, *LISTS),
+            mended_by=(HOW,),
         )
     apart = separation(case).day
     if apart and apart < on:

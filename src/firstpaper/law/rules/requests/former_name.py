@@ -48,6 +48,7 @@ def former_name(case: Case, on: date) -> Found | None:
             ),
             _("Take the request out. You can ask for it in a later divorce."),
             facts=(KIND, NAME),
+            mended_by=(NAME,),
         )
     if name.casefold() == (known(case.petitioner.name) or "").casefold():
         return Found(
@@ -80,6 +81,7 @@ def _by_use(case: Case) -> Found:
             ),
             _("Take the request out. For a new name, ask the self-help center about a change-of-name case."),
             facts=(NAME, USED),
+            mended_by=(NAME,),
         )
     unknown = case.requests.former_name_used is DONT_KNOW
     return Found(

@@ -9,6 +9,9 @@ from firstpaper.facts.kinds import kind_of
 from firstpaper.law.measures.court import calendar_of
 from firstpaper.locale import _
 
+COURT = ("court.county", "court.address", "court.branch")
+"""What is answered again to file in another county."""
+
 SHORT_WAIT_DAYS = 30
 """Up to so many days nobody is offered a legal separation to save the wait. Ours, not the law's."""
 

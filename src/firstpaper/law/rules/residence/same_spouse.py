@@ -7,7 +7,7 @@ from firstpaper.counting import Counted, ResidenceBand, short_date, spell_date
 from firstpaper.facts import Case, DontKnow, known
 from firstpaper.facts.choices import AWAY, Kind, Lives, Who
 from firstpaper.law.figure import figure
-from firstpaper.law.finding import WAIT_UNTIL, Found, Outcome, Weight
+from firstpaper.law.finding import FIRST_COURT_DAY, WAIT_UNTIL, Found, Outcome, Weight
 from firstpaper.law.measures.residence import (
     SPOUSES,
     CountyOpen,
@@ -22,6 +22,7 @@ from firstpaper.law.measures.residence import (
 )
 from firstpaper.law.register import rule
 from firstpaper.law.rules.residence._words import (
+    COURT,
     by,
     county_of_filing,
     court_opens,
@@ -142,7 +143,7 @@ def _too_close(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Fo
         says=spaced([says.format(day=spell_date(court_day.day), on=spell_date(on)), _amended_day(case, on)]),
         do=spaced([_wait(*ready), _other_county(case, on, spouses), _if_you_cannot_wait()]),
         facts=_facts(spouses),
-        dates={"safe_day": safe_day, "first_court_day": court_day.day, WAIT_UNTIL: court_day.day},
+        dates={"safe_day": safe_day, FIRST_COURT_DAY: court_day.day, WAIT_UNTIL: court_day.day},
         values={"residence.qualifies": []},
         steps=(*_steps(spouses), *court_day.steps),
     )
@@ -184,9 +185,10 @@ def _too_early(case: Case, on: date, spouses: tuple[SpouseResidence, ...]) -> Fo
             ]
         ),
         facts=_facts(spouses),
-        dates={"safe_day": ready[1], "first_court_day": ready[2].day} if ready else {},
+        dates={"safe_day": ready[1], FIRST_COURT_DAY: ready[2].day} if ready else {},
         values={"residence.qualifies": []},
         steps=(*_steps(spouses), *(ready[2].steps if ready else ())),
+        mended_by=() if ready or all(spouse.lives in AWAY for spouse in spouses) else COURT,
     )
 
 
@@ -309,6 +311,7 @@ def _not_known(case: Case, spouses: tuple[SpouseResidence, ...]) -> Found:
         ),
         do=spaced([_asked(key) for key in missing]),
         facts=tuple(missing),
+        mended_by=tuple(missing),
     )
 
 

@@ -12,7 +12,7 @@ from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.residence import SPOUSES, residence_key, spouse_residence
 from firstpaper.law.measures.venue import VenueTest, venue_of
 from firstpaper.law.register import rule
-from firstpaper.law.rules.residence._words import county_of_filing, named_county
+from firstpaper.law.rules.residence._words import COURT, county_of_filing, named_county
 from firstpaper.law.words import spaced
 from firstpaper.locale import _
 
@@ -93,6 +93,7 @@ def _county_of_the_wedding(case: Case, on: date, right: bool | None) -> Found:
         says=says.format(wedding=wedding, filing=filing),
         do=_("Change the county of filing to the county of the wedding."),
         facts=facts,
+        mended_by=COURT,
     )
 
 

@@ -64,6 +64,7 @@ def _no_service(case: Case) -> Found:
             "of this service, and do not ask for a default."
         ).format(age=age),
         facts=(METHOD, BY, AGE),
+        mended_by=(METHOD,),
         values={"service.server_age": age},
     )
 

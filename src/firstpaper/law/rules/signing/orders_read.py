@@ -67,6 +67,7 @@ def orders_read(case: Case, on: date) -> Found:
         _("Read page 2 of form FL-110 before you sign. {which}").format(which=_which_text(orders, on)),
         facts=(KEY,),
         steps=tuple(_(order) for order in orders.value),
+        mended_by=(KEY,),
     )
 
 

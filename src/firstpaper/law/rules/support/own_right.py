@@ -58,6 +58,7 @@ def own_right(case: Case, on: date) -> Found | None:
         if confirmed is False or asked
         else _("Answer the question that asks you once more, or go back and choose to keep it open."),
         facts=(MINE, CONFIRMED),
+        mended_by=(MINE, CONFIRMED),
     )
 
 
