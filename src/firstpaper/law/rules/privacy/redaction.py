@@ -1,7 +1,7 @@
 """Numbers that do not belong in court papers."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date
 
 from firstpaper.facts import Case, known
@@ -49,7 +49,8 @@ def redaction(case: Case, on: date) -> list[Found]:
 
 
 def _each(case: Case) -> Iterator[Found]:
-    with_numbers = tuple(key for key in LINES if any(map(_long_number, known(case.fact(key)) or ())))
+    detailed = bool(DETAILED & {known(case.fact(key)) for key in HOW})
+    with_numbers = tuple(key for key, lines in _written(case, detailed) if any(map(_long_number, lines)))
     if with_numbers:
         yield Found(
             Outcome.NOT_MET,
@@ -64,7 +65,7 @@ def _each(case: Case) -> Iterator[Found]:
         _("Anybody can read the court file. Leave out social security numbers and full account numbers."),
         _("Birth dates and the children's names have to stay in."),
     )
-    if DETAILED & {known(case.fact(key)) for key in HOW}:
+    if detailed:
         yield Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -75,6 +76,15 @@ def _each(case: Case) -> Iterator[Found]:
             _("Ask the clerk or the self-help center how to ask for that."),
             facts=HOW,
         )
+
+
+def _written(case: Case, detailed: bool) -> Iterator[tuple[str, Sequence[str]]]:
+    """What the lists of property say, by the fact it comes from; things told one by one go on a list too."""
+    yield from ((key, known(case.fact(key)) or ()) for key in LINES)
+    if detailed:
+        listed = [f"asset.{number}.words" for number in range(1, len(case.asset) + 1)]
+        listed += [f"debt.{number}.words" for number in range(1, len(case.debt) + 1)]
+        yield from ((key, (known(case.fact(key)) or "",)) for key in listed)
 
 
 def _long_number(line: str) -> bool:
