@@ -7,6 +7,7 @@ from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Fees
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.nullity import void, voidable
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
@@ -92,7 +93,7 @@ def _each(case: Case) -> Iterator[Found]:
             ),
             facts=(FEES,),
         )
-    if told is Fees.PAID_BY_RESPONDENT and is_nullity(case):
+    if told is Fees.PAID_BY_RESPONDENT and is_nullity(case) and (voidable(case) or not void(case)):
         yield Found(
             Outcome.MET,
             Weight.LOOK_AGAIN,
@@ -101,5 +102,5 @@ def _each(case: Case) -> Iterator[Found]:
                 "wrong and did not know of what was amiss."
             ),
             _("Ask the self-help center or a lawyer whether that fits you."),
-            facts=(FEES, "matter.kind"),
+            facts=(FEES, "matter.kind", "grounds.nullity"),
         )
