@@ -5,6 +5,7 @@ import resource
 import signal
 import stat
 from collections.abc import Callable
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -25,6 +26,15 @@ def go_on(sitting: Sitting, answers: dict[str, str], until: str = "") -> None:
     while (one := sitting.next) and one.key != until:
         assert flat(one.ask) in flat(sitting.heard.split("Question ")[-1])
         sitting.answer(answers.get(one.key, "don't know"))
+
+
+def numbers(sitting: Sitting) -> list[int]:
+    """The numbers over the questions that were put, in order."""
+    return [int(found) for found in re.findall(r"Question (\d+)", sitting.heard)]
+
+
+def increasing(found: list[int]) -> bool:
+    return len(found) > 1 and all(before < after for before, after in pairwise(found))
 
 
 def test_a_childless_divorce_with_every_word_on_the_way(
@@ -82,6 +92,7 @@ def test_a_childless_divorce_with_every_word_on_the_way(
     assert "You skipped some questions. Here they are once more." in flat(later.heard)
     later.answer(typed_answers["petitioner.phone"])
     assert later.end() == 0
+    assert increasing(numbers(later))
     assert "That was the last question." in flat(later.heard)
     assert "firstpaper check home.case" in later.heard
     assert "\x1b" not in later.heard
@@ -102,6 +113,18 @@ def test_two_children_are_asked_about_one_after_the_other(sit: Begin) -> None:
     go_on(sitting, answers)
     assert sitting.end() == 0
     assert len(sitting.file.case.child) == 2
+    assert increasing(numbers(sitting))
+
+
+def test_a_question_keeps_its_number_and_no_other_one_gets_it(sit: Begin, home: Path) -> None:
+    """In which county they live is needless where they live in the county of filing."""
+    without(home, "residence.petitioner.own_county", "court.county", "court.address", "court.branch")
+    sitting = sit()
+    sitting.wait()
+    for typed in ("don't know", "Fresno", "back", "", "don't know"):
+        sitting.type(typed)
+    first, *rest = numbers(sitting)
+    assert rest == [first + 1, first + 2, first + 1, first + 2, first + 3]
 
 
 def test_a_question_skipped_twice_stays_open_and_is_named_at_the_end(sit: Begin, home: Path) -> None:

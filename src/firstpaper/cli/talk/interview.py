@@ -39,6 +39,9 @@ class Interview(Conversation):
         self._seen: list[str] = []
         self._topic = ""
         self._shown: set[str] = set()
+        self._numbers: dict[str, int] = {}
+        self._reached = 0
+        """The number of the last question that was put for the first time."""
 
     @property
     def case(self) -> Case:
@@ -123,7 +126,17 @@ class Interview(Conversation):
         return any(one.topic.name == topic for one in asked(self.case) if one.key in self._shown)
 
     def _number(self, one: Asked) -> int:
-        return next(number for number, each in enumerate(asked(self.case), 1) if each.key == one.key)
+        """Its place in the order of asking, kept for this sitting.
+
+        An answer can make an earlier question needless; a new question still has a higher number than the
+        last one.
+        """
+        if one.key not in self._numbers:
+            place = next(number for number, each in enumerate(asked(self.case), 1) if each.key == one.key)
+            if self.case.fact(one.key) is None:
+                place = self._reached = max(place, self._reached + 1)
+            self._numbers[one.key] = place
+        return self._numbers[one.key]
 
     def _take(self, one: Asked, value: Any) -> None:
         before, after = self.case, put(self.case, one.key, value)
@@ -211,7 +224,8 @@ class Interview(Conversation):
         """The question seen before this one, in this sitting or, before that, in the order of asking."""
         earlier = self._seen[: self._seen.index(one.key)] if one.key in self._seen else list(self._seen)
         in_order = [each.key for each in asked(self.case)]
-        before_sitting = in_order[: in_order.index((earlier or [one.key])[0])]
+        first = next(key for key in (*earlier, one.key) if key in in_order)
+        before_sitting = in_order[: in_order.index(first)]
         return next(filter(None, map(self._applying, reversed([*before_sitting, *earlier]))), None)
 
     def _skip(self, one: Asked) -> None:
