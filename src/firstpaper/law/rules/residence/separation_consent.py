@@ -6,8 +6,17 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.record import joint, took_part
 from firstpaper.law.register import rule
 from firstpaper.locale import _
+
+FACTS = (
+    "matter.kind",
+    "matter.other_side_answered",
+    "record.response_filed_on",
+    "record.appeared_on",
+    "record.joint",
+)
 
 
 @rule(
@@ -34,25 +43,27 @@ def separation_consent(case: Case, on: date) -> Found | None:
     """
     if kind_of(case) is not Kind.LEGAL_SEPARATION:
         return None
-    facts = ("matter.kind", "matter.other_side_answered")
-    if known(case.matter.amended) and known(case.matter.other_side_answered):
-        return Found(
-            outcome=Outcome.FOR_A_LAWYER,
-            weight=Weight.GET_ADVICE,
-            says=_(
-                "The other side has answered. A judge can grant a legal separation only if you both agree."
-            ),
-            do=_("Ask the self-help center or a lawyer what to do if the other side wants a divorce."),
-            facts=facts,
-        )
+    both = _both_take_part(case, on)
     return Found(
         outcome=Outcome.FOR_A_LAWYER,
         weight=Weight.GET_ADVICE,
-        says=_(
+        says=both
+        or _(
             "With a legal separation you two stay married, or partners. "
             "A judge can grant it only if you both agree, or if the other side never answers. "
             "If they answer and ask for a divorce, it can become a divorce case."
         ),
-        do=_("Think about what the other side will do. Ask the self-help center if you are not sure."),
-        facts=facts,
+        do=_("Ask the self-help center or a lawyer what to do if the other side wants a divorce.")
+        if both
+        else _("Think about what the other side will do. Ask the self-help center if you are not sure."),
+        facts=FACTS,
     )
+
+
+def _both_take_part(case: Case, on: date) -> str:
+    """That the other side takes part, so that the consent of both is needed; empty where it does not."""
+    if joint(case) and took_part(case, on):
+        return _("You two filed together. A judge can grant a legal separation only if you both agree.")
+    if took_part(case, on) or (known(case.matter.amended) and known(case.matter.other_side_answered)):
+        return _("The other side has answered. A judge can grant a legal separation only if you both agree.")
+    return ""
