@@ -70,7 +70,8 @@ def _outside(where: str | None) -> str:
 
 
 def _names_california(where: str | None) -> bool:
-    return "california" in (where or "").casefold()
+    """Whether the place named is in this state; Baja California is a state of Mexico."""
+    return "california" in (where or "").casefold().replace("baja california", "")
 
 
 def _clash() -> Found:
