@@ -112,6 +112,8 @@ REFUSED = {
     "added without a kind of row": (["add"], "nothing_to_list"),
     "added as something else": (["add", "boat", "value=5"], "nothing_to_list"),
     "added without facts": (["add", "asset"], "nothing_to_list"),
+    "added with a fact taken back": (["add", "asset", "value="], "nothing_to_list"),
+    "everything taken back": (["change", "asset", "1", "kind=", "words=", "value=", "how="], "nothing_left"),
     "a row that is not there": (["change", "asset", "2", "value=5"], "no_such_row"),
     "a debt that is not there": (["remove", "debt", "1"], "no_such_row"),
     "a row without a number": (["remove", "asset"], "no_such_row"),

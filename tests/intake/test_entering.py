@@ -324,6 +324,7 @@ def test_a_row_that_is_there_is_changed_by_its_number_and_the_rest_stays() -> No
         ("debt:\n  - owd: 5", "debt.1.owd", "Did you mean debt.1.owed?"),
         ("asset.3.words: Piano", "asset.1", "with no number left out"),
         ("asset: [{}, {words: Piano}]", "asset.1", "with no number left out"),
+        ("asset: [{shares: 5}, {words: Piano}]", "asset.1", "can stand alone"),
         ("asset.100.words: Piano", "asset.100.words", "no fact with this name"),
         ("asset: [" + "{words: Spoon}, " * 100 + "]", "asset", "There is room for 99"),
         ("asset: Piano", "asset", "group of facts"),

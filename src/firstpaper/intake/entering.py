@@ -18,17 +18,19 @@ from firstpaper.facts.matter import Period
 from firstpaper.facts.people import Address
 from firstpaper.facts.schedule import Contribution
 from firstpaper.facts.uccjea import Person
-from firstpaper.intake.engine import Asked, asking, put, row_at
+from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.entering_words import (
     gap,
     given_twice,
     no_room,
+    nothing_stands,
     one_plain_value,
     unknown,
     what_to_write,
     yaml_message,
 )
 from firstpaper.intake.kinds import ROWS, AnswerKind, general, is_key, key_now, told_places
+from firstpaper.intake.listing import is_empty, not_standing
 from firstpaper.intake.plain_yaml import Listed, Named, Node, Scalar, YamlRefused, read_yaml
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.addresses import state_or_country
@@ -165,12 +167,10 @@ class _FactFile:
             self._at(prefix + name.text.strip(), name, node)
 
     def look_for_gaps(self) -> None:
-        """Name the rows about which nothing is told: a number was left out, or everything was taken back."""
-        for group in ("asset", "debt"):
-            empty = type(row_at(self.case, group, 1)).nothing()
-            for number, row in enumerate(self.case.fact(group), 1):
-                if row == empty:
-                    self.problems.append(Problem(None, f"{group}.{number}", gap()))
+        """Name the rows of which nothing stands: a number was left out, or everything was taken back."""
+        for row in not_standing(self.case):
+            message = gap() if is_empty(self.case, row) else nothing_stands()
+            self.problems.append(Problem(None, f"{row.group}.{row.number}", message))
 
     def _count_the_children(self) -> None:
         """Where a child was added, there is one more; a file that says how many is believed."""

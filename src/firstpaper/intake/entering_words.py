@@ -39,6 +39,11 @@ def gap() -> str:
     return _("Nothing is told about this one. Please number them 1, 2, 3 and so on, with no number left out.")
 
 
+def nothing_stands() -> str:
+    """That all that is told about a thing or debt hangs on what is not told."""
+    return _("Nothing that is told about this one can stand alone. Say what it is too.")
+
+
 def given_twice(line: int | None) -> str:
     """That a fact stands twice, and where the first is."""
     if line is None:

@@ -82,6 +82,12 @@ def is_empty(case: Case, row: Row) -> bool:
     return told == type(told).nothing()
 
 
+def not_standing(case: Case) -> tuple[Row, ...]:
+    """The rows of which nothing stands: about which nothing is told, or only what does not go with them."""
+    stands = settled(case)
+    return tuple(row for row in rows(case) if is_empty(stands, row))
+
+
 def with_told(case: Case, key: str, value: Any) -> Case:
     """The case with one fact told, and without those that do not go with it any more.
 

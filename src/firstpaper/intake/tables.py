@@ -10,7 +10,7 @@ days above 12, and where none shows it, is asked about.
 
 import csv
 import re
-from collections.abc import Callable, Collection, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cache
@@ -23,8 +23,9 @@ from firstpaper.facts.schedule import Contribution
 from firstpaper.intake.cells import harmless, plain, steady
 from firstpaper.intake.engine import Asked, asking, put
 from firstpaper.intake.entering import MOST_BYTES, Problem
+from firstpaper.intake.entering_words import nothing_stands
 from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, key_now, place_of
-from firstpaper.intake.listing import GROUPS, all_about
+from firstpaper.intake.listing import GROUPS, all_about, not_standing
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.reading.contributions import spell_contribution
 from firstpaper.intake.reading.day_order import DATED, DayOrder, one_reading, order_of
@@ -169,6 +170,8 @@ class _Table:
         for (row, cells), number in zip(told, numbers, strict=True):
             if number:
                 self._row(row, number, cells)
+        if not self.problems:
+            self._look_for_nothing({number: row for (row, _cells), number in zip(told, numbers, strict=True)})
 
     def _heading(self, cells: Sequence[str]) -> None:
         names = [cell.removeprefix(BEGINS).strip().lower() for cell in cells]
@@ -237,6 +240,12 @@ class _Table:
         if missing := set(range(self._there + 1, beyond + 1)) - set(numbers):
             words = _("There is no number {number}. Please number the rows 1, 2, 3 and so on.")
             self._problem(None, self._group, words.format(number=min(missing)))
+
+    def _look_for_nothing(self, row_of: Mapping[int, int]) -> None:
+        """Name the new rows of which nothing stands."""
+        for group, number in not_standing(self.case):
+            if group == self._group and number > self._there:
+                self._problem(row_of[number], "", nothing_stands())
 
     def _row(self, row: int, number: int, cells: Sequence[str]) -> None:
         if any(cell.strip() for cell in cells[len(self._names) + 1 :]):

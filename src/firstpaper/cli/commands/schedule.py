@@ -190,7 +190,21 @@ def _do(
     else:
         for each in rows or (None,):
             case = listed_details.with_details(case, listed_details.all_parts(each), given, on)
+        _look_for_nothing(case, action, rows)
     opened.keep(opened.file.with_case(case))
+
+
+def _look_for_nothing(case: "Case", action: str, rows: "Sequence[Row]") -> None:
+    """Refuse to keep a row about which nothing is told."""
+    from firstpaper.cli.given import things as listed_details
+    from firstpaper.intake.listing import is_empty
+
+    for row in rows:
+        if is_empty(case, row):
+            if action == "add":
+                raise listed_details.NothingToList(close=EXAMPLE)
+            which = f"{row.group} {row.number}"
+            raise listed_details.NothingLeft(what=which, close=f"remove {which}")
 
 
 def _result(

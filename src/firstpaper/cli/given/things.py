@@ -79,6 +79,15 @@ class NothingToList(UserError):
     code = "nothing_to_list"
 
 
+class NothingLeft(UserError):
+    """Nothing would be told any more about {what}, so nothing was changed.
+
+    To take it off the list, write it like this: {close}
+    """
+
+    code = "nothing_left"
+
+
 def rows_named(case: Case, words: Sequence[str]) -> tuple[Row, ...]:
     """The things or debts named by words such as "asset 2", or "asset 3 5 7". Raises NoSuchRow."""
     group = group_named(words[0]) if words else ""
