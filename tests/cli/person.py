@@ -5,7 +5,6 @@ import os
 import signal
 import subprocess
 import sys
-import time
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
@@ -26,8 +25,6 @@ HOUSEHOLDS = Path(__file__).parents[2] / "demo" / "households"
 ON = "2026-11-30"
 PROMPT = "Your answer: "
 NEXT_LINE = "Next line, or just Enter: "
-PRESSED = 10
-"""How often a signal is sent to a command that does not end."""
 TALL = 1000
 """Rows of a window in which nothing ever waits for Enter."""
 MORE = "Enter for more: "
@@ -170,16 +167,8 @@ class Sitting:
         return self.child.exitstatus
 
     def interrupt(self, how: signal.Signals) -> None:
-        """Send it a signal, and again, as a person would, while nothing comes of it.
-
-        One that comes just before `readline` begins to wait is seen by Python only at the next key.
-        """
-        for _again in range(PRESSED):
-            self.child.kill(how)
-            for _moment in range(20):
-                if not self.child.isalive():
-                    return
-                time.sleep(0.1)
+        """Send it a signal, once."""
+        self.child.kill(how)
 
     def stop(self) -> None:
         """End it, whatever it is doing."""

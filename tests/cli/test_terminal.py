@@ -2,11 +2,15 @@
 
 import os
 import signal
+import sys
+import time
 from collections.abc import Callable
 from pathlib import Path
 
+import pexpect
 import pytest
 
+from firstpaper.cli.terminal import BEAT
 from tests.cli.person import MORE, ON, PROMPT, Ran, Sitting, flat, without
 
 Run = Callable[..., Ran]
@@ -112,3 +116,38 @@ def test_nothing_is_kept_of_what_was_typed(sit: Begin, home: Path, tmp_path: Pat
     assert sitting.end() == 0
     assert os.listdir(tmp_path / "own") == []  # noqa: PTH208
     assert PROMPT in sitting.heard or "Annex" in sitting.heard
+
+
+WAITING = """
+import signal, threading, time
+from firstpaper.cli.terminal import Terminal
+
+def interrupt():
+    time.sleep(0.2)
+    signal.pthread_kill(threading.get_ident(), signal.SIGINT)
+
+threading.Thread(target=interrupt, daemon=True).start()
+try:
+    Terminal().{reads}("Your answer: ")
+except KeyboardInterrupt:
+    print("seen")
+"""
+"""A signal sent to another thread breaks no wait for a key, as one does not that comes just before the wait."""
+
+
+@pytest.mark.parametrize("reads", ["read", "read_unseen"])
+def test_a_signal_that_breaks_no_wait_is_seen_without_a_key(reads: str) -> None:
+    child = pexpect.spawn(sys.executable, ["-c", WAITING.format(reads=reads)], encoding="utf-8", timeout=20)
+    child.expect_exact("seen")
+    child.close()
+
+
+def test_an_answer_typed_slowly_arrives_whole(sit: Begin, home: Path) -> None:
+    without(home, "court.branch")
+    sitting = sit()
+    sitting.wait()
+    for part in ("Ann", "ex \u0141", "\u00f3d\u017a\n"):
+        time.sleep(1.2 * BEAT)
+        sitting.child.send(part)
+    assert sitting.end() == 0
+    assert sitting.file.case.court.branch == "Annex \u0141\u00f3d\u017a"

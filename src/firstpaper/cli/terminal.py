@@ -11,10 +11,11 @@ import io
 import locale
 import os
 import shutil
+import signal
 import sys
 import textwrap
 from collections.abc import Iterable, Iterator
-from contextlib import suppress
+from contextlib import contextmanager, suppress
 from typing import ClassVar
 
 from firstpaper.cli.early import show_again
@@ -23,6 +24,9 @@ from firstpaper.locale import _
 WIDEST = 80
 KEPT_FREE = 2
 """Rows of the screen below a full page: for the prompt, and for what is typed at it."""
+
+BEAT = 0.5
+"""Seconds after which a signal is seen that came just before the wait for a key."""
 
 LONGEST_LINE = 50_000
 """Letters kept of one line: more than any answer may have, so that a longer line is refused as too long."""
@@ -174,7 +178,8 @@ class Terminal:
 
         while True:
             try:
-                return getpass(plain(prompt))
+                with _signals_seen():
+                    return getpass(plain(prompt))
             except UnicodeDecodeError:
                 self.say(_("Some of those letters did not arrive as letters. Please type the line again."))
             except (EOFError, OSError) as error:
@@ -195,7 +200,8 @@ class Terminal:
         show_again()
         try:
             if self._line_editing:
-                return input(prompt)[:LONGEST_LINE]
+                with _signals_seen():
+                    return input(prompt)[:LONGEST_LINE]
             sys.stderr.write(prompt)
             sys.stderr.flush()
             line = _bounded_line().removesuffix("\r")
@@ -262,6 +268,24 @@ def _bounded_line() -> str:
     while len(more) == LONGEST_LINE and not more.endswith("\n"):  # the rest of it is read and let go
         more = sys.stdin.readline(LONGEST_LINE)
     return line.removesuffix("\n")
+
+
+@contextmanager
+def _signals_seen() -> Iterator[None]:
+    """Break the wait for a key now and then, and go on with it.
+
+    Python looks at a signal only where it breaks a wait. One that comes just before would be seen at the next
+    key, and the lock of the case be kept till then.
+    """
+    if not hasattr(signal, "setitimer"):  # Windows
+        yield
+        return
+    signal.signal(signal.SIGALRM, lambda _number, _frame: None)
+    signal.setitimer(signal.ITIMER_REAL, BEAT, BEAT)
+    try:
+        yield
+    finally:
+        signal.setitimer(signal.ITIMER_REAL, 0)
 
 
 def _replace_missing_streams() -> None:
