@@ -132,7 +132,7 @@ try:
 except KeyboardInterrupt:
     print("seen")
 """
-"""A signal sent to another thread breaks no wait for a key, as one does not that comes just before the wait."""
+"""A signal sent to another thread breaks no wait for a key, nor does one that comes just before the wait."""
 
 
 @pytest.mark.parametrize("reads", ["read", "read_unseen"])
