@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 import pytest
@@ -10,6 +10,7 @@ import pytest
 from firstpaper.facts import Case
 from firstpaper.law.finding import Finding, Outcome
 from firstpaper.law.register import Rule, all_rules
+from tests.each import for_each
 from tests.law.rule_cases import CASE_FILES, CASES, RULE_CASES, CaseFile, RuleCase
 
 FEWEST_CASES = 4
@@ -37,6 +38,24 @@ def test_the_rule_says_what_the_case_expects(one: RuleCase) -> None:
     assert len(found) == len(one.expect), [(str(each.outcome), each.says) for each in found]
     for finding, expected in zip(found, one.expect, strict=True):
         _check(finding, expected)
+
+
+@for_each(all_rules().values(), lambda rule: rule.id)
+def test_a_rule_can_be_checked_on_its_first_day(rule: Rule) -> None:
+    for one in RULE_CASES:
+        if one.rule == rule.id and one.on >= rule.since:
+            moved = Case.model_validate(_moved(dict(one.facts), one.on - rule.since))
+            found = rule.apply(moved, rule.since)
+            assert all(each.outcome is not Outcome.NOT_CHECKED for each in found), one.name
+
+
+def _moved(facts: Any, back: timedelta) -> Any:
+    """The facts with all whole days so much earlier."""
+    if isinstance(facts, Mapping):
+        return {key: _moved(value, back) for key, value in facts.items()}
+    if isinstance(facts, list):
+        return [_moved(each, back) for each in facts]
+    return facts - back if isinstance(facts, date) else facts
 
 
 def _check(finding: Finding, expected: Mapping[str, Any]) -> None:

@@ -17,6 +17,7 @@ from firstpaper.facts.choices import BY_ORDER, Kind, ServedBy, ServiceMethod, Sp
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
+from firstpaper.law.measures.court import COUNTS_FROM
 from firstpaper.law.measures.due import Due, due_elsewhere
 from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part
 from firstpaper.locale import _
@@ -54,8 +55,8 @@ def wrong_server(case: Case) -> bool:
 
 
 def server_age(on: date | None) -> int:
-    """How old somebody who serves must be; on a day that is not known, by the text last in force."""
-    age: int = figure("service.server_age", on or date.max).value
+    """How old somebody who serves must be; by the text last in force where no day counts."""
+    age: int = figure("service.server_age", on if on and on >= COUNTS_FROM else date.max).value
     return age
 
 

@@ -18,7 +18,7 @@ FACTS = ("matter.kind", "record.service.method", "record.response_filed_on", "re
 @rule(
     "A birth certificate before custody orders",
     cite="Fam. Code 3140",
-    since=date(1994, 1, 1),
+    since=date(2000, 1, 1),
     not_modelled="A judge can do without it for a good reason. Orders made at once for safety are left out.",
 )
 def birth_certificate(case: Case, on: date) -> Found | None:

@@ -22,7 +22,7 @@ LINES = ("legal", "physical", "visits")
         "Fam. Code 3006",
         "Fam. Code 3007",
     ),
-    since=date(1999, 1, 1),
+    since=date(2000, 1, 1),
     not_modelled="What is best for a child. That is for the parents and the court.",
 )
 def custody_lines(case: Case, on: date) -> list[Found]:
