@@ -7,12 +7,13 @@ from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
+from firstpaper.law.measures.record import happened, is_filed
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
 
 AMENDED, NUMBER, ANSWERED = "matter.amended", "matter.case_number", "matter.other_side_answered"
-SERVED = "record.amended_served_on"
+SERVED, RESPONSE = "record.amended_served_on", "record.response_filed_on"
 FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
 
 
@@ -51,10 +52,10 @@ def amended(case: Case, on: date) -> list[Found]:
     What to do. Ask the self-help center before you amend, above all if a response has been filed or a
     default was asked for.
     """
-    return list(_each(case))
+    return list(_each(case, on))
 
 
-def _each(case: Case) -> Iterator[Found]:
+def _each(case: Case, on: date) -> Iterator[Found]:
     told, number = known(case.matter.amended), known(case.matter.case_number)
     if told is None:
         yield _not_told(case)
@@ -83,7 +84,7 @@ def _each(case: Case) -> Iterator[Found]:
                 facts=(AMENDED, NUMBER),
             )
         yield _restate()
-        yield _serve(case)
+        yield _serve(case, on)
 
 
 def _not_told(case: Case) -> Found:
@@ -110,8 +111,14 @@ def _restate() -> Found:
     )
 
 
-def _serve(case: Case) -> Found:
-    answered = known(case.matter.other_side_answered)
+def _answered(case: Case, on: date) -> bool | None:
+    """Whether a response was on file before the petition now drafted: recorded, or else told."""
+    recorded = known(happened(case, on).response_filed_on) is not None
+    return True if recorded and not is_filed(case, on) else known(case.matter.other_side_answered)
+
+
+def _serve(case: Case, on: date) -> Found:
+    answered = _answered(case, on)
     if answered:
         return Found(
             Outcome.FOR_A_LAWYER,
@@ -121,7 +128,7 @@ def _serve(case: Case) -> Found:
                 "agreement."
             ),
             _("Ask how to get it. {help}").format(help=help_first()),
-            facts=(AMENDED, ANSWERED),
+            facts=(AMENDED, ANSWERED, RESPONSE),
         )
     if answered is None:
         return Found(
