@@ -11,6 +11,7 @@ from pydantic import ValidationError
 
 from firstpaper.facts import DONT_KNOW, Case, Day
 from firstpaper.facts.schedule import MOST_LISTED, Contribution
+from firstpaper.intake.as_typed import as_typed
 from firstpaper.intake.engine import asking
 from firstpaper.intake.entering import Problem
 from firstpaper.intake.kinds import AnswerKind, Row, place_of
@@ -19,7 +20,7 @@ from firstpaper.intake.loading import listing
 from firstpaper.intake.question import Question
 from firstpaper.intake.reading import read_answer
 from firstpaper.intake.row_names import ids
-from firstpaper.intake.tables import BEGINS, columns, facts_from_table, table_of, typed
+from firstpaper.intake.tables import BEGINS, columns, facts_from_table, table_of
 from tests.intake.small_bank import TODAY
 
 QUESTIONS = [one for topic in listing().topics for one in topic.questions if one.each]
@@ -238,7 +239,7 @@ def test_a_fact_is_written_as_it_would_be_typed(told: tuple[Question, Any]) -> N
     question, value = told
     one = asking(question.key.replace("*", "1"), Case())
     assert one is not None
-    assert read_answer(one, typed(one, value), TODAY) == value
+    assert read_answer(one, as_typed(one, value), TODAY) == value
 
 
 @settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])

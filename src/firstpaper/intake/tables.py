@@ -12,22 +12,19 @@ import csv
 import re
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from datetime import date
-from decimal import Decimal
 from functools import cache
 from io import StringIO
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
-from firstpaper.counting.dates import month_name
-from firstpaper.facts import Case, Day, DontKnow
-from firstpaper.facts.schedule import Contribution
+from firstpaper.facts import Case
+from firstpaper.intake.as_typed import as_typed
 from firstpaper.intake.cells import harmless, plain, steady
-from firstpaper.intake.engine import Asked, asking, put
+from firstpaper.intake.engine import asking, put
 from firstpaper.intake.entering import MOST_BYTES, Problem
 from firstpaper.intake.entering_words import nothing_stands
 from firstpaper.intake.kinds import ROWS, AnswerKind, Row, in_row, key_now, place_of
 from firstpaper.intake.listing import GROUPS, all_about, not_standing
 from firstpaper.intake.reading import read_answer
-from firstpaper.intake.reading.contributions import spell_contribution
 from firstpaper.intake.reading.day_order import DATED, DayOrder, one_reading, order_of
 from firstpaper.intake.refusals import AnswerRefused
 from firstpaper.intake.row_names import NAMING, ids, same_row, told_names
@@ -309,55 +306,11 @@ def _keys(group: str, number: int) -> tuple[str, ...]:
     return tuple(in_row(f"{group}.*.{name}", number) for name in columns(group))
 
 
-# --- a fact as it would be typed ------------------------------------------------------------------------
-
-
 def _written(key: str, case: Case) -> str:
     value = case.fact(key)
     asked = asking(key, Case.nothing())
     assert asked is not None
-    return "" if value is None else typed(asked, value)
-
-
-def typed(asked: Asked, value: Any) -> str:
-    """The text that, typed at the question, gives this fact; whoever reads it need not know the case."""
-    if isinstance(value, DontKnow):
-        return value.value
-    if value in ("", ()):
-        return "none" if asked.none else ""
-    if isinstance(value, bool):
-        return "yes" if value else "no"
-    if isinstance(value, Day):
-        return _day(value)
-    if isinstance(value, Decimal):
-        return f"{value:f}"
-    if isinstance(value, tuple):
-        text = "\n".join(
-            spell_contribution(one) if isinstance(one, Contribution) else str(one) for one in value
-        )
-    else:
-        text = str(value)
-    return text if _reads_as_itself(asked, text, value) else f"= {text}"
-
-
-def _reads_as_itself(asked: Asked, text: str, value: Any) -> bool:
-    """Whether the text is taken as it stands, and not for a word such as "none"."""
-    try:
-        return bool(read_answer(asked, text, date.max) == value)
-    except AnswerRefused:
-        return False
-
-
-def _day(day: Day) -> str:
-    """The day with the year first; a month and a year as words, of which no spreadsheet makes a day."""
-    if whole := day.whole:
-        text = whole.isoformat()
-    elif day.month:
-        words = f"{month_name(day.earliest)} {day.year}"
-        text = words if day.unsure else f"in {words}"
-    else:
-        text = str(day.year)
-    return f"about {text}" if day.unsure else text
+    return "" if value is None else as_typed(asked, value)
 
 
 def _cut_short() -> str:

@@ -14,10 +14,10 @@ from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.people import Address
 from firstpaper.facts.uccjea import Person
+from firstpaper.intake.as_typed import as_typed
 from firstpaper.intake.differing import told_keys
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.kinds import AnswerKind, row_of
-from firstpaper.intake.tables import typed
 
 LONGEST = 10_000
 _AS_LISTS = (AnswerKind.SEVERAL, AnswerKind.LINES, AnswerKind.PERIODS, AnswerKind.HOMES, AnswerKind.PEOPLE)
@@ -50,7 +50,7 @@ def _written(asked: Asked, value: Any) -> Any:
         return [_one(each) for each in value]
     if isinstance(value, tuple) and not value:
         return []
-    return typed(asked, value)
+    return as_typed(asked, value)
 
 
 def _one(value: Any) -> Any:
