@@ -90,11 +90,12 @@ class Place(NamedTuple):
                 raise self.into(name).error("this is missing")
         return properties
 
-    def text(self, shape: object) -> str:
-        """The words that stand here."""
-        if not isinstance(shape, str) or not shape.strip():
-            raise self.error("this must be some words")
-        return shape.strip()
+    def text(self, shape: object, *within: object) -> str:
+        """The words that stand here, or at the parts named: so that no place need be made for each text."""
+        words = shape.strip() if isinstance(shape, str) else ""
+        if not words:
+            raise Place(self.file, (*self.parts, *within)).error("this must be some words")
+        return words
 
     def day(self, shape: object) -> date:
         """The day that stands here."""

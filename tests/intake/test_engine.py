@@ -1,6 +1,6 @@
 """What is asked, what comes next, and what stands: on a small bank by hand, on the real one by properties."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -40,12 +40,12 @@ def told(**facts: Any) -> Case:
     return case
 
 
-def keys(stops: Iterator[Asked] | tuple[Asked, ...]) -> list[str]:
+def keys(stops: Iterable[Asked]) -> list[str]:
     return [stop.key for stop in stops]
 
 
 def walked(*cases: Case) -> list[tuple[Asked, ...]]:
-    return [tuple(asked(case)) for case in cases]
+    return [asked(case) for case in cases]
 
 
 @pytest.fixture
@@ -113,6 +113,41 @@ def test_only_the_files_that_are_needed_are_read(small: Bank) -> None:
     stop = next_question(Case())
     assert stop
     assert [path.name for path in small.loaded] == ["01-people.yaml"]
+
+
+@pytest.mark.usefixtures("small")
+def test_a_case_is_walked_once_and_another_that_says_the_same_by_itself(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    begun: list[Case] = []
+    walk = engine._Walk
+
+    def seen(case: Case) -> engine._Walk:
+        begun.append(case)
+        return walk(case)
+
+    monkeypatch.setattr(engine, "_Walk", seen)
+    case, other = told(petitioner__name="Ana"), told(petitioner__name="Ana")
+    assert asked(case) == asked(case)
+    assert next_question(case) in asked(case)
+    assert standing(case) == case
+    assert begun == [case]
+    assert asked(other) == asked(case)
+    assert [one is other for one in begun] == [False, True]
+
+
+@pytest.mark.usefixtures("small")
+def test_a_walk_that_broke_off_is_begun_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    case = told(petitioner__name="Ana")
+
+    def interrupted(*_told: object) -> bool:
+        raise KeyboardInterrupt
+
+    with monkeypatch.context() as broken:
+        broken.setattr(engine, "applies", interrupted)
+        with pytest.raises(KeyboardInterrupt):
+            asked(case)
+    assert keys(asked(case)) == ["petitioner.name", "respondent.name", "children.family"]
 
 
 @pytest.mark.usefixtures("small")

@@ -58,7 +58,7 @@ def rests(path: Path) -> list[Path]:
     target = real(path)
     starts = tuple(_prefix(target.name + ending) for ending in ("", ASIDE, MINE))
     with suppress(OSError):
-        return sorted(one for one in target.parent.glob(".case-*") if one.name.startswith(starts))
+        return sorted(one for one in target.parent.iterdir() if one.name.startswith(starts))
     return []
 
 

@@ -5,7 +5,6 @@ Nothing here opens a case file: what Tab shows is on the screen of whoever looks
 
 from collections.abc import Iterable, Iterator
 from enum import StrEnum
-from glob import escape
 from pathlib import Path
 
 
@@ -104,6 +103,8 @@ def _values(key: str) -> Iterator[str]:
 
 def _files(incomplete: str) -> Iterator[str]:
     """The case files and folders that begin so."""
+    from glob import escape
+
     typed = Path(incomplete)
     folder = typed if incomplete.endswith("/") else typed.parent
     start = "" if incomplete.endswith("/") else typed.name

@@ -17,20 +17,15 @@ from firstpaper.facts.people import Address
 from firstpaper.facts.told import known
 from firstpaper.facts.uccjea import Person
 
-BOTH = re.compile(
-    r"(?:both(?: of us| parents)?|us both|us|the two of us|mom and dad|mother and father)\b", re.IGNORECASE
-)
+BOTH = r"(?i)(?:both(?: of us| parents)?|us both|us|the two of us|mom and dad|mother and father)\b"
 """Ways to begin saying that a child lived with both spouses."""
-FILER = re.compile(r"(?:me|myself)\b", re.IGNORECASE)
+FILER = r"(?i)(?:me|myself)\b"
 """Ways to begin saying that a child lived with the filer."""
-_SURELY_BOTH = re.compile(
-    r"(?:both(?: of us| parents)?|us both|mom and dad|mother and father)\b", re.IGNORECASE
-)
+_SURELY_BOTH = r"(?i)(?:both(?: of us| parents)?|us both|mom and dad|mother and father)\b"
 """Those of them that cannot mean the filer and the child."""
-_POST_BOX = re.compile(
-    r"\b(?:p\.?\s*o\.?\s*box|post(?:al)?(?:\s+office)?\s+box|p\.?\s*m\.?\s*b\b|mail\s*box\s+\d|"
-    r"apartado)|^\s*box\s+\d",
-    re.IGNORECASE,
+_POST_BOX = (
+    r"(?i)\b(?:p\.?\s*o\.?\s*box|post(?:al)?(?:\s+office)?\s+box|p\.?\s*m\.?\s*b\b|mail\s*box\s+\d|"
+    r"apartado)|^\s*box\s+\d"
 )
 
 
@@ -88,7 +83,7 @@ def must_stay_private(case: Case, home: Home) -> bool:
 
 def is_post_box(line: str) -> bool:
     """Whether the line is a box for mail, in which nobody lives."""
-    return _POST_BOX.search(line) is not None
+    return re.search(_POST_BOX, line) is not None
 
 
 def _home(address: Address | None) -> Address | None:
@@ -97,4 +92,4 @@ def _home(address: Address | None) -> Address | None:
 
 def _other_side_lived_there(case: Case, home: Home) -> bool:
     said, name = home.with_whom.strip(), known(case.respondent.name)
-    return bool(_SURELY_BOTH.match(said)) or (name is not None and name.casefold() in said.casefold())
+    return bool(re.match(_SURELY_BOTH, said)) or (name is not None and name.casefold() in said.casefold())

@@ -7,10 +7,9 @@ again once its question applies again.
 """
 
 import re
+from collections import deque
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import groupby
-from operator import attrgetter
 from typing import Any, NamedTuple
 
 from pydantic import ValidationError
@@ -159,13 +158,9 @@ class _Walk:
         return True
 
     def _stops(self, topic: Topic) -> Iterator[tuple[Question, int | None]]:
-        for each, group in groupby(topic.questions, key=attrgetter("each")):
-            if each is None:
-                yield from ((question, None) for question in group)
-                continue
-            questions = tuple(group)
-            count = self._leave_out_rows(each)
-            yield from ((question, number) for number in range(1, count + 1) for question in questions)
+        for each, questions in topic.together:
+            rows = (None,) if each is None else range(1, self._leave_out_rows(each) + 1)
+            yield from ((question, number) for number in rows for question in questions)
 
     def _leave_out_rows(self, group: str) -> int:
         """How many rows the group has; the case goes on without those beyond."""
@@ -200,9 +195,34 @@ def row_at(case: Case, group: str, number: int) -> Facts:
     return model.nothing()
 
 
-def asked(case: Case) -> Iterator[Asked]:
+class _Walked(NamedTuple):
+    """What a walk to the end has met: the questions that apply, in order, and what stands of the answers."""
+
+    stops: tuple[Asked, ...]
+    standing: Case
+
+
+_latest: deque[tuple[Case, _Walked]] = deque(maxlen=4)
+"""The walks of the cases asked about last: an answer is asked about before and after it, again and again."""
+
+
+def _remembered(case: Case) -> _Walked | None:
+    return next((walked for walked_before, walked in _latest if walked_before is case), None)
+
+
+def _walked(case: Case) -> _Walked:
+    """The walk over a case. Facts never change, so that the same case is walked once."""
+    walked = _remembered(case)
+    if walked is None:
+        walk = _Walk(case)
+        walked = _Walked(tuple(walk), walk.case)
+        _latest.append((case, walked))
+    return walked
+
+
+def asked(case: Case) -> tuple[Asked, ...]:
     """Every question that applies now, answered or not, in order."""
-    return iter(_Walk(case))
+    return _walked(case).stops
 
 
 def asking(key: str, case: Case) -> Asked | None:
@@ -221,14 +241,14 @@ def asking(key: str, case: Case) -> Asked | None:
 
 def next_question(case: Case, passed: Collection[str] = ()) -> Asked | None:
     """The first question that applies, has no answer and was not passed over; None when all are done."""
-    return next(
-        (stop for stop in asked(case) if case.fact(stop.key) is None and stop.key not in passed), None
-    )
+    walked = _remembered(case)
+    stops = walked.stops if walked else _Walk(case)  # of the topics behind it none need be loaded
+    return next((stop for stop in stops if case.fact(stop.key) is None and stop.key not in passed), None)
 
 
 def progress(case: Case, passed: Collection[str] = ()) -> Progress:
     """How many of the questions that apply now are answered, and in which topic the next one is."""
-    stops = tuple(asked(case))
+    stops = asked(case)
     topics = list(dict.fromkeys(stop.topic.name for stop in stops))
     open_stops = (stop for stop in stops if case.fact(stop.key) is None)
     following = next((stop for stop in open_stops if stop.key not in passed), None)
@@ -269,9 +289,8 @@ def standing(case: Case) -> Case:
 
 def standing_and_open(case: Case) -> tuple[Case, tuple[str, ...]]:
     """What `standing` gives, and the keys of the questions that apply and have no answer, in one walk."""
-    walk = _Walk(case)
-    still_open = tuple(stop.key for stop in walk if walk.case.fact(stop.key) is None)
-    kept = walk.case
+    stops, kept = _walked(case)
+    still_open = tuple(stop.key for stop in stops if case.fact(stop.key) is None)
     for key in bank().unasked:
         if kept.fact(key) is not None:
             kept = kept.supposing(key, None)

@@ -16,7 +16,7 @@ FOLDER = Path(__file__).parent / "bank"
 LISTING_FOLDER = Path(__file__).parent / "listing"
 
 _NEEDED = ("key", "short", "ask", "why", "feeds")
-_ALLOWED = (
+_ALLOWED = {
     "examples",
     "when",
     "only_if",
@@ -30,7 +30,7 @@ _ALLOWED = (
     "same_as",
     "notice",
     "not_after_today",
-)
+}
 
 
 class Bank:
@@ -116,16 +116,16 @@ class _TopicFile:
         place = Place(self._path.name)
         shape = read_file(self._path, as_written=True)
         told = place.properties(shape, needed=("topic", "title", "questions"), allowed=("opening",))
-        return Topic(
-            name=place.into("topic").text(told["topic"]),
-            title=place.into("title").text(told["title"]),
+        return Topic.of(
+            name=place.text(told["topic"], "topic"),
+            title=place.text(told["title"], "title"),
             opening=_text_or_none(place, told, "opening"),
-            questions=tuple(self._question(*row) for row in place.into("questions").rows(told["questions"])),
+            questions=(self._question(*row) for row in place.into("questions").rows(told["questions"])),
         )
 
     def _question(self, row: Place, shape: object) -> Question:
-        key = row.into("key").text(row.mapping(shape).get("key"))
-        place = Place(self._path.name).into(key)
+        key = row.text(row.mapping(shape).get("key"), "key")
+        place = Place(self._path.name, (key,))
         told = place.properties(shape, needed=_NEEDED, allowed=_ALLOWED)
         if key not in self._facts:
             raise place.error("no fact has this key")
@@ -136,42 +136,45 @@ class _TopicFile:
             raise place.error("`only_if` says in words what `when` names, and stands with it alone")
         return Question(
             key=key,
-            ask=place.into("ask").text(told["ask"]),
-            why=place.into("why").text(told["why"]),
+            ask=place.text(told["ask"], "ask"),
+            why=place.text(told["why"], "why"),
             feeds=_feeds(place.into("feeds"), told["feeds"]),
-            examples=_texts(place.into("examples"), told.get("examples")),
+            examples=_texts(place, told, "examples"),
             when=when,
             only_if=text("only_if"),
             choices=_choices(place.into("choices"), fact, told.get("choices")),
             none=text("none"),
             hint=text("hint"),
-            short=place.into("short").text(told["short"]),
-            same_as=self._same_as(place.into("same_as"), fact, text("same_as")),
+            short=place.text(told["short"], "short"),
+            same_as=self._same_as(place, fact, text("same_as")),
             no_takes_back=text("no_takes_back"),
-            notice=_texts(place.into("notice"), told.get("notice")),
+            notice=_texts(place, told, "notice"),
             not_after_today=_flag(place, told, "not_after_today"),
-            applies=self._predicate(place.into("when"), when),
+            applies=self._predicate(place, "when", when),
             spared_if=spared_if,
-            spared=self._predicate(place.into("spared_if"), spared_if),
+            spared=self._predicate(place, "spared_if", spared_if),
             needless_if=needless_if,
-            needless=self._predicate(place.into("needless_if"), needless_if),
+            needless=self._predicate(place, "needless_if", needless_if),
             implied=text("implied"),
         )
 
     def _same_as(self, place: Place, fact: Fact, like: str | None) -> str | None:
         if like and (like not in self._facts or self._facts[like].kind != fact.kind):
-            raise place.error(f"{like!r} takes no answer of the same kind")
+            raise place.into("same_as").error(f"{like!r} takes no answer of the same kind")
         return like
 
-    def _predicate(self, place: Place, name: str | None) -> Predicate | None:
+    def _predicate(self, place: Place, named_by: str, name: str | None) -> Predicate | None:
         if name is None:
             return None
-        modules = map(import_module, self._predicates)
+        modules = map(_module, self._predicates)
         found: Any = next((function for each in modules if (function := getattr(each, name, None))), None)
         if not callable(found):
-            raise place.error(f"there is no predicate {name!r}")
+            raise place.into(named_by).error(f"there is no predicate {name!r}")
         predicate: Predicate = found
         return predicate
+
+
+_module = cache(import_module)
 
 
 def _choices(place: Place, fact: Fact, shape: object) -> tuple[Choice, ...]:
@@ -180,12 +183,12 @@ def _choices(place: Place, fact: Fact, shape: object) -> tuple[Choice, ...]:
             raise place.error("its fact is not chosen from a list, so it takes no choices")
         return ()
     told = place.properties(shape, needed=[value.value for value in fact.choices])
-    return tuple(Choice(fact.choices(name), place.into(name).text(told[name])) for name in told)
+    return tuple(Choice(fact.choices(name), place.text(told[name], name)) for name in told)
 
 
 def _feeds(place: Place, shape: object) -> Feeds:
     told = place.properties(shape, needed=(), allowed=Feeds._fields)
-    feeds = Feeds(*(_texts(place.into(name), told.get(name)) for name in Feeds._fields))
+    feeds = Feeds(**{name: _texts(place, told, name) for name in told})
     if not any(feeds):
         raise place.error("it feeds nothing, so it must not be asked")
     return feeds
@@ -198,12 +201,15 @@ def _flag(place: Place, told: Mapping[str, object], name: str) -> bool:
 
 
 def _text_or_none(place: Place, told: Mapping[str, object], name: str) -> str | None:
-    return place.into(name).text(told[name]) if name in told else None
+    return place.text(told[name], name) if name in told else None
 
 
-def _texts(place: Place, shape: object) -> tuple[str, ...]:
-    if shape is None:
+def _texts(place: Place, told: Mapping[str, object], name: str) -> tuple[str, ...]:
+    """The one text under a name, or those in a list there; none where the name is left out."""
+    if name not in told:
         return ()
+    shape = told[name]
     if isinstance(shape, str):
-        return (place.text(shape),)
-    return tuple(here.text(each) for here, each in place.rows(shape))
+        return (place.text(shape, name),)
+    rows = place.into(name).sequence(shape)
+    return tuple(place.text(each, name, number) for number, each in enumerate(rows, 1))

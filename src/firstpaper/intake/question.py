@@ -3,8 +3,10 @@
 Named tuples, not dataclasses: they are made eight times as fast, and the first prompt waits for them.
 """
 
-from collections.abc import Callable, Iterator
-from typing import NamedTuple
+from collections.abc import Callable, Iterable, Iterator
+from itertools import groupby
+from operator import attrgetter
+from typing import NamedTuple, Self
 
 from firstpaper.intake.kinds import AnswerKind, place_of
 
@@ -85,12 +87,24 @@ class Question(NamedTuple):
 
 
 class Topic(NamedTuple):
-    """The questions of one bank file, in the order they are asked."""
+    """The questions of one bank file, in the order they are asked.
+
+    In `together` they stand once more, each run of questions that are asked of the same rows for itself,
+    behind the group of those rows; None where they are asked once.
+    """
 
     name: str
     title: str
     opening: str | None
     questions: tuple[Question, ...]
+    together: tuple[tuple[str | None, tuple[Question, ...]], ...]
+
+    @classmethod
+    def of(cls, name: str, title: str, opening: str | None, questions: Iterable[Question]) -> Self:
+        """The topic of these questions."""
+        kept = tuple(questions)
+        runs = groupby(kept, key=attrgetter("each"))
+        return cls(name, title, opening, kept, tuple((each, tuple(run)) for each, run in runs))
 
 
 _WORDS: tuple[str, ...] = ("short", "ask", "why", "only_if", "none", "hint")

@@ -19,6 +19,8 @@ COMPILED = "firstpaper.mo"
 @cache
 def catalog(language: str) -> NullTranslations:
     """The messages of a language. Without a catalog the English words in the code are spoken."""
+    if language == ENGLISH:
+        return NullTranslations()
     whole = FOLDER / language / COMPILED
     if language.isalpha() and whole.is_file():
         return GNUTranslations(BytesIO(whole.read_bytes()))

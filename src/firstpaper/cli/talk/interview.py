@@ -183,7 +183,7 @@ class Interview(Conversation):
 
     def _say_what_changed(self, before: Case, after: Case) -> None:
         """Topics that an answer opened or closed, and answers that it has set aside."""
-        old, new = tuple(asked(before)), tuple(asked(after))
+        old, new = asked(before), asked(after)
         had, has = _topics(old), _topics(new)
         if opened := [title for title in has if title not in had]:
             self._terminal.say(_("I will also ask you about: {topics}.").format(topics="; ".join(opened)))

@@ -179,9 +179,9 @@ def _place(case: Case, child: ListedChild, home: Home) -> str:
 def _people(case: Case, told: str, private: bool) -> str:
     """The names as typed, with those of the two spouses in full. Private: only names the other side knows."""
     petitioner, respondent = known(case.petitioner.name) or "", known(case.respondent.name) or ""
-    if petitioner and respondent and (both := BOTH.match(told)):
+    if petitioner and respondent and (both := re.match(BOTH, told)):
         return f"{petitioner} and {respondent}{told[both.end() :]}"
-    if petitioner and (filer := FILER.match(told)):
+    if petitioner and (filer := re.match(FILER, told)):
         told = f"{petitioner}{told[filer.end() :]}"
     return told if not private or told.casefold() in (petitioner.casefold(), respondent.casefold()) else ""
 

@@ -1,5 +1,6 @@
 """Where each child has lived in the years that the custody declaration covers: homes, gaps, two at once."""
 
+import re
 from collections.abc import Iterator, Sequence
 from datetime import date
 
@@ -71,7 +72,7 @@ def _who(home: Home) -> str:
     """With whom, as typed; but whoever typed is spoken to."""
     told = home.with_whom
     for typed, said in ((BOTH, _("the two of you")), (FILER, _("you"))):
-        if found := typed.match(told):
+        if found := re.match(typed, told):
             others = told[found.end() :].removeprefix(" and ").strip(" ,")
             return in_a_row([said, others] if others else [said])
     return told

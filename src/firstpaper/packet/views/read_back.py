@@ -33,7 +33,7 @@ class Group(NamedTuple):
 
 def sheet(case: Case, on: date) -> Sheet:
     """The pages: every answer that counts, what is still open, and the line to sign."""
-    questions = tuple(asked(case))
+    questions = asked(case)
     left = [_begun(one.short) for one in questions if case.fact(one.key) is None]
     return Sheet(
         template="read-back.html",
