@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from functools import cache
 from typing import Any, NamedTuple
 
-from reportlab.pdfbase.pdfdoc import PDFObject, PDFString
+from reportlab.pdfbase.pdfdoc import PDFString
 
 
 class Tag(NamedTuple):
@@ -79,18 +79,6 @@ def for_all_parts(what: Meaning) -> Meaning:
     return Element(what) if isinstance(what, Tag) else what
 
 
-class _Raw(PDFObject):
-    """A PDF object given by its own text."""
-
-    __RefOnly__ = 1
-
-    def __init__(self, text: str = "") -> None:
-        self.text = text
-
-    def format(self, document: Any) -> bytes:
-        return self.text.encode("ascii")
-
-
 def page_id(index: int) -> str:
     """The library's name for the page with this index (from 0)."""
     return f"Page{index + 1}"
@@ -110,24 +98,17 @@ def write_tree(document: Any, drawn: Sequence[Element], marks: Sequence[list[Ele
         written: bytes = PDFString(words).format(document)
         return written.decode("ascii")
 
-    numbers = document.idToObjectNumberAndVersion
-
-    def numbered(made: _Raw, name: str) -> int:
-        document.Reference(made, name)
-        return int(numbers[name][0])
-
-    pages = [int(numbers[page_id(index)][0]) for index in range(len(marks))]
-    elements = [(element, _Raw()) for element in drawn]
-    for count, (element, made) in enumerate(elements):
-        element.number = numbered(made, f"element-{count}")
-    tree = _Raw()
-    number = numbered(tree, "structure-tree")
-    for element, made in elements:
-        made.text = element.written(in_pdf, pages, number)
+    pages = [int(document.idToObjectNumberAndVersion[page_id(index)][0]) for index in range(len(marks))]
+    first = document.objectcounter + 1  # the document counts what it is given
+    for number, element in enumerate(drawn, first):
+        element.number = number
+    tree = first + len(drawn)
+    for element in drawn:
+        document.Reference(element.written(in_pdf, pages, tree).encode("ascii"), f"element-{element.number}")
     owners = " ".join(
         f"{index} [{' '.join(f'{owner.number} 0 R' for owner in on_page)}]"
         for index, on_page in enumerate(marks)
     )
-    tree.text = f"<</Type/StructTreeRoot/K {drawn[0].number} 0 R/ParentTree <</Nums[{owners}]>>>>"
-    document.Catalog.StructTreeRoot = tree
-    document.Catalog.MarkInfo = _Raw("<</Marked true>>")
+    root = f"<</Type/StructTreeRoot/K {first} 0 R/ParentTree <</Nums[{owners}]>>>>"
+    document.Catalog.StructTreeRoot = document.Reference(root.encode("ascii"), "structure-tree")
+    document.Catalog.MarkInfo = b"<</Marked true>>"
