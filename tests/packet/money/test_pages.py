@@ -118,6 +118,42 @@ def test_no_packet_of_any_household_has_a_private_page(one: Any) -> None:
     assert PRIVATE not in packet(one).html()
 
 
+def test_what_is_open_in_law_alone_shows_both_readings_and_asks_for_nothing() -> None:
+    """Fam. Code 299.2 recognises the union; that no section says from which day is our finding."""
+    case = Case.model_validate(
+        {
+            "matter": {"kind": "dissolution", "unions": ["partners_elsewhere"]},
+            "dates": {
+                "registered_on": "2010-06-01",
+                "separation_told_on": "2024-06-01",
+                "separation_acted_on": "2024-06-01",
+            },
+            "schedule": {"agreement": False, "in_california": True},
+            "asset": [
+                {
+                    "kind": "vehicle",
+                    "how": "bought",
+                    "acquired_on": "2018",
+                    "by": "respondent",
+                    "title": "respondent",
+                    "source": "community",
+                    "mixed": False,
+                }
+            ],
+        }
+    )
+    (owned,) = (one for one in money_pages(case, ON).sheets if one.template == "money-owned.html")
+    said = " ".join(render(owned.template, owned.values).split())
+    assert (
+        "we found no law that says which day counts then. <small>Fam. Code 299.2; Fam. Code 297.5(k)(1)"
+        in said
+    )
+    assert "What it could be:" in said
+    assert "If before the wedding:" in said
+    assert "If in the marriage:" in said
+    assert "Still to find out" not in said
+
+
 def test_what_somebody_typed_is_data() -> None:
     hostile = "<b>Car</b> & {{ 7*7 }} %s </p><script>x</script>"
     case = Case.model_validate({"asset": [{"kind": "vehicle", "words": hostile, "value": "1", "owed": "0"}]})

@@ -28,7 +28,6 @@ from firstpaper.law.measures.character.times import (
     Span,
     Time,
     earned_in_a_day,
-    marriage,
     possible_earned,
     possible_times,
     span_of,
@@ -158,9 +157,8 @@ _DEBT_FACTS: Mapping[str, tuple[Any, ...]] = {
 }
 
 
-def asset_look(case: Case, asset: Asset, on: date) -> AssetLook:
+def asset_look(case: Case, asset: Asset, union: Marriage, on: date) -> AssetLook:
     """The thing as the tables look at it, for a filing on the day `on`."""
-    union = marriage(case)
     told: dict[str, Any] = {
         name: known(getattr(asset, name)) for name in (*_ASSET_FACTS, "kind", "how", "contributions")
     }
@@ -178,12 +176,12 @@ def asset_look(case: Case, asset: Asset, on: date) -> AssetLook:
     return AssetLook(*_known_and_open(told, {**_ASSET_FACTS, "nullity": YES_NO}, computed))
 
 
-def debt_look(case: Case, debt: Debt) -> DebtLook:
+def debt_look(case: Case, debt: Debt, union: Marriage) -> DebtLook:
     """The debt as the tables look at it."""
     told = {name: known(getattr(debt, name)) for name in (*_DEBT_FACTS, "kind", "name", "proposal")}
     told |= _general(case, debt)
     told["support_arranged"] = known(case.schedule.support_arranged)
-    incurred = possible_times(span_of(debt.incurred_on), marriage(case), gap_at_separation=True)
+    incurred = possible_times(span_of(debt.incurred_on), union, gap_at_separation=True)
     open_ = {**_DEBT_FACTS, "nullity": YES_NO, "support_arranged": YES_NO}
     return DebtLook(*_known_and_open(told, open_, {"when": incurred}))
 

@@ -36,9 +36,18 @@ from firstpaper.law.measures.character.supposing import (
     leaves,
     readings,
 )
-from firstpaper.law.measures.character.times import Time, marriage, possible_times, span_of
+from firstpaper.law.measures.character.times import (
+    Time,
+    marriage,
+    marriage_as_told,
+    possible_times,
+    span_of,
+)
 from firstpaper.law.measures.once import once_a_case
 from firstpaper.locale import _
+
+REGISTERED = "dates.registered_on"
+"""The fact whose meaning is open where no law says when a union registered elsewhere began."""
 
 
 @once_a_case
@@ -63,13 +72,16 @@ def asset_character(case: Case, number: int, on: date) -> Character:
             return _not_described(key, basic)
     if _owned_before_but_got_later(case, asset):
         return _contradiction(key)
-    look = asset_look(case, asset, on)
+    look, as_told = (asset_look(case, asset, union(case), on) for union in (marriage, marriage_as_told))
 
     def flags(leaf: Leaf) -> tuple[Flag, ...]:
         assert isinstance(leaf.look, AssetLook)
         return asset_flags(leaf.look, leaf.verdict.code, on)
 
-    return _character(key, readings(ASSETS, look), look, flags, lambda name: _asset_keys(case, number, name))
+    def keys(name: str) -> tuple[str, ...]:
+        return () if _open_in_law(name, as_told) else _asset_keys(case, number, name)
+
+    return _character(key, readings(ASSETS, look), look, flags, keys)
 
 
 def debt_character(case: Case, number: int, on: date) -> Character:
@@ -77,13 +89,21 @@ def debt_character(case: Case, number: int, on: date) -> Character:
     debt, key = case.debt[number - 1], f"debt.{number}"
     if known(debt.kind) is None:
         return _not_described(key, "kind")
-    look = debt_look(case, debt)
+    look, as_told = (debt_look(case, debt, union(case)) for union in (marriage, marriage_as_told))
 
     def flags(leaf: Leaf) -> tuple[Flag, ...]:
         assert isinstance(leaf.look, DebtLook)
         return debt_flags(leaf.look, leaf.verdict.code, on)
 
-    return _character(key, readings(DEBTS, look), look, flags, lambda name: _debt_keys(case, number, name))
+    def keys(name: str) -> tuple[str, ...]:
+        return () if _open_in_law(name, as_told) else _debt_keys(case, number, name)
+
+    return _character(key, readings(DEBTS, look), look, flags, keys)
+
+
+def _open_in_law(name: str, as_told: Supposing) -> bool:
+    """Whether a name on which the table hangs is open only because no law says when the union began."""
+    return as_told.peek(name) is not None
 
 
 def _character(
@@ -102,22 +122,39 @@ def _character(
         return Character(key, verdict.code, verdict.confidence, (reason,), verdict.court, common)
     forks = tuple(deciding(tree))
     missing = tuple(dict.fromkeys(one for fork in forks for one in keys(fork.name)))
+    reason, court = _facts_missing(tree) if missing else _law_missing()
     return Character(
         key,
         Code.UNKNOWN,
         Confidence.OPEN,
-        (_depends(tree), *_first_reasons(found)),
-        _("Once the missing facts are known we can say more. A judge may still see it in another way."),
+        (reason, *_first_reasons(found)),
+        court,
         common,
         missing,
-        _alternatives(forks[0], missing[0]),
+        _alternatives(forks[0], missing[0] if missing else REGISTERED),
         Code.COMMUNITY if look.peek("when") is Time.DURING and Code.COMMUNITY in codes(tree) else None,
     )
 
 
-def _depends(tree: Tree) -> Reason:
+def _facts_missing(tree: Tree) -> tuple[Reason, str]:
+    """Why nothing can be said, and what a court may do, where facts are missing."""
     cite = tuple(dict.fromkeys(cite for leaf in leaves(tree) for cite in leaf.row.cite))
-    return Reason(_("What it is hangs on facts that we do not have yet."), cite, "missing_facts")
+    return (
+        Reason(_("What it is hangs on facts that we do not have yet."), cite, "missing_facts"),
+        _("Once the missing facts are known we can say more. A judge may still see it in another way."),
+    )
+
+
+def _law_missing() -> tuple[Reason, str]:
+    """The same where all was told, and no law says when the union began."""
+    says = _(
+        "It hangs on the day your partnership began in law. You registered in another state or country, and "
+        "we found no law that says which day counts then."
+    )
+    return (
+        Reason(says, ("Fam. Code 299.2", "Fam. Code 297.5(k)(1)"), "beginning_open_in_law"),
+        _("A judge decides which day counts. See a lawyer before you agree to any of it."),
+    )
 
 
 def _first_reasons(found: Iterable[Leaf]) -> tuple[Reason, ...]:

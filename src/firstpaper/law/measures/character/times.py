@@ -76,15 +76,23 @@ class Marriage(NamedTuple):
 
 
 def marriage(case: Case) -> Marriage:
-    """The union as told: of two unions the one that began first.
+    """The union as the law sees it: of two unions the one that began first.
 
     For partners registered in another state or country no statute says which day counts (Fam. Code 299.2
-    recognises the union, 297.5(k) speaks of registration here), so their beginning is open.
+    recognises the union, 297.5(k) speaks of registration here), so their beginning is open from that day on,
+    at most until they married or parted.
     """
+    told = marriage_as_told(case)
+    unions = known(case.matter.unions) or ()
+    if Union.PARTNERS_ELSEWHERE not in unions or told.began_key != "dates.registered_on":
+        return told
+    wedding = span_of(case.dates.married_on) if Union.MARRIAGE in unions else Span()
+    return told._replace(began=Span(told.began.first, min(wedding.last, told.broke.last)))
+
+
+def marriage_as_told(case: Case) -> Marriage:
+    """The union as if it began in law on the day that was told of it."""
     key, began = first_union(case)
-    elsewhere = Union.PARTNERS_ELSEWHERE in (known(case.matter.unions) or ())
-    if elsewhere and key == "dates.registered_on":
-        began = None
     return Marriage(span_of(began), _broke(case), key)
 
 

@@ -46,6 +46,10 @@ def character(case: Case, on: date) -> Found | None:
     to pay, is mixed. So is a pension with years of work on both sides of the wedding or the separation.
     These are the hard ones. A lawyer is worth the money there.
 
+    Partners who registered in another state or country. Their union counts here (Fam. Code 299.2), but we
+    found no section that says from which day. So what came after that registration may have come
+    before the union or in it. We leave it open and send you to a lawyer.
+
     Names on paper. A car in one name, bought with pay from the marriage, is still community. A house in
     both names is taken to be community, even if one of you paid. That one can ask for the money back.
 

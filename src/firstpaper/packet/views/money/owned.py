@@ -87,10 +87,10 @@ def _noted(thing: Asset | Debt) -> Iterator[str]:
 
 
 def _why(one: Character) -> Iterator[Said]:
-    """The reasons; where facts are missing only that, since the rest is what it could be."""
+    """The reasons; where it is open only why, since the rest is what it could be."""
     reasons: tuple[Reason, ...] = one.reasons[:1] if one.alternatives else one.reasons
     for reason in reasons:
-        yield Said(reason.says, "" if one.alternatives else "; ".join(reason.cite))
+        yield Said(reason.says, "" if one.missing else "; ".join(reason.cite))
 
 
 def _start(one: Character) -> str:
@@ -101,7 +101,7 @@ def _start(one: Character) -> str:
 
 
 def _could_be(one: Character, *, debt: bool) -> Iterator[Said]:
-    """What the first missing fact would change."""
+    """What it is by each answer to the first point that is open."""
     for other in one.alternatives:
         yield Said(
             _("If {value}: {codes}.").format(value=supposed(other), codes=codes_words(other.codes, debt=debt))
