@@ -9,13 +9,13 @@ from typing import Annotated, Any, NamedTuple, get_args, get_origin
 from firstpaper.facts import Case, Day, DontKnow
 from firstpaper.facts.children import MOST_CHILDREN, Home
 from firstpaper.facts.count import Age, Count
-from firstpaper.facts.income import Income, Percent
+from firstpaper.facts.income import Percent
 from firstpaper.facts.matter import Period
 from firstpaper.facts.model import Facts
 from firstpaper.facts.money import Amount
 from firstpaper.facts.people import Address
 from firstpaper.facts.record import Attempt, Closure, Record
-from firstpaper.facts.schedule import MOST_LISTED, Asset, Contribution, Debt, Months, Schedule, Shares
+from firstpaper.facts.schedule import MOST_LISTED, Contribution, Months, Shares
 from firstpaper.facts.text import Paragraph
 from firstpaper.facts.uccjea import Person
 from firstpaper.former_names import Named, called_now
@@ -23,9 +23,9 @@ from firstpaper.former_names import Named, called_now
 ROWS: Mapping[str, int] = {"child": MOST_CHILDREN, "asset": MOST_LISTED, "debt": MOST_LISTED}
 """The groups of facts that come in numbered rows, and how many rows each can have."""
 
-_AFTER_FILING = (Record,)
-_LISTED = (Schedule, Asset, Debt, Income)
-"""Facts outside the interview: each kind has a bank of questions of its own."""
+_AFTER_FILING = frozenset({"record"})
+_LISTED = frozenset({"schedule", "asset", "debt", "income"})
+"""Groups of facts outside the interview: each kind has a bank of questions of its own."""
 
 _NUMBERED = re.compile(rf"(?P<group>{'|'.join(ROWS)})\.(?P<number>[1-9][0-9]?)(?=\.)")
 
@@ -117,7 +117,7 @@ def is_key(key: str) -> bool:
 @cache
 def places() -> Mapping[str, Place]:
     """The place of every fact that the interview asks for, by key."""
-    return dict(_places(Case, "", leave_out=(*_AFTER_FILING, *_LISTED)))
+    return {key: place for key, place in told_places().items() if key.partition(".")[0] not in _LISTED}
 
 
 @cache
@@ -147,14 +147,12 @@ def place_of(key: str) -> Place:
     return recorded_places()[key]
 
 
-def _places(
-    model: type[Facts], prefix: str, leave_out: Collection[type[Facts]] = ()
-) -> Iterator[tuple[str, Place]]:
+def _places(model: type[Facts], prefix: str, leave_out: Collection[str] = ()) -> Iterator[tuple[str, Place]]:
     for name, field in model.model_fields.items():
+        if name in leave_out:
+            continue
         annotation: Any = field.annotation
         row = _row_of(annotation)
-        if (row or annotation) in leave_out:
-            continue
         if row is not None:
             yield from _places(row, f"{prefix}{name}.*.")
         elif _is_group(annotation):

@@ -9,8 +9,6 @@ from gettext import GNUTranslations, NullTranslations
 from io import BytesIO
 from pathlib import Path
 
-from firstpaper.locale.po import compiled, is_whole, messages
-
 ENGLISH = "en"
 FOLDER = Path(__file__).parent
 COMPILED = "firstpaper.mo"
@@ -25,7 +23,13 @@ def catalog(language: str) -> NullTranslations:
     if language.isalpha() and whole.is_file():
         return GNUTranslations(BytesIO(whole.read_bytes()))
     parts = catalog_parts(language)
-    return GNUTranslations(BytesIO(compiled(messages(parts)))) if parts else NullTranslations()
+    return _put_together(parts) if parts else NullTranslations()
+
+
+def _put_together(parts: tuple[Path, ...]) -> GNUTranslations:
+    from firstpaper.locale.po import compiled, messages  # noqa: PLC0415  (a wheel has no parts)
+
+    return GNUTranslations(BytesIO(compiled(messages(parts))))
 
 
 def catalog_parts(language: str) -> tuple[Path, ...]:
@@ -43,4 +47,8 @@ def _is_whole(folder: Path) -> bool:
     if (folder / COMPILED).is_file():
         return True
     parts = catalog_parts(folder.name)
-    return bool(parts) and is_whole(parts)
+    if not parts:
+        return False
+    from firstpaper.locale.po import is_whole  # noqa: PLC0415  (a wheel has no parts)
+
+    return is_whole(parts)
