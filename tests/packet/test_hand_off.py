@@ -150,6 +150,17 @@ def test_after_the_filing_it_says_what_happened_and_the_next_days_to_keep() -> N
     assert "Sun, Dec 20, 2026 (court closed, so Mon, Dec 21, 2026)" in told["Next dates"]
 
 
+@pytest.mark.parametrize(
+    ("recorded", "words"),
+    [(None, "no response"), ("2026-11-20", "a response has come"), ("2026-11-26", "no response")],
+)
+def test_a_response_that_was_recorded_is_told_of_the_first_petition(recorded: str | None, words: str) -> None:
+    one = household("amended-petition")
+    record = {"filed_on": "2026-06-01", "response_filed_on": recorded}
+    told = Case.model_validate({**one.case.model_dump(mode="json"), "record": record})
+    assert words in said(one, "facts", told)["First petition"].split("; ")
+
+
 def test_a_petition_filed_together_is_called_so_and_offers_no_joint_petition() -> None:
     one = since("one-petition-for-both", "2026-12-01")
 

@@ -13,6 +13,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.record import took_part_first
 from firstpaper.law.measures.service import (
     Serving,
     certainty,
@@ -24,6 +25,7 @@ from firstpaper.law.measures.service import (
 )
 
 NEW_YEAR = date(2027, 1, 1)
+ON = date(2026, 11, 25)
 
 
 def served(on: str | None, method: str | None = "personal") -> Case:
@@ -114,7 +116,35 @@ def test_only_a_separation_that_announced_its_divorce_goes_on_by_mail_while_nobo
     told: dict[str, object], by_mail: bool
 ) -> None:
     """Fam. Code 2321(b)."""
-    assert notice_may_go_by_mail(Case.model_validate({"matter": {**ANNOUNCED, **told}})) is by_mail
+    assert notice_may_go_by_mail(Case.model_validate({"matter": {**ANNOUNCED, **told}}), ON) is by_mail
+
+
+@pytest.mark.parametrize(
+    ("recorded", "by_mail"),
+    [
+        ({}, True),
+        ({"response_filed_on": "2026-11-25"}, False),
+        ({"response_filed_on": "2026-11"}, False),
+        ({"response_filed_on": "2026-11-26"}, True),
+        ({"response_filed_on": "don't know"}, True),
+        ({"appeared_on": "2026-11-20"}, False),
+        ({"appeared_on": "2026-11-20", "amended_on": "2026-11-21"}, False),
+        ({"response_filed_on": "2026-11-20", "amended_on": "2026-11-21"}, False),
+        ({"response_filed_on": "2026-11-21", "amended_on": "2026-11-21"}, True),
+        ({"response_filed_on": "2026-11-22", "amended_on": "2026-11-21"}, True),
+        ({"response_filed_on": "2026-11", "amended_on": "2026-11-21"}, True),
+    ],
+)
+def test_a_recorded_answer_to_the_first_petition_counts_as_one_that_was_told(
+    recorded: dict[str, object], by_mail: bool
+) -> None:
+    """Fam. Code 2321(b): "has not appeared"; Code Civ. Proc. 1014: a response is taking part.
+
+    What was recorded from the day of the amended petition on may answer that one.
+    """
+    case = Case.model_validate({"matter": ANNOUNCED, "record": {"filed_on": "2026-06-01", **recorded}})
+    assert notice_may_go_by_mail(case, ON) is by_mail
+    assert took_part_first(case, ON) is not by_mail
 
 
 @pytest.mark.parametrize(

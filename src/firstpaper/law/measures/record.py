@@ -148,6 +148,28 @@ def took_part(case: Case, on: date) -> bool:
     return any(known(fact) is not None for fact in recorded)
 
 
+def answered_first(case: Case, on: date) -> bool | None:
+    """Whether a response was on file before the petition that is amended now: recorded, or else told.
+
+    One that may have come after the amended petition may be an answer to that, and says nothing here.
+    """
+    if _came_first(case, on, "response_filed_on"):
+        return True
+    return known(case.matter.other_side_answered)
+
+
+def took_part_first(case: Case, on: date) -> bool | None:
+    """Whether the other side took part before that, by a response or in another way."""
+    return True if _came_first(case, on, "appeared_on") else answered_first(case, on)
+
+
+def _came_first(case: Case, on: date, name: str) -> bool:
+    """Whether that day of the record surely lies before the amended petition, if one is recorded."""
+    record = happened(case, on)
+    came, amended = known(getattr(record, name)), known(record.amended_on)
+    return came is not None and (amended is None or came.latest < amended.earliest)
+
+
 def recorded_days(record: Record) -> Iterator[tuple[str, Day]]:
     """Each day that was recorded, whole or not, with its key."""
     places = [(f"record.{name}", getattr(record, name)) for name in _DAYS]

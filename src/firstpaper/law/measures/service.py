@@ -14,12 +14,13 @@ from typing import NamedTuple
 from firstpaper.counting import Counted, day_after, days_after, short_date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.facts.choices import BY_ORDER, Kind, ServedBy, ServiceMethod, Special
+from firstpaper.facts.kinds import kind_of
 from firstpaper.facts.record import Record, Service
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.court import COUNTS_FROM
 from firstpaper.law.measures.due import Due, due_elsewhere
-from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part
+from firstpaper.law.measures.record import day, filed_on, happened, joint, took_part, took_part_first
 from firstpaper.locale import _
 
 BY_HAND = frozenset({ServiceMethod.PERSONAL, ServiceMethod.SUBSTITUTED})
@@ -190,11 +191,11 @@ def serves_again(case: Case) -> bool:
     return amended and not joint(case)
 
 
-def notice_may_go_by_mail(case: Case) -> bool:
+def notice_may_go_by_mail(case: Case, on: date) -> bool:
     """Whether a separation becomes the divorce first announced, with nobody in it yet (Fam. Code 2321(b))."""
     matter = case.matter
-    turns = known(matter.first_kind) is Kind.LEGAL_SEPARATION and known(matter.kind) is Kind.DISSOLUTION
-    return turns and known(matter.first_stated_intent) is True and known(matter.other_side_answered) is False
+    turns = known(matter.first_kind) is Kind.LEGAL_SEPARATION and kind_of(case) is Kind.DISSOLUTION
+    return turns and known(matter.first_stated_intent) is True and took_part_first(case, on) is False
 
 
 def personally_served_on(case: Case, on: date) -> date | None:

@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from itertools import groupby
 from typing import NamedTuple
 
-from firstpaper.facts import known
 from firstpaper.forms.amending import Changed, PageChange, changed_items, changed_pages
 from firstpaper.forms.answer import Action, ItemAnswer
 from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.when import has_a_minor_child
 from firstpaper.law.figure import figure
+from firstpaper.law.measures.record import answered_first
 from firstpaper.law.measures.service import notice_may_go_by_mail
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
@@ -52,8 +52,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "pages": tuple(_pages(brief)),
             "filed": brief.earlier.filed_on,
             "children": has_a_minor_child(brief.case, brief.on),
-            "answered": known(brief.case.matter.other_side_answered),
-            "by_mail": notice_may_go_by_mail(brief.case),
+            "answered": answered_first(brief.case, brief.on),
+            "by_mail": notice_may_go_by_mail(brief.case, brief.on),
             "response_days": figure("response.days", brief.on).value,
         },
     )

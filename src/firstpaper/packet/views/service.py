@@ -62,7 +62,7 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
             "cannot_be_found": cannot_be_found(brief.case),
             "children": has_minor_children(brief.case, brief.on),
             "hides_address": brief.hides_address,
-            "notice_by_mail": notice_may_go_by_mail(brief.case),
+            "notice_by_mail": notice_may_go_by_mail(brief.case, brief.on),
             "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "away": known(brief.case.residence.respondent.lives) in AWAY,
             "out_of_state_days": figure("service.complete_days.out_of_state_mail", brief.on).value,

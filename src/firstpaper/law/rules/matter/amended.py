@@ -4,10 +4,9 @@ from collections.abc import Iterator
 from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
-from firstpaper.facts.choices import Kind
-from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import happened, is_filed
+from firstpaper.law.measures.record import answered_first
+from firstpaper.law.measures.service import notice_may_go_by_mail
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_first
 from firstpaper.locale import _
@@ -111,14 +110,8 @@ def _restate() -> Found:
     )
 
 
-def _answered(case: Case, on: date) -> bool | None:
-    """Whether a response was on file before the petition now drafted: recorded, or else told."""
-    recorded = known(happened(case, on).response_filed_on) is not None
-    return True if recorded and not is_filed(case, on) else known(case.matter.other_side_answered)
-
-
 def _serve(case: Case, on: date) -> Found:
-    answered = _answered(case, on)
+    answered = answered_first(case, on)
     if answered:
         return Found(
             Outcome.FOR_A_LAWYER,
@@ -138,7 +131,7 @@ def _serve(case: Case, on: date) -> Found:
             _("The clerk can tell you whether a response is on file."),
             facts=(AMENDED, ANSWERED),
         )
-    if _separation_becomes_divorce(case) and known(case.matter.first_stated_intent):
+    if notice_may_go_by_mail(case, on):
         return Found(
             Outcome.MET,
             Weight.GOOD_TO_KNOW,
@@ -170,8 +163,3 @@ def _serve(case: Case, on: date) -> Found:
         ),
         facts=(AMENDED, ANSWERED),
     )
-
-
-def _separation_becomes_divorce(case: Case) -> bool:
-    first, now = known(case.matter.first_kind), kind_of(case)
-    return first is Kind.LEGAL_SEPARATION and now is Kind.DISSOLUTION

@@ -18,7 +18,7 @@ from firstpaper.law.measures.character import (
     is_training_loan,
 )
 from firstpaper.law.measures.marriage import length, separation
-from firstpaper.law.measures.record import case_number, day, filed_on, is_filed, joint
+from firstpaper.law.measures.record import answered_first, case_number, day, filed_on, is_filed, joint
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.words import spaced
 from firstpaper.locale import _, _n
@@ -85,10 +85,9 @@ def _first_petition(brief: Brief) -> str:
     parts = [", ".join(filter(None, (kind_words(kind) if kind else "", filed)))]
     if matter.first_stated_intent is True:
         parts.append(_("intent to amend stated"))
-    if matter.other_side_answered is False:
-        parts.append(_("no response"))
-    elif matter.other_side_answered is True:
-        parts.append(_("a response has come"))
+    answered = answered_first(brief.case, brief.on)
+    if answered is not None:
+        parts.append(_("a response has come") if answered else _("no response"))
     return "; ".join(filter(None, parts))
 
 
