@@ -13,8 +13,7 @@ from tempfile import TemporaryDirectory
 from unittest.mock import patch
 
 from firstpaper.locale import catalogs, offered, speaking
-from firstpaper.locale.catalogs import compiled
-from firstpaper.locale.po import Message
+from firstpaper.locale.po import Message, compiled
 
 ROOT = Path(__file__).parents[2]
 TONGUE = "qq"

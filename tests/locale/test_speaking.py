@@ -9,6 +9,7 @@ import pytest
 from firstpaper.counting import short_date, spell_date
 from firstpaper.errors import UserError
 from firstpaper.locale import _, _c, _n, by_paragraph, catalogs, language, offered, speak, speaking, tag
+from firstpaper.locale.po import compiled, messages
 
 PART = r"""
 msgid ""
@@ -114,7 +115,7 @@ def test_a_language_with_a_hole_is_not_offered(folder: Path) -> None:
 
 def test_a_compiled_catalog_is_whole_and_says_the_same(folder: Path) -> None:
     parts = catalogs.catalog_parts("xx")
-    (folder / "xx/firstpaper.mo").write_bytes(catalogs.compiled(catalogs.messages(parts)))
+    (folder / "xx/firstpaper.mo").write_bytes(compiled(messages(parts)))
     (folder / "xx/part.po").unlink()
     assert offered() == ("en", "xx")
     with speaking("xx"):
