@@ -103,13 +103,29 @@ def untried_until(case: Case, on: date) -> Due | None:
 
 
 def next_review(case: Case, on: date) -> Due | None:
-    """The next day by which the court looks at how the case goes: each 180 days (rule 5.83(c)(2))."""
+    """The next day by which the court looks at how the case goes: each 180 days (rule 5.83(c)(2)).
+
+    None once the court must dismiss the case: that is what it looks at then.
+    """
     filed = begins_on(case, on)
-    if filed is None:
+    if filed is None or any(
+        limit and limit.missed(on) for limit in (serve_by(case, on), finish_by(case, on))
+    ):
         return None
     step: int = figure("dismissal.review_days", filed).value
     rounds = max(1, -(-(on - filed).days // step))
     return unmoved(days_after(filed, rounds * step))
+
+
+def may_be_left_out(case: Case, on: date, review: Due) -> bool:
+    """Whether the court need not look again if it finds that neither takes part (rule 5.83(c)(3)).
+
+    That is from 18 months after the filing on. Somebody does where the other side took part or a trial is set.
+    """
+    filed = begins_on(case, on)
+    if filed is None or took_part(case, on) or known(happened(case, on).trial_on) is not None:
+        return False
+    return review.target > months_after(filed, figure("dismissal.review_end_months", filed).value).day
 
 
 def left_out(case: Case, on: date) -> tuple[tuple[date, date], ...]:
