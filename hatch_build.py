@@ -1,4 +1,4 @@
-"""Puts into the wheel what its data files hold, taken apart, and its catalogs and templates, compiled.
+"""Puts into the wheel what was read of its data files, and its catalogs and templates, compiled.
 
 So no command has to read YAML, or the files of translators, or to compile a template. A catalog that has a
 hole stays out.
@@ -26,13 +26,23 @@ class Prebuilt(BuildHookInterface[Any]):
             return
         source, self._aside = Path(self.root) / "src", Path(mkdtemp())
         sys.path.insert(0, str(source))
-        from firstpaper.prebuilt import SUFFIX, prebuild  # noqa: PLC0415
-
-        for path in sorted(source.rglob("*.yaml")):
-            place = path.relative_to(source).with_suffix(SUFFIX)
-            self._add(build_data, place, prebuild(path.read_bytes(), AS_WRITTEN in place.parts))
+        self._add_data(build_data, source)
         self._add_catalogs(build_data)
         self._add_templates(build_data)
+
+    def _add_data(self, build_data: dict[str, Any], source: Path) -> None:
+        from firstpaper.intake.events import events  # noqa: PLC0415
+        from firstpaper.intake.loading import bank, listing  # noqa: PLC0415
+        from firstpaper.prebuilt import SUFFIX, Read, prebuild  # noqa: PLC0415
+        from firstpaper.strict_yaml import content_of  # noqa: PLC0415
+
+        banks = bank(), listing(), events()
+        read = {path.resolve(): (Read.TOPIC, topic) for each in banks for path, topic in each.by_file.items()}
+        for path in sorted(source.rglob("*.yaml")):
+            content, place = path.read_bytes(), path.relative_to(source).with_suffix(SUFFIX)
+            as_written = AS_WRITTEN in place.parts
+            shape = Read.WORDS if as_written else Read.VALUES, content_of(content.decode(), as_written)
+            self._add(build_data, place, prebuild(content, *read.get(path.resolve(), shape)))
 
     def _add_catalogs(self, build_data: dict[str, Any]) -> None:
         from firstpaper.locale.catalogs import COMPILED, catalog_parts, offered  # noqa: PLC0415

@@ -13,7 +13,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple, TypeVar, get_type_hints
 
-from firstpaper.prebuilt import prebuilt
+from firstpaper.prebuilt import Read, prebuilt
 
 T = TypeVar("T")
 Choice = TypeVar("Choice", bound=StrEnum)
@@ -30,7 +30,7 @@ def read_file(path: Path, *, file: str = "", as_written: bool = False) -> dict[s
     no day. `file` names the file in messages, where its own name is not enough.
     """
     content = path.read_bytes()
-    shape: dict[str, Any] | None = prebuilt(path, content, as_written)
+    shape: dict[str, Any] | None = prebuilt(path, content, Read.WORDS if as_written else Read.VALUES)
     if shape is not None:
         return shape
     return read_text(file or path.name, content.decode(), as_written=as_written)

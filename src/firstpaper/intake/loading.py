@@ -6,11 +6,12 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from firstpaper.data_files import Place, read_file
+from firstpaper.data_files import Place, read_text
 from firstpaper.intake.kinds import Place as Fact
 from firstpaper.intake.kinds import general, listed_places, places
 from firstpaper.intake.predicates import OF_THE_INTERVIEW, OF_THE_LISTING
 from firstpaper.intake.question import Choice, Feeds, Predicate, Question, Topic
+from firstpaper.prebuilt import Read, prebuilt
 
 FOLDER = Path(__file__).parent / "bank"
 LISTING_FOLDER = Path(__file__).parent / "listing"
@@ -54,13 +55,25 @@ class Bank:
         """The topics in order, each loaded only when it is reached."""
         for path in self._paths:
             if path not in self.loaded:
-                self.loaded[path] = _TopicFile(path, self._predicates, self._may_ask()).topic()
+                self.loaded[path] = self._topic(path)
             yield self.loaded[path]
+
+    def _topic(self, path: Path) -> Topic:
+        content = path.read_bytes()
+        topic: Topic | None = prebuilt(path, content, Read.TOPIC)
+        if topic is not None:
+            return topic
+        return _TopicFile(path.name, self._predicates, self._may_ask()).topic(content.decode())
 
     @cached_property
     def topics(self) -> tuple[Topic, ...]:
         """All topics, in order."""
         return tuple(self.each_topic())
+
+    @cached_property
+    def by_file(self) -> Mapping[Path, Topic]:
+        """All topics, by the file they were read from."""
+        return dict(zip(self._paths, self.topics, strict=True))
 
     @cached_property
     def _by_key(self) -> dict[str, tuple[Topic, Question]]:
@@ -107,14 +120,14 @@ def bank_for(key: str) -> Bank:
 class _TopicFile:
     """One bank file, read strictly: anything it should not hold is a DataFileError that says where."""
 
-    def __init__(self, path: Path, predicates: Sequence[str], may_ask: Mapping[str, Fact]) -> None:
-        self._path = path
+    def __init__(self, name: str, predicates: Sequence[str], may_ask: Mapping[str, Fact]) -> None:
+        self._name = name
         self._predicates = predicates
         self._facts = may_ask
 
-    def topic(self) -> Topic:
-        place = Place(self._path.name)
-        shape = read_file(self._path, as_written=True)
+    def topic(self, text: str) -> Topic:
+        place = Place(self._name)
+        shape = read_text(self._name, text, as_written=True)
         told = place.properties(shape, needed=("topic", "title", "questions"), allowed=("opening",))
         return Topic.of(
             name=place.text(told["topic"], "topic"),
@@ -125,7 +138,7 @@ class _TopicFile:
 
     def _question(self, row: Place, shape: object) -> Question:
         key = row.text(row.mapping(shape).get("key"), "key")
-        place = Place(self._path.name, (key,))
+        place = Place(self._name, (key,))
         told = place.properties(shape, needed=_NEEDED, allowed=_ALLOWED)
         if key not in self._facts:
             raise place.error("no fact has this key")
