@@ -28,7 +28,7 @@ def answers(case: Case, on: date) -> Iterator[Answer]:
     for who in SPOUSES:
         yield _spouse(case, who, on)
     yield _partnership(case)
-    yield from _same_sex(case)
+    yield from _same_sex(case, on)
 
 
 def _spouse(case: Case, who: Who, on: date) -> Answer:
@@ -132,10 +132,10 @@ def _partnership(case: Case) -> Answer:
     )
 
 
-def _same_sex(case: Case) -> Iterator[Answer]:
+def _same_sex(case: Case, on: date) -> Iterator[Answer]:
     box = "residence.same_sex"
     lives = {f"{box}.{who}_lives": f"residence.{who}.lives_in" for who in SPOUSES}
-    if same_sex_route_open(case):
+    if same_sex_route_open(case, on):
         because = _(
             "You married in California, and neither of you lives in a place that will end the marriage."
         )
@@ -162,5 +162,6 @@ def _same_sex(case: Case) -> Iterator[Answer]:
 
 def _every_state_ends_it() -> str:
     return _(
-        "One of you lives in another state, and every state now ends such a marriage. Ask a lawyer first."
+        "One of you lives in another state. As far as we know, every state now ends such a marriage. Ask a "
+        "lawyer first."
     )

@@ -120,7 +120,7 @@ def next_review(case: Case, on: date) -> Due | None:
 def may_be_left_out(case: Case, on: date, review: Due) -> bool:
     """Whether the court need not look again if it finds that neither takes part (rule 5.83(c)(3)).
 
-    That is from 18 months after the filing on. Somebody does where the other side took part or a trial is set.
+    That is from 18 months after the filing on. If the other side took part or a trial is set, somebody does.
     """
     filed = begins_on(case, on)
     if filed is None or took_part(case, on) or known(happened(case, on).trial_on) is not None:

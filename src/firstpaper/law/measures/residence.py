@@ -238,7 +238,7 @@ def residence_route(case: Case, on: date) -> Route:
     """
     if known(case.matter.unions) == (Union.PARTNERS_CALIFORNIA,):
         return Route.CALIFORNIA_PARTNERSHIP
-    if same_sex_route_open(case):
+    if same_sex_route_open(case, on):
         return Route.SAME_SEX
     if kind_of(case) in (Kind.LEGAL_SEPARATION, Kind.NULLITY):
         return Route.NOT_NEEDED
@@ -260,13 +260,14 @@ def same_sex_route_told(case: Case) -> bool:
     )
 
 
-def same_sex_route_open(case: Case) -> bool:
-    """Whether every condition of Fam. Code 2320(b) was told, and no home speaks against it.
+def same_sex_route_open(case: Case, on: date) -> bool:
+    """Whether every condition of Fam. Code 2320(b) was told, and no home speaks against it on the day `on`.
 
-    Every state of the United States ends such a marriage (Obergefell v. Hodges (2015) 576 U.S. 644). So
-    only for spouses who both live abroad can the answers stand as they are.
+    Since Obergefell v. Hodges (2015) 576 U.S. 644 every state of the United States ends such a marriage. So
+    from then on the answers can stand as they are only for spouses who both live abroad.
     """
-    return same_sex_route_told(case) and Lives.OTHER_STATE not in _homes(case)
+    every_state = figure("residence.every_state_ends_same_sex_marriages", on).value
+    return same_sex_route_told(case) and not (every_state and Lives.OTHER_STATE in _homes(case))
 
 
 def _homes(case: Case) -> tuple[Lives | None, ...]:

@@ -42,10 +42,10 @@ def same_sex(case: Case, on: date) -> Found | None:
     place will not end it. The other side can try to show the opposite.
 
     A spouse who lives in California lives in a place that will end the marriage. So does one who lives
-    in any other state of the United States: since Obergefell v. Hodges (2015) 576 U.S. 644 every state
-    knows such a marriage, and its courts end it, though some ask for a time of living there first. So if
-    one of you lives in another state we leave item 2c open, whatever you answered. Today this way is in
-    truth for couples who both live in other countries.
+    in any other state of the United States: since June 26, 2015 (Obergefell v. Hodges (2015) 576 U.S. 644)
+    every state knows such a marriage, and its courts end it, though some ask for a time of living there
+    first. So if one of you lives in another state we leave item 2c open, whatever you answered. Today this
+    way is in truth for couples who both live in other countries.
 
     An example. Two women married in Alameda County. Both now live in a country whose courts do not
     know their marriage. They can file in Alameda County today.
@@ -59,7 +59,7 @@ def same_sex(case: Case, on: date) -> Found | None:
     if not all(known(residence_of(case, who).lives) in AWAY for who in SPOUSES):
         return None
     wedding_county = known(told.wedding_county)
-    if wedding_county and same_sex_route_open(case):
+    if wedding_county and same_sex_route_open(case, on):
         return _open(wedding_county)
     if same_sex_route_told(case):
         return _in_another_state()
@@ -89,13 +89,15 @@ def _in_another_state() -> Found:
         weight=Weight.GET_ADVICE,
         says=_(
             "You told us that no court at home would end your marriage. But one of you lives in another "
-            "state, and every state now ends such a marriage. So it may be that you cannot file here."
+            "state. As far as we know, every state now ends such a marriage. So it may be that you cannot "
+            "file here."
         ),
         do=_(
             "Ask a lawyer before you pay a fee. In that state you may only have to live there for a while "
             "first. We leave item 2c open."
         ),
         facts=FACTS,
+        cite=("Obergefell v. Hodges (2015) 576 U.S. 644",),
     )
 
 
