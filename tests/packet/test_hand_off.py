@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import pytest
 
-from firstpaper.facts import Case
+from firstpaper.facts import DONT_KNOW, Case
 from firstpaper.facts.choices import VisitsTo
 from firstpaper.law.finding import Outcome, Weight
 from firstpaper.packet.brief import brief
@@ -227,3 +227,11 @@ def test_visits_that_somebody_else_is_to_watch_are_told_as_supervised() -> None:
 def test_what_the_filer_wrote_of_the_visits_stands_as_written() -> None:
     one = household("address-must-stay-hidden")
     assert said(one, "requests", one.case)["Visits"] == one.case.custody.other_words
+
+
+def test_a_child_of_one_whose_birth_may_lie_before_the_wedding_is_told_as_open() -> None:
+    # Fam. Code 7611(a): born in the marriage
+    one = household("a-child-by-somebody-new")
+    label, words = "Said to be of one of the two only", "(open: born in the union?)"
+    assert words not in said(one, "facts", one.case)[label]
+    assert words in said(one, "facts", one.case.with_fact("dates.married_on", DONT_KNOW))[label]

@@ -128,15 +128,22 @@ def _names_no_minor(case: Case) -> bool:
 class PresumedChild(NamedTuple):
     """A child said to be of one spouse alone, whom the law may take for a child of both.
 
-    `key` is the fact that says so, `born` what was told of the birth. `certain` is False where it was not
-    told whether one of the two gave birth.
+    `key` is the fact that says so, `born` what was told of the birth. `born_to_one` is False where it was
+    not told whether one of the two gave birth. `unclear_days` are the keys of the days that leave open
+    whether that was in the union.
     """
 
     key: str
     name: str
     born: Day | None
     born_key: str
-    certain: bool
+    born_to_one: bool
+    unclear_days: tuple[str, ...] = ()
+
+    @property
+    def in_union(self) -> bool:
+        """Whether the birth, if one of the two gave it, surely lies in the union."""
+        return not self.unclear_days
 
 
 def presumed_children(case: Case, on: date) -> tuple[PresumedChild, ...]:
@@ -193,10 +200,17 @@ def _presumed(case: Case, number: int, child: Child, on: date) -> PresumedChild 
     of_both = known(child.parentage) is not Parentage.ONE_PARENT_ONLY
     if of_both or child.born_to_one_of_you is False or grown_up_on(child, on):
         return None
-    born, (_key, began) = known(child.born_on), first_union(case)
+    key = f"child.{number}"
+    born, (began_key, began) = known(child.born_on), first_union(case)
     if born and began and born.latest < began.earliest:
         return None
-    key = f"child.{number}"
-    certain = child.born_to_one_of_you is True
-    name = child_words(number, known(child.name))
-    return PresumedChild(f"{key}.born_to_one_of_you", name, born, f"{key}.born_on", certain)
+    after = born and began and born.earliest >= began.latest
+    days = {f"{key}.born_on": born, began_key: began}
+    return PresumedChild(
+        f"{key}.born_to_one_of_you",
+        child_words(number, known(child.name)),
+        born,
+        f"{key}.born_on",
+        child.born_to_one_of_you is True,
+        () if after else tuple(name for name, told in days.items() if told is None or told.whole is None),
+    )

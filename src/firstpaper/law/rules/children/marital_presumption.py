@@ -3,6 +3,7 @@
 from datetime import date
 
 from firstpaper.facts import Case
+from firstpaper.intake.fact_names import named
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import PresumedChild, presumed_children
@@ -10,6 +11,7 @@ from firstpaper.law.measures.parentage import challenge_by
 from firstpaper.law.register import rule
 from firstpaper.law.words import spaced, target_day
 from firstpaper.locale import _
+from firstpaper.locale.rows import in_a_row
 
 
 @rule(
@@ -40,6 +42,9 @@ def marital_presumption(case: Case, on: date) -> list[Found]:
     The time. A challenge to a spouse's parentage must be filed, and also served, no later than two
     years from the birth (Fam. Code 7541(b)). After that the presumption most often stands.
 
+    When a day is missing. If you do not know the day of the wedding or of the birth, nobody can say yet
+    that the birth was in the marriage. We ask for that day first, and treat the child as one who may be.
+
     What we do. We do not decide who is a parent. We leave the two lines "no minor children" and "the
     minor children are" open until you have had advice, and we name the two years. If others are on
     the list, we mark it for them and say that it may not be whole.
@@ -62,8 +67,8 @@ def _about(case: Case, child: PresumedChild, on: date) -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _says(child),
-        spaced([_do(), _until(case, child, on)]),
-        facts=(child.key, child.born_key),
+        spaced([_find_out(case, child), _do(), _until(case, child, on)]),
+        facts=tuple(dict.fromkeys((child.key, child.born_key, *child.unclear_days))),
         dates={"challenge_by": due.target} if due else {},
         steps=due.steps if due else (),
     )
@@ -86,21 +91,33 @@ def _says(child: PresumedChild) -> str:
                 "You told us of a child born to one of you in the marriage or partnership, and said to be "
                 "of one of you alone. In law such a child is most often a child of both."
             )
-            if child.certain
+            if child.born_to_one
             else _("We need to know whether one of you gave birth to one of those children in the marriage.")
         )
-    says = (
-        _(
-            "You said that {name} is a child of just one of you. But {name} was born to one of you in the "
-            "marriage or partnership. So in law {name} is most often a child of both."
-        )
-        if child.certain
-        else _(
+    if not child.born_to_one:
+        says = _(
             "You said that {name} is a child of just one of you. If one of you gave birth to {name} in the "
             "marriage or partnership, in law {name} is most often a child of both."
         )
-    )
+    elif child.in_union:
+        says = _(
+            "You said that {name} is a child of just one of you. But {name} was born to one of you in the "
+            "marriage or partnership. So in law {name} is most often a child of both."
+        )
+    else:
+        says = _(
+            "You said that {name} is a child of just one of you, and that one of you gave birth to {name}. "
+            "If that was in the marriage or partnership, in law {name} is most often a child of both."
+        )
     return says.format(name=child.name)
+
+
+def _find_out(case: Case, child: PresumedChild) -> str:
+    """The days on which it hangs whether the birth was in the union."""
+    if child.in_union:
+        return ""
+    days = in_a_row([named(key, case) for key in child.unclear_days])
+    return _("Find out {days}: it hangs on that.").format(days=days)
 
 
 def _do() -> str:

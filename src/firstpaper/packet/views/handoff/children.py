@@ -57,7 +57,9 @@ def _child(name: str | None, age: int | None) -> str:
 def _said_of_one(child: PresumedChild) -> str:
     name = child.name or _("a child not named")
     words = _("{name}, born {day}").format(name=name, day=short_day(child.born)) if child.born else name
-    return words if child.certain else _("{child} (open: born to one of the two?)").format(child=words)
+    if not child.born_to_one:
+        return _("{child} (open: born to one of the two?)").format(child=words)
+    return words if child.in_union else _("{child} (open: born in the union?)").format(child=words)
 
 
 def _grown(case: Case, needs: tuple[GrownNeed, ...]) -> str:
