@@ -109,7 +109,39 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         ),
         (HANDED_OVER_BY_THE_FILER, ON, "how the papers were served", ("record", "served")),
         (SIGNED_BEFORE_IT_WAS_MAILED, ON, "Tell us again", ("record",)),
-        (OPEN, ON, "not finished in FL-100, or ask the self-help center about it: 10a, 10b", ("change",)),
+        (
+            OPEN,
+            ON,
+            "not finished in FL-100, or ask the self-help center about it: 10a, 10b. It rests on",
+            ("change", "property.community_how"),
+        ),
+        (
+            {
+                "respondent.name": DONT_KNOW,
+                "dates.married_on": Day(2014, 6),
+                "requests.former_name": DONT_KNOW,
+            },
+            ON,
+            "It rests on the full name of the other side, the date of your marriage and whether you want",
+            ("change", "respondent.name", "dates.married_on", "requests.former_name"),
+        ),
+        (
+            {
+                **OPEN,
+                "respondent.name": DONT_KNOW,
+                "dates.married_on": Day(2014, 6),
+                "support.petitioner": DONT_KNOW,
+            },
+            ON,
+            "It rests first of all on the full name of the other side, the date of your marriage and what",
+            ("change", "respondent.name", "dates.married_on", "support.petitioner"),
+        ),
+        (
+            {"matter.kind": DONT_KNOW},  # 5a rests on the reason too, which nobody asks before the kind
+            ON,
+            "11c. It rests on which kind of case you want.",
+            ("change", "matter.kind"),
+        ),
         ({}, ON, "file them with the clerk", ("packet",)),
         (FILED, ON, "best by Sat, Jan 30, 2027: somebody 18 or older, never you", ("record", "served")),
         (SENT, ON, "FL-117", ("record", "acknowledged")),

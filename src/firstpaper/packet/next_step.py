@@ -36,6 +36,9 @@ from firstpaper.locale.rows import in_a_row
 from firstpaper.packet.proof import proof_step
 from firstpaper.packet.service_day import day_step
 
+MOST_CHANGED = 3
+"""How many answers a command to change them names at most, so that it can be typed."""
+
 
 class NextStep(NamedTuple):
     """What to do, and the command for it: its name, what follows the case, what comes before the case."""
@@ -77,8 +80,12 @@ def _mend(case: Case, on: date) -> NextStep | None:
 
 def _to_tell_again(case: Case, stop: Finding) -> tuple[str, ...]:
     """The answers that mend it, of those that are asked for now."""
-    open_to_change = {one.key for one in asked(case)}
-    return tuple(key for key in stop.mended_by if key in open_to_change or events().find(key))
+    return tuple(key for key in stop.mended_by if key in _open_to_change(case) or events().find(key))
+
+
+def _open_to_change(case: Case) -> set[str]:
+    """The answers that can be given again: what is asked for now."""
+    return {one.key for one in asked(case)}
 
 
 def _tell_again(case: Case, title: str, keys: tuple[str, ...], count: int) -> NextStep:
@@ -117,9 +124,23 @@ def _wait(first: Finding) -> NextStep:
 
 
 def _settle(case: Case, on: date) -> NextStep | None:
-    items = item_numbers(open_points(case, on).items)
+    items = open_points(case, on).items
+    if not items:
+        return None
     words = _("settle what is not finished in FL-100, or ask the self-help center about it: {items}.")
-    return NextStep(words.format(items=items), "change") if items else None
+    said = words.format(items=item_numbers(items))
+    can_change = _open_to_change(case)
+    keys = tuple(dict.fromkeys(one.open_key for one in items if one.open_key in can_change))
+    named_now = keys[:MOST_CHANGED]
+    return NextStep(spaced((said, _rests_on(case, named_now, more=keys != named_now))), "change", named_now)
+
+
+def _rests_on(case: Case, keys: tuple[str, ...], *, more: bool) -> str:
+    """The answers behind the items that are not finished; empty where none of them can be given again."""
+    if not keys:
+        return ""
+    words = _("It rests first of all on {answers}.") if more else _("It rests on {answers}.")
+    return words.format(answers=in_a_row([named(key, case) for key in keys]))
 
 
 def _file(case: Case, _on: date) -> NextStep:
