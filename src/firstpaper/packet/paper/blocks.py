@@ -7,20 +7,20 @@ gives something, so that nothing can be too long to print.
 A block belongs to no document, and once it is laid out nobody changes it: the same one may stand in many.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from firstpaper.packet.paper.lines import TICK_EMS, Blank, Line, PageNumber, Piece, Tick
 from firstpaper.packet.paper.looks import TextLook
-from firstpaper.packet.paper.pen import Pen, Words
+from firstpaper.packet.paper.passage import PageOf, Passage, Words
+from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import DIVISION, Element, Meaning, Tag, for_all_parts
 
 WRITING_HEIGHT = 20.0  # points of room above a line to write on
 BLANK_DROP = 2.5  # points from the foot of the letters to that line
 CAP_HEIGHT_EMS = 0.69  # both typefaces
 BAR_WIDTH, BAR_HEIGHT, BAR_ROOM = 44.0, 5.0, 14.0  # the bar above a title, and the height it takes up
-ELSEWHERE = "–"  # stands for the page of a sheet that is not in this document
 LIST_ITEM = Tag("LI")
 KEEP_LINES = 2  # no fewer lines of a paragraph are left alone at the foot or the top of a page
 
@@ -61,6 +61,7 @@ class Text:
     heads: str = ""
     """The words that head what follows, where this is a heading."""
     height: float = field(init=False)
+    _parts: "Sequence[Passage | _Mark] | None" = field(init=False, default=None)
 
     def __post_init__(self) -> None:
         self.height = sum(map(self._leading, self.lines)) + self._bar_room
@@ -113,37 +114,50 @@ class Text:
             with pen.artifact():
                 pen.bar(x, top - BAR_HEIGHT, BAR_WIDTH, BAR_HEIGHT)
             top -= BAR_ROOM
-        words: list[Words] = []
+        for part in self._drawn():
+            if isinstance(part, Passage):
+                pen.write(part, x, top, here)
+            elif isinstance(part.what, Tick):
+                side = TICK_EMS * size
+                foot = top + part.y - (side - CAP_HEIGHT_EMS * size) / 2
+                draw_tick(pen, here, part.what, (x + part.x, foot), side)
+            else:
+                draw_blank(pen, here, part.what, (x + part.x, top + part.y - BLANK_DROP), part.width)
+
+    def _drawn(self) -> "Sequence[Passage | _Mark]":
+        """What is drawn below its bar, placed from its upper left corner; found once."""
+        if self._parts is None:
+            self._parts = tuple(self._found())
+        return self._parts
+
+    def _found(self) -> "Iterator[Passage | _Mark]":
+        words: list[Words | PageOf] = []
+        foot, size = 0.0, self.look.size
         for line in self.lines:
-            leading = self._leading(line)
-            baseline = top - leading + self._rise
-            left = x + (self.width - line.width) * self.aligned
+            foot -= self._leading(line)
+            y = foot + self._rise
             for each in line.placed:
-                what = each.what
+                what, x = each.what, each.x + (self.width - line.width) * self.aligned
                 if isinstance(what, Piece):
-                    words.append(Words(left + each.x, baseline, what.text, what.face, size, *what[2:]))
-                    continue
-                if isinstance(what, PageNumber):
-                    number = str(pen.first_pages.get(what.sheet, ELSEWHERE))
-                    words.append(Words(left + each.x, baseline, number, what.face, size))
-                    left -= each.width - what.face.width(number) * size
-                    continue
-                _write(pen, words, here)
-                if isinstance(what, Tick):
-                    side = TICK_EMS * size
-                    foot = baseline - (side - CAP_HEIGHT_EMS * size) / 2
-                    draw_tick(pen, here, what, (left + each.x, foot), side)
+                    words.append(Words(x, y, what.text, what.face, size, *what[2:]))
+                elif isinstance(what, PageNumber):
+                    words.append(PageOf(x, y, what.sheet, what.face, size, each.width))
                 else:
-                    draw_blank(pen, here, what, (left + each.x, baseline - BLANK_DROP), each.width)
-            top -= leading
-        _write(pen, words, here)
+                    if words:
+                        yield Passage(words)
+                    words = []
+                    yield _Mark(what, x, y, each.width)
+        if words:
+            yield Passage(words)
 
 
-def _write(pen: Pen, words: list[Words], here: Element) -> None:
-    """Write what was gathered, and gather anew."""
-    if words:
-        pen.write(words, here)
-        words.clear()
+class _Mark(NamedTuple):
+    """Something in a paragraph that is no text: its place from the corner, and its width."""
+
+    what: Tick | Blank
+    x: float
+    y: float
+    width: float
 
 
 def draw_tick(pen: Pen, above: Element, tick: Tick, corner: tuple[float, float], side: float) -> None:

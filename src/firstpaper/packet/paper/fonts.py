@@ -115,10 +115,10 @@ class Face:
         The codes of the first subset are those of ASCII, so that plain text stands for itself.
         """
         if text.isascii():
-            yield 0, f"({text.translate(_ESCAPED) if _TO_ESCAPE(text) else text})"
+            yield 0, in_string(text)
             return
         for subset, codes in self._font.splitString(text, document):
-            yield subset, f"({codes.decode('latin-1').translate(_ESCAPED)})"
+            yield subset, in_string(codes.decode("latin-1"))
 
     def called(self, subset: int, document: Any) -> str:
         """What an embedded subset is called in the document."""
@@ -126,10 +126,15 @@ class Face:
         return name
 
 
-_TO_ESCAPE = re.compile(r"[\x00-\x1f()\\\x7f]").search
+def in_string(codes: str) -> str:
+    """The characters, each for the byte of its code, as a string of a PDF (ISO 32000-1, 7.3.4.2)."""
+    return f"({codes.translate(_ESCAPED) if _TO_ESCAPE(codes) else codes})"
+
+
+_TO_ESCAPE = re.compile(r"[\x00-\x1f()\\\x7f-\xff]").search
 _ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))}
 _ESCAPED |= {ord(sign): f"\\{sign}" for sign in "()\\"}
-"""How a byte is written in a string where it cannot stand for itself (ISO 32000-1, 7.3.4.2)."""
+"""How a byte is written in a string where it cannot stand for itself."""
 
 
 @cache

@@ -7,7 +7,8 @@ from firstpaper.packet.paper.blocks import CAP_HEIGHT_EMS
 from firstpaper.packet.paper.fonts import clean, face, runs
 from firstpaper.packet.paper.lines import Line, Piece, break_lines
 from firstpaper.packet.paper.looks import INCH, PAGE_HEIGHT, Look
-from firstpaper.packet.paper.pen import Pen, Words
+from firstpaper.packet.paper.passage import Passage, Words
+from firstpaper.packet.paper.pen import Pen
 
 FOOTER_SIZE = 10.0  # points; rule 2.110 asks for at least 10
 FOOTER_LEADING = 13.0
@@ -58,18 +59,17 @@ def number_lines(pen: Pen, look: Look) -> None:
     numbers = [str(count) for count in range(1, int(look.height / leading) + 1)]
     right = look.left - NUMBER_GAP
     with pen.artifact("/Layout"):
-        pen.write(
-            [
-                Words(
-                    right - typeface.width(number) * NUMBER_SIZE,
-                    first - row * leading,
-                    number,
-                    typeface,
-                    NUMBER_SIZE,
-                )
-                for row, number in enumerate(numbers)
-            ]
+        words = (
+            Words(
+                -typeface.width(number) * NUMBER_SIZE,
+                -row * leading,
+                number,
+                typeface,
+                NUMBER_SIZE,
+            )
+            for row, number in enumerate(numbers)
         )
+        pen.write(Passage(words), right, first)
 
 
 def _lines(text: str, look: Look, width: float, size: float = FOOTER_SIZE) -> Sequence[Line]:
@@ -94,10 +94,10 @@ def _write(
     size: float = FOOTER_SIZE,
     aligned: float = 0,
 ) -> None:
-    pieces = [
+    words = (
         Words(
-            left + (look.width - line.width) * aligned + each.x,
-            top - count * FOOTER_LEADING,
+            (look.width - line.width) * aligned + each.x,
+            -count * FOOTER_LEADING,
             each.what.text,
             each.what.face,
             size,
@@ -105,5 +105,5 @@ def _write(
         for count, line in enumerate(lines)
         for each in line.placed
         if isinstance(each.what, Piece)
-    ]
-    pen.write(pieces)
+    )
+    pen.write(Passage(words), left, top)

@@ -5,29 +5,20 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from io import BytesIO
-from typing import Any, NamedTuple
+from typing import Any
 
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
 
 from firstpaper.packet.paper.fonts import Face
 from firstpaper.packet.paper.looks import PAGE_HEIGHT, PAGE_WIDTH
+from firstpaper.packet.paper.passage import PageOf, Passage, SetIn, Words
 from firstpaper.packet.paper.tags import Element, Meaning, Tag, page_id
 
 QUARTER = 4 / 3 * (math.sqrt(2) - 1)
 """How far the handles of a curve reach that comes nearest to a quarter of a circle, in its radius."""
-
-
-class Words(NamedTuple):
-    """A piece of text to draw, at its baseline; `grey` is 0 for black, `lang` a language of its own."""
-
-    x: float
-    y: float
-    text: str
-    face: Face
-    size: float
-    grey: float = 0
-    lang: str = ""
+ELSEWHERE = "–"
+"""Stands for the page of a sheet that is not in this document."""
 
 
 class _Canvas(Canvas):
@@ -115,31 +106,23 @@ class Pen:
         self.canvas.addLiteral("EMC")
         self._inside_artifact = False
 
-    def write(self, pieces: Sequence[Words], element: Element | None = None) -> None:
-        """Draw text, which belongs to `element` where one is given."""
-        text = f"BT {' '.join(self._operators(pieces))} ET"
+    def write(self, passage: Passage, x: float, y: float, element: Element | None = None) -> None:
+        """Draw a passage from its corner, which belongs to `element` where one is given."""
+        shown = " ".join([part if isinstance(part, str) else self._shown(part) for part in passage.parts])
+        text = f"BT 1 0 0 1 {x:.2f} {y:.2f} Tm {shown} ET"
         if element is not None and not self._inside_artifact:
             text = f"{self._begin(element)} {text} EMC"
         self.canvas.addLiteral(text)
 
-    def _operators(self, pieces: Sequence[Words]) -> Iterator[str]:
-        """The text operators (ISO 32000-1, 9.4); a piece in another language is a span (14.9.2)."""
-        set_in, grey = "", 0.0
-        for piece in pieces:
-            if piece.grey != grey:
-                grey = piece.grey
-                yield f"{grey:g} g"
-            yield f"1 0 0 1 {piece.x:.2f} {piece.y:.2f} Tm"
-            if piece.lang:
-                yield f"/Span <</Lang ({piece.lang})>> BDC"
-            for subset, string in piece.face.coded(piece.text, self.document):
-                if set_in != (set_in := f"{self._font(piece.face, subset)} {piece.size:g} Tf"):
-                    yield set_in
-                yield f"{string} Tj"
-            if piece.lang:
-                yield "EMC"
-        if grey:
-            yield "0 g"
+    def _shown(self, part: SetIn | Words | PageOf) -> str:
+        """The operators for what only this document can make operators of."""
+        if isinstance(part, SetIn):
+            return f"{self._font(part.face, 0)} {part.size:g} Tf"
+        text = part.text if isinstance(part, Words) else str(self.first_pages.get(part.sheet, ELSEWHERE))
+        return " ".join(
+            f"{self._font(part.face, subset)} {part.size:g} Tf {string} Tj"
+            for subset, string in part.face.coded(text, self.document)
+        )
 
     def _font(self, face: Face, subset: int) -> str:
         if (face, subset) not in self._fonts:

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from firstpaper.packet.paper.fonts import clean, runs
-from firstpaper.packet.paper.pen import Pen, Words
+from firstpaper.packet.paper.passage import Passage, Words
+from firstpaper.packet.paper.pen import Pen
 from firstpaper.packet.paper.tags import Element
 from firstpaper.packet.pictures.shapes import FONT_SIZE, Area, Drawing, Label, Stroke
 
@@ -39,11 +40,11 @@ class Picture:
                     case Area(corners, black):
                         pen.area([(x + right, top - down) for right, down in corners], OUTLINE, black=black)
                     case Label():
-                        pen.write(list(self._words(shape, x, top)))
+                        pen.write(Passage(self._words(shape)), x + shape.x, top - shape.y)
 
-    def _words(self, label: Label, x: float, top: float) -> Iterator[Words]:
+    def _words(self, label: Label) -> Iterator[Words]:
         """The label in pieces, each in the typeface that has its letters."""
-        x += label.x
+        x = 0.0
         for typeface, text in runs(clean(label.text), self.style, bold=label.bold):
-            yield Words(x, top - label.y, text, typeface, FONT_SIZE)
+            yield Words(x, 0, text, typeface, FONT_SIZE)
             x += typeface.width(text) * FONT_SIZE
