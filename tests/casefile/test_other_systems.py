@@ -203,10 +203,10 @@ def test_a_copy_that_cannot_be_read_holds_nothing(path: Path) -> None:
 
 
 def test_a_folder_that_cannot_be_listed_has_no_rests(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def refused(_folder: Path, _pattern: str) -> None:
+    def refused(_folder: Path) -> None:
         raise PermissionError
 
-    monkeypatch.setattr("firstpaper.casefile.saving.Path.glob", refused)
+    monkeypatch.setattr("firstpaper.casefile.saving.Path.iterdir", refused)
     assert rests(path) == []
 
 
