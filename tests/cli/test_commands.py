@@ -244,6 +244,14 @@ def test_the_part_that_is_needed_now_is_drafted_and_the_later_one_replaces_nothi
     assert list(home.parent.glob("home*")) == []
 
 
+def test_after_both_parts_are_drafted_the_next_step_is_to_file_and_not_to_draft(run: Run, home: Path) -> None:
+    said = flat(run("packet", "home.case", "--part", "all", "--on", ON).out)
+    assert "draft the packet" not in said
+    assert "Next: copy it onto the court's forms, and file them with the clerk." in said
+    assert "firstpaper record home.case filed" in said
+    assert "draft the packet" in flat(run("packet", "home.case", "--part", "later", "--on", ON).out)
+
+
 def test_a_part_that_there_is_not_is_refused(run: Run, home: Path) -> None:
     ran = run("packet", "home.case", "--part", "middle")
     assert ran.exit == 2

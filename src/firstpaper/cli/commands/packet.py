@@ -355,11 +355,11 @@ def _beside(case: Path, wanted: Wanted) -> Path:
 
 
 def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
-    """The next step from here: to file it, where it ends with the filing and nothing is left before."""
+    """The next step from here: to file it, where it is drafted up to the filing and nothing is left before."""
     from firstpaper.packet.next_step import next_step
 
     step = next_step(case, day)
-    if wanted is not Wanted.FIRST or step.command != "packet" or step.more:
+    if wanted is Wanted.LATER or step.command != "packet" or step.more:
         return [next_line(case, path, day)]
     words = _(
         "Next: copy it onto the court's forms, and file them with the clerk. When the court has them, record "
