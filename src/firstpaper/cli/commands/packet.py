@@ -355,7 +355,7 @@ def _beside(case: Path, wanted: Wanted) -> Path:
 
 
 def _rest(case: "Case", path: Path, wanted: Wanted, day: date) -> list[str]:
-    """The next step from here: to file it, where it is drafted up to the filing and nothing is left before."""
+    """The next step from here: to file, where what comes before that is drafted and nothing is left of it."""
     from firstpaper.packet.next_step import next_step
 
     step = next_step(case, day)
