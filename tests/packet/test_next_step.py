@@ -176,6 +176,18 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         (PROVED, date(2027, 1, 5), "FL-165, with a stamped envelope", ("record", "default")),
         (PROVED | DISCLOSED, ON, "watch the day", ("dates",)),
         (ANSWERED, date(2027, 1, 5), "FL-140", ("record", "disclosure")),
+        (
+            PROVED | {"record.response_filed_on": Day(2026, 12)},
+            date(2027, 1, 5),
+            "on which day the response was filed",
+            ("record", "response"),
+        ),
+        (
+            PROVED | {"record.appeared_on": Day(2026, 12)},
+            date(2027, 1, 5),
+            "first took part: ask the clerk",
+            ("record", "appeared"),
+        ),
     ],
 )
 def test_the_next_step_is_the_first_that_is_not_done(

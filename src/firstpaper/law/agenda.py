@@ -17,7 +17,7 @@ from firstpaper.law.deadline import Deadline, DeadlineKind, Event, Meaning
 from firstpaper.law.deadline_register import all_deadlines, deadlines
 from firstpaper.law.measures import fees, service
 from firstpaper.law.measures.once import once_a_case
-from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint, took_part
+from firstpaper.law.measures.record import begins_on, day, filed_on, happened, joint, responded, took_part
 from firstpaper.locale import _
 
 
@@ -243,7 +243,7 @@ def _of_answers(case: Case, on: date) -> Iterator[_Supposed]:
             _("once the amended paper is served"),
             {"record.amended_served_on": today},
         )
-    if not joint(case) and known(record.response_filed_on) is None:
+    if not joint(case) and not responded(case, on):
         yield _Supposed(
             Event.RESPONSE, _("once the other side responds"), {"record.response_filed_on": today}
         )

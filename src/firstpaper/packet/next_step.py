@@ -18,7 +18,7 @@ from firstpaper.intake.fact_names import named
 from firstpaper.law.agenda import Entry, State, agenda
 from firstpaper.law.finding import FIRST_COURT_DAY, Finding, Weight
 from firstpaper.law.measures.fees import after_denial
-from firstpaper.law.measures.record import filed_on, happened, is_filed, took_part
+from firstpaper.law.measures.record import appeared_on, filed_on, happened, is_filed, responded, took_part
 from firstpaper.law.measures.response import default_from
 from firstpaper.law.measures.service import (
     Serving,
@@ -228,6 +228,20 @@ def _prove(case: Case, on: date) -> NextStep | None:
     return NextStep(spaced((words, _("Then record it."))), "record", ("proof",))
 
 
+def _tell_since_when(case: Case, on: date) -> NextStep | None:
+    """The day on which the other side took part, where that is all we know of it."""
+    if not took_part(case, on) or appeared_on(case, on):
+        return None
+    if not responded(case, on):
+        words = _("find out on which day the other side first took part: ask the clerk. Then record it.")
+        return NextStep(words, "record", ("appeared",))
+    words = _(
+        "find out on which day the response was filed: look for the court's stamp on it, or ask the clerk. "
+        "Then record it, so that your dates can be counted."
+    )
+    return NextStep(words, "record", ("response",))
+
+
 def _ask_for_default(case: Case, on: date) -> NextStep | None:
     opens = default_from(case, on)
     if took_part(case, on) or case.record.default_asked_on or not opens or opens.rolled > on:
@@ -274,6 +288,7 @@ _AFTER_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
     _find_out_the_day,
     _serve,
     _prove,
+    _tell_since_when,
     _ask_for_default,
     _disclose,
     _watch,

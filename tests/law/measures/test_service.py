@@ -13,7 +13,7 @@ from firstpaper.facts import Case, Day
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.record import took_part_first
+from firstpaper.law.measures.record import appeared_on, took_part, took_part_first
 from firstpaper.law.measures.service import (
     Serving,
     certainty,
@@ -90,6 +90,25 @@ def test_an_amended_petition_is_served_and_proved_for_itself(
     amended = {"amended_on": "2026-09-01", "amended_served_on": amended_served_on}
     case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": first, **amended}})
     assert serving(case, date(2026, 11, 25)) is left
+
+
+@pytest.mark.parametrize(
+    ("matter", "took"),
+    [
+        ({"amended": True, "other_side_answered": True}, True),
+        ({"amended": True, "other_side_answered": False}, False),
+        ({"amended": True, "other_side_answered": "don't know"}, False),
+        ({"amended": False, "other_side_answered": True}, False),
+        ({}, False),
+    ],
+)
+def test_a_response_told_of_without_its_day_is_taking_part_but_starts_no_time(
+    matter: dict[str, object], took: bool
+) -> None:
+    """Code Civ. Proc. 1014; Cal. Rules of Court, rule 5.62(b)(1): a response is a general appearance."""
+    case = Case.model_validate({"matter": matter, "record": {"filed_on": "2026-05-04"}})
+    assert took_part(case, ON) is took
+    assert appeared_on(case, ON) is None
 
 
 ANNOUNCED = {

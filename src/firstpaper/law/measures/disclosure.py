@@ -10,7 +10,7 @@ from firstpaper.facts.kinds import kind_of
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.measures.due import Due, due_elsewhere, unmoved
-from firstpaper.law.measures.record import amended_on, begins_on, day, filed_on, happened, joint
+from firstpaper.law.measures.record import amended_on, begins_on, day, filed_on, happened, joint, responded
 from firstpaper.law.measures.service import cannot_be_found, method
 
 _KINDS = (Kind.DISSOLUTION, Kind.LEGAL_SEPARATION)
@@ -63,8 +63,7 @@ def unseen(case: Case) -> bool:
 
 def waits_for_a_response(case: Case, on: date) -> bool:
     """Whether the petitioner owes no declaration while the other side stays silent."""
-    silent = day(happened(case, on).response_filed_on) is None
-    return disclosure_asked_for(case) and unseen(case) and silent
+    return disclosure_asked_for(case) and unseen(case) and not responded(case, on)
 
 
 def if_found(case: Case, on: date) -> DisclosureDue | None:
@@ -73,16 +72,23 @@ def if_found(case: Case, on: date) -> DisclosureDue | None:
     return _owed(Who.PETITIONER, filed, figure("disclosure.days", filed)) if filed else None
 
 
+def answered_on_no_known_day(case: Case, on: date) -> bool:
+    """Whether a response to a published or posted summons starts the time, on a day that is not known."""
+    came = responded(case, on) and day(happened(case, on).response_filed_on) is None
+    return disclosure_asked_for(case) and served_unseen(case) and came
+
+
 def petitioner_disclosure(case: Case, on: date) -> DisclosureDue | None:
     """The petitioner's last day; None where it was served, where none is owed, or where none is owed yet.
 
     After publication or posting the petitioner owes none while the other side stays silent. So none is
-    counted where that is to be expected, because nobody can find them.
+    counted where that is to be expected, because nobody can find them; nor after a response whose day is not
+    known.
     """
     record = happened(case, on)
     if not disclosure_asked_for(case) or known(record.disclosure_served_on) is not None:
         return None
-    if waits_for_a_response(case, on):
+    if waits_for_a_response(case, on) or answered_on_no_known_day(case, on):
         return None
     answered = day(record.response_filed_on)
     if served_unseen(case) and answered:

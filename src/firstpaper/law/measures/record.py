@@ -23,6 +23,9 @@ TRIAL_AHEAD_DAYS = 5 * 366
 _AHEAD = {"complete_on": FAR_AHEAD_DAYS, "trial_on": TRIAL_AHEAD_DAYS}
 """Days that are set beforehand, and how far."""
 
+TAKING_PART = ("record.response_filed_on", "record.appeared_on", "matter.other_side_answered")
+"""The facts by which the other side took part in a petition of one side alone."""
+
 _NOTHING = Record.nothing()
 _DAYS = tuple(name for name in Record.model_fields if name.endswith("_on"))
 _SERVICE_DAYS = tuple(name for name in Service.model_fields if name.endswith("_on"))
@@ -142,10 +145,20 @@ def appeared_on(case: Case, on: date) -> date | None:
 
 
 def took_part(case: Case, on: date) -> bool:
-    """Whether the other side took part, be the day known or not."""
+    """Whether the other side took part, be the day known or not.
+
+    A response that was only told of, for an amended petition, has no day. So it starts no time, but it ends
+    what taking part ends on whatever day (Code Civ. Proc. 417.30, 583.220; Cal. Rules of Court, rule 5.62).
+    """
     record = happened(case, on)
-    recorded = (record.filed_on,) if joint(case) else (record.response_filed_on, record.appeared_on)
-    return any(known(fact) is not None for fact in recorded)
+    if joint(case):
+        return known(record.filed_on) is not None
+    return responded(case, on) or known(record.appeared_on) is not None
+
+
+def responded(case: Case, on: date) -> bool:
+    """Whether a response is on file, recorded or told, be the day known or not."""
+    return known(happened(case, on).response_filed_on) is not None or _told_of_a_response(case) is True
 
 
 def answered_first(case: Case, on: date) -> bool | None:
@@ -153,9 +166,12 @@ def answered_first(case: Case, on: date) -> bool | None:
 
     One that may have come after the amended petition may be an answer to that, and says nothing here.
     """
-    if _came_first(case, on, "response_filed_on"):
-        return True
-    return known(case.matter.other_side_answered)
+    return True if _came_first(case, on, "response_filed_on") else _told_of_a_response(case)
+
+
+def _told_of_a_response(case: Case) -> bool | None:
+    """What was told of the first petition, where this one amends it."""
+    return known(case.matter.other_side_answered) if known(case.matter.amended) else None
 
 
 def took_part_first(case: Case, on: date) -> bool | None:

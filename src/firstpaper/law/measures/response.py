@@ -11,7 +11,7 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.court import calendar_of
 from firstpaper.law.measures.due import Due, due_at_court
-from firstpaper.law.measures.record import day, happened, joint, joint_allowed, took_part
+from firstpaper.law.measures.record import day, happened, joint, joint_allowed, responded, took_part
 from firstpaper.law.measures.service import certainty, service_complete
 from firstpaper.locale import _, _n
 
@@ -67,10 +67,10 @@ def answered(case: Case, owed: ResponseDue, on: date) -> bool:
 
     After a joint petition was revoked, the recorded response is the paper that answers that.
     """
-    responded = known(happened(case, on).response_filed_on)
-    if responded is None:
-        return False
-    return owed.paper is not Paper.AMENDED_PETITION or responded.latest >= owed.served
+    if owed.paper is Paper.PETITION:
+        return responded(case, on)
+    came = known(happened(case, on).response_filed_on)
+    return came is not None and (owed.paper is Paper.REVOCATION or came.latest >= owed.served)
 
 
 def later_paper(case: Case, served: date, days: int) -> Counted:

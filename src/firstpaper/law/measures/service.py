@@ -106,10 +106,13 @@ def certainty(case: Case, on: date) -> Certainty:
 
 
 def acknowledgment_back_by(case: Case, on: date) -> Due | None:
-    """The last day to send the signed acknowledgment back (415.30(d)); None once it is back."""
+    """The last day to send the signed acknowledgment back (415.30(d)).
+
+    None once it is back, and once the other side took part: nothing hangs on it any more.
+    """
     record = happened(case, on).service
     mailed = day(record.mailed_on) if method(case) is ServiceMethod.ACKNOWLEDGMENT else None
-    if mailed is None or known(record.acknowledgment_back_on) is not None:
+    if mailed is None or known(record.acknowledgment_back_on) is not None or took_part(case, on):
         return None
     wait: int = figure("service.acknowledgment_wait_days", mailed).value
     return due_elsewhere(days_after(mailed, wait))

@@ -11,7 +11,7 @@ from firstpaper.forms.when import is_first_petition, wants_fee_waiver
 from firstpaper.law.figure import figure
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.disclosure import served_unseen, waits_for_a_response
-from firstpaper.law.measures.record import case_number, happened, is_filed, joint
+from firstpaper.law.measures.record import case_number, happened, is_filed, joint, responded
 from firstpaper.law.measures.service import (
     Serving,
     cannot_be_found,
@@ -61,7 +61,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "disclosed": not is_nullity(case) and known(happened(case, on).disclosure_served_on) is not None,
             "unborn": Family.UNBORN_TOGETHER in (known(case.children.family) or ()),
             "response_days": figure("response.days", on).value,
-            "answered": known(happened(case, on).response_filed_on) is not None,
+            "answered": responded(case, on),
             "forms": [
                 one
                 for one in marked(brief, brief.forms)

@@ -12,6 +12,7 @@ from firstpaper.facts.shared_things import kinds_to_share
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.disclosure import (
     DisclosureDue,
+    answered_on_no_known_day,
     disclosure_asked_for,
     if_found,
     petitioner_disclosure,
@@ -111,6 +112,9 @@ def _no_day(case: Case, on: date) -> tuple[str, str]:
     """Why no day is counted; nothing where it was served."""
     if waits_for_a_response(case, on):
         return _not_owed_yet(case, on)
+    if answered_on_no_known_day(case, on):
+        days = figure("disclosure.after_publication_days", on).value
+        return _("Serve it within {days} days after the response was filed.").format(days=days), ""
     return "", _("It counts from the first petition.") if known(case.matter.amended) else ""
 
 

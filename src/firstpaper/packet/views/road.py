@@ -12,7 +12,7 @@ from firstpaper.law.agenda import Agenda, Entry, State, agenda
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import concerns_children
 from firstpaper.law.measures.disclosure import waits_for_a_response
-from firstpaper.law.measures.record import appeared_on, day, happened, joint, took_part
+from firstpaper.law.measures.record import appeared_on, day, happened, joint, responded, took_part
 from firstpaper.law.measures.service import (
     Serving,
     cannot_be_found,
@@ -110,11 +110,10 @@ def sheet(
 
 def _ways(case: Case, on: date) -> Ways:
     record = happened(case, on)
-    answered = known(record.response_filed_on) or known(record.appeared_on)
     asked = known(record.default_asked_on)
     if joint(case):
         return Ways(apart=False, together=True, filed_together=True)
-    return Ways(silent=not answered, answered=not asked)
+    return Ways(silent=not took_part(case, on), answered=not asked)
 
 
 def _both_ways(alone: Ways, if_together: Agenda) -> Ways:
@@ -167,11 +166,13 @@ def _to_be_searched() -> str:
 
 def _answered(case: Case, on: date) -> str:
     """That the other side responded or took part; empty where they did not."""
-    responded, appeared = day(happened(case, on).response_filed_on), appeared_on(case, on)
-    if responded:
-        return _("The other side responded on {day}.").format(day=spell_date(responded))
+    answered, appeared = day(happened(case, on).response_filed_on), appeared_on(case, on)
+    if answered:
+        return _("The other side responded on {day}.").format(day=spell_date(answered))
     if appeared and not joint(case):
         return _("The other side took part on {day}.").format(day=spell_date(appeared))
+    if responded(case, on):
+        return _("The other side responded.")
     return _("The other side took part.") if took_part(case, on) else ""
 
 

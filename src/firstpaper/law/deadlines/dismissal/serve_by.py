@@ -7,6 +7,7 @@ from firstpaper.law.deadline import Dated
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.deadlines.dismissal._limited import limited
 from firstpaper.law.measures import dismissal
+from firstpaper.law.measures.record import TAKING_PART
 
 
 @deadline(
@@ -16,7 +17,7 @@ from firstpaper.law.measures import dismissal
     if_missed="The court must dismiss the case.",
     neutral="last day to hand over papers",
     done_by="record.service",
-    needless_by=("record.response_filed_on", "record.appeared_on", "record.support_or_custody_order"),
+    needless_by=(*TAKING_PART, "record.support_or_custody_order"),
     hangs_on_filing=True,
 )
 def serve_by(case: Case, on: date) -> Dated | None:

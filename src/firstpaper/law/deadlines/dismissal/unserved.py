@@ -6,6 +6,7 @@ from firstpaper.facts import Case
 from firstpaper.law.deadline import Dated
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures import dismissal
+from firstpaper.law.measures.record import TAKING_PART
 
 
 @deadline(
@@ -15,7 +16,7 @@ from firstpaper.law.measures import dismissal
     if_missed="From the next day on, a judge may dismiss the case.",
     neutral="papers should be handed over",
     done_by="record.service",
-    needless_by=("record.response_filed_on", "record.appeared_on", "record.support_or_custody_order"),
+    needless_by=(*TAKING_PART, "record.support_or_custody_order"),
     hangs_on_filing=True,
 )
 def unserved(case: Case, on: date) -> Dated | None:

@@ -6,7 +6,7 @@ from firstpaper.facts import Case, known
 from firstpaper.law.deadline import Chart, Dated, Event, Meaning
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.due import Due
-from firstpaper.law.measures.record import happened
+from firstpaper.law.measures.record import TAKING_PART, happened
 from firstpaper.law.measures.response import default_from as counted
 from firstpaper.law.measures.service import certainty
 
@@ -20,7 +20,7 @@ from firstpaper.law.measures.service import certainty
     neutral="next step possible",
     chart=Chart("A default can be asked for", "From {day} on you can ask for a default."),
     done_by="record.default_asked_on",
-    needless_by=("record.response_filed_on", "record.appeared_on"),
+    needless_by=TAKING_PART,
     waits_for=Event.SERVED,
 )
 def default_from(case: Case, on: date) -> Dated | None:

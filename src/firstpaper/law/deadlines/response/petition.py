@@ -18,6 +18,7 @@ from firstpaper.law.measures.response import Paper
     neutral="answer due",
     chart=Chart("Response due", "The other side has until {day} to respond."),
     done_by="record.response_filed_on",
+    needless_by=("matter.other_side_answered",),
     waits_for=Event.SERVED,
 )
 def petition(case: Case, on: date) -> Dated | None:

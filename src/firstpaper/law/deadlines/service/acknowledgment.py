@@ -5,6 +5,7 @@ from datetime import date
 from firstpaper.facts import Case
 from firstpaper.law.deadline import Actor, Chart, Dated, Event
 from firstpaper.law.deadline_register import deadline
+from firstpaper.law.measures.record import TAKING_PART
 from firstpaper.law.measures.service import acknowledgment_back_by
 
 
@@ -17,7 +18,7 @@ from firstpaper.law.measures.service import acknowledgment_back_by
     neutral="signed form due back",
     chart=Chart("Signed form due back", "The form that says the papers came is due back by {day}."),
     done_by="record.service.acknowledgment_back_on",
-    needless_by=("record.response_filed_on", "record.appeared_on"),
+    needless_by=TAKING_PART,
     waits_for=Event.MAILED_WITH_FORM,
 )
 def acknowledgment(case: Case, on: date) -> Dated | None:

@@ -6,7 +6,7 @@ from firstpaper.facts import Case
 from firstpaper.law.deadline import Actor, Dated, Meaning
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.due import unmoved
-from firstpaper.law.measures.record import took_part
+from firstpaper.law.measures.record import TAKING_PART, took_part
 from firstpaper.law.measures.service import certainty, service_complete
 
 
@@ -18,7 +18,7 @@ from firstpaper.law.measures.service import certainty, service_complete
     meaning=Meaning.COURT_DAY,
     if_missed="Nothing has to be done that day. The other days run from it.",
     neutral="handing over is complete",
-    needless_by=("record.response_filed_on", "record.appeared_on"),
+    needless_by=TAKING_PART,
 )
 def complete(case: Case, on: date) -> Dated | None:
     """The day counted by the way of service; nothing once it has come."""

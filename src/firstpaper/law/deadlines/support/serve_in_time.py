@@ -7,6 +7,7 @@ from firstpaper.law.deadline import Chart, Dated
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.children import may_list_a_child
 from firstpaper.law.measures.other_cases import about_children
+from firstpaper.law.measures.record import TAKING_PART
 from firstpaper.law.measures.support_start import certainty, serve_for_support_by
 from firstpaper.locale import _
 
@@ -20,7 +21,7 @@ from firstpaper.locale import _
         "Serve, for child support", "Serve by {day}, so that child support can start from the filing."
     ),
     done_by="record.service",
-    needless_by=("record.response_filed_on", "record.appeared_on"),
+    needless_by=TAKING_PART,
     hangs_on_filing=True,
 )
 def serve_in_time(case: Case, on: date) -> Dated | None:

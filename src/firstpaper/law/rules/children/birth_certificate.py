@@ -7,12 +7,12 @@ from firstpaper.facts.choices import Kind, ServiceMethod
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import has_minor_children
-from firstpaper.law.measures.record import took_part
+from firstpaper.law.measures.record import TAKING_PART, took_part
 from firstpaper.law.measures.service import method
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
-FACTS = ("matter.kind", "record.service.method", "record.response_filed_on", "record.appeared_on")
+FACTS = ("matter.kind", "record.service.method", *TAKING_PART)
 
 
 @rule(

@@ -8,9 +8,11 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import Who
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.authority import Certainty
+from firstpaper.law.figure import figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.disclosure import (
     DisclosureDue,
+    answered_on_no_known_day,
     if_found,
     petitioner_disclosure,
     respondent_disclosure,
@@ -25,7 +27,13 @@ SOON_DAYS = 14
 """How long before the day we call it soon. Ours, not the law's."""
 
 MINE, THEIRS = "record.disclosure_served_on", "record.other_disclosure_served_on"
-FACTS = ("matter.kind", "record.filed_on", "record.response_filed_on", "record.service.method")
+FACTS = (
+    "matter.kind",
+    "record.filed_on",
+    "record.response_filed_on",
+    "matter.other_side_answered",
+    "record.service.method",
+)
 
 
 @rule(
@@ -80,8 +88,11 @@ def _each(case: Case, on: date) -> Iterator[Found]:
     mine, theirs = petitioner_disclosure(case, on), respondent_disclosure(case, on)
     if mine:
         yield _mine(mine, on) if filed else _planned(mine)
-    elif filed and waits_for_a_response(case, on) and known(happened(case, on).disclosure_served_on) is None:
-        yield _not_owed_yet(if_found(case, on))
+    elif filed and known(happened(case, on).disclosure_served_on) is None:
+        if waits_for_a_response(case, on):
+            yield _not_owed_yet(if_found(case, on))
+        elif answered_on_no_known_day(case, on):
+            yield _day_missing(on)
     if theirs:
         yield _theirs(theirs, on)
 
@@ -172,6 +183,20 @@ def _not_owed_yet(found: DisclosureDue | None) -> Found:
         Weight.GOOD_TO_KNOW,
         says,
         _("If a response comes, you have 30 days. Record its day.") if found is None else "",
+        facts=(*FACTS, MINE),
+    )
+
+
+def _day_missing(on: date) -> Found:
+    says = _(
+        "The summons was published or posted, and a response came. Your declaration of disclosure is due "
+        "{days} days after it was filed. We do not know that day."
+    )
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        says.format(days=figure("disclosure.after_publication_days", on).value),
+        _("Look for the court's stamp on the response, and record that day. Serve the declaration soon."),
         facts=(*FACTS, MINE),
     )
 

@@ -6,7 +6,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import filed_on, joint, took_part
+from firstpaper.law.measures.record import TAKING_PART, filed_on, joint, took_part
 from firstpaper.law.measures.service import method, personally_served_on
 from firstpaper.law.register import rule
 from firstpaper.locale import _
@@ -17,8 +17,7 @@ FACTS = (
     "record.service.method",
     "record.service.served_on",
     "record.service.accepted_on",
-    "record.response_filed_on",
-    "record.appeared_on",
+    *TAKING_PART,
 )
 
 

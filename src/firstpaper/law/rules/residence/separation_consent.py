@@ -2,19 +2,17 @@
 
 from datetime import date
 
-from firstpaper.facts import Case, known
+from firstpaper.facts import Case
 from firstpaper.facts.choices import Kind
 from firstpaper.facts.kinds import kind_of
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import answered_first, joint, took_part
+from firstpaper.law.measures.record import TAKING_PART, joint, took_part
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 
 FACTS = (
     "matter.kind",
-    "matter.other_side_answered",
-    "record.response_filed_on",
-    "record.appeared_on",
+    *TAKING_PART,
     "record.joint",
 )
 
@@ -64,6 +62,6 @@ def _both_take_part(case: Case, on: date) -> str:
     """That the other side takes part, so that the consent of both is needed; empty where it does not."""
     if joint(case) and took_part(case, on):
         return _("You two filed together. A judge can grant a legal separation only if you both agree.")
-    if took_part(case, on) or (known(case.matter.amended) and answered_first(case, on)):
+    if took_part(case, on):
         return _("The other side has answered. A judge can grant a legal separation only if you both agree.")
     return ""

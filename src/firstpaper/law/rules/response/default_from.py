@@ -6,7 +6,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case, known
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.due import Due
-from firstpaper.law.measures.record import day, happened, joint, took_part
+from firstpaper.law.measures.record import TAKING_PART, day, happened, joint, responded, took_part
 from firstpaper.law.measures.response import default_from as first_day
 from firstpaper.law.measures.response import response_due
 from firstpaper.law.measures.service import certainty
@@ -15,7 +15,6 @@ from firstpaper.law.words import help_now
 from firstpaper.locale import _
 
 ASKED, PROOF = "record.default_asked_on", "record.service.proof_filed_on"
-ANSWER = ("record.response_filed_on", "record.appeared_on")
 
 
 @rule(
@@ -70,7 +69,7 @@ def _open(case: Case, on: date, opens: Due) -> Found:
         _("The form is FL-165. A copy is mailed to the other side, and the clerk needs a stamped envelope.")
         if proved
         else _("File the proof of service first. Without it there is no default."),
-        facts=(*ANSWER, PROOF),
+        facts=(*TAKING_PART, PROOF),
         dates={"default_from": opens.target, "default_from_court_day": opens.rolled},
         steps=opens.steps,
         certainty=certainty(case, on),
@@ -100,11 +99,10 @@ def _asked(case: Case, on: date, asked: date | None, opens: Due | None) -> Found
 def _took_part_otherwise(case: Case, on: date) -> Found | None:
     """The other side appeared without a response, and the time to respond is over."""
     owed = response_due(case, on)
-    silent = known(happened(case, on).response_filed_on) is None
-    if joint(case) or owed is None or not silent or not owed.due.missed(on):
+    if joint(case) or owed is None or responded(case, on) or not owed.due.missed(on):
         return None
     return _found(_("The time to respond is over, and the other side took part without a response."))
 
 
 def _found(says: str) -> Found:
-    return Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says, help_now(), facts=(ASKED, *ANSWER))
+    return Found(Outcome.FOR_A_LAWYER, Weight.GET_ADVICE, says, help_now(), facts=(ASKED, *TAKING_PART))

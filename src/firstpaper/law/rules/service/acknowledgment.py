@@ -7,7 +7,7 @@ from firstpaper.facts import Case, known
 from firstpaper.facts.choices import ServiceMethod
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.due import Due
-from firstpaper.law.measures.record import happened
+from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.service import acknowledgment_back_by, method
 from firstpaper.law.register import rule
 from firstpaper.law.rules.service._words import METHOD, completed, need_day
@@ -58,6 +58,8 @@ def acknowledgment(case: Case, on: date) -> Found | None:
         return found
     if known(happened(case, on).service.acknowledgment_back_on) is not None:
         return need_day(SIGNED, _("the day the other side signed the form"))
+    if took_part(case, on):
+        return None
     waiting = acknowledgment_back_by(case, on)
     return _not_back(waiting, on) if waiting else need_day(MAILED, _("the day the papers were mailed"))
 

@@ -6,7 +6,7 @@ from firstpaper.counting import spell_date
 from firstpaper.facts import Case
 from firstpaper.law.authority import Certainty
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import begins_on, filed_on, joint
+from firstpaper.law.measures.record import TAKING_PART, begins_on, filed_on, joint, took_part
 from firstpaper.law.measures.service import certainty
 from firstpaper.law.measures.waiting import Clock, EarliestEnd, Starts, clock, has_waiting
 from firstpaper.law.measures.waiting import earliest_end as ends_from
@@ -19,8 +19,7 @@ FACTS = (
     "record.filed_on",
     "record.joint",
     "record.service.method",
-    "record.response_filed_on",
-    "record.appeared_on",
+    *TAKING_PART,
 )
 
 
@@ -68,6 +67,8 @@ def earliest_end(case: Case, on: date) -> Found | None:
     running = clock(case, on)
     if running:
         return _runs(case, on, running)
+    if took_part(case, on):
+        return _day_missing()
     begins = begins_on(case, on)
     return None if begins is None else _would_run(case, max(on, begins))
 
@@ -100,6 +101,19 @@ def _first_day(running: Clock) -> str:
             "The joint petition was filed on {on}. The marriage or partnership cannot end before {day}."
         ),
     }[running.why]
+
+
+def _day_missing() -> Found:
+    return Found(
+        Outcome.NEED_TO_KNOW,
+        Weight.LOOK_AGAIN,
+        _(
+            "The other side has taken part, so the six months are running. We cannot count them: we do not "
+            "know since which day."
+        ),
+        _("Look for the court's stamp on their response, or ask the clerk, and record that day."),
+        facts=FACTS,
+    )
 
 
 def _would_run(case: Case, on: date) -> Found:
