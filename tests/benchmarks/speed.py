@@ -32,7 +32,7 @@ from tests.benchmarks.packet import bare, lines_of
 ON = date(2026, 11, 30)
 PLAIN = "plain-childless-divorce"
 ROUNDS = 9
-PACKETS = 40, 160
+PACKETS = 40, 160, 640
 A_YEAR = 130_000
 
 
