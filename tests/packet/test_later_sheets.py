@@ -18,6 +18,7 @@ from firstpaper.packet.paper import markup_errors
 from firstpaper.packet.screen import screen
 from firstpaper.packet.templates import render
 from firstpaper.packet.views import (
+    after,
     child_homes,
     dates_ahead,
     dates_at_a_glance,
@@ -170,6 +171,74 @@ def test_an_amended_petition_is_served_anew_and_nothing_of_the_first_service_is_
         "record.amended_served_on", D("2026-11-20")
     )
     assert [sheet.title for sheet in shown(service.sheets, done)] == ["Worksheet for FL-115"]
+
+
+def test_once_nobody_answered_in_time_the_first_page_names_the_default_and_the_proof_before_it() -> None:
+    # Fam. Code 2020; Code Civ. Proc. 585, 587: served November 10, so the last day is December 10
+    def first_page(told: Case, on: date) -> str:
+        return words((after.sheet(brief(told, on), ()),))
+
+    served = case(**SERVED)
+    assert "FL-165" not in first_page(served, date(2026, 12, 10))
+    assert "Once the proof is on file, you can ask for a default" in first_page(served, date(2026, 12, 11))
+    proved = served.with_fact("record.service.proof_filed_on", D("2026-11-12"))
+    assert "recorded. You can ask for a default (FL-165)" in first_page(proved, date(2026, 12, 11))
+    asked = proved.with_fact("record.default_asked_on", D("2026-12-11"))
+    assert "The time to answer is over" not in first_page(asked, date(2026, 12, 12))
+
+
+AMENDED = {
+    "matter__amended": True,
+    "matter__case_number": "26FL00001",
+    "matter__other_side_answered": True,
+}
+
+
+def test_an_amended_petition_goes_to_somebody_who_took_part_like_a_later_paper() -> None:
+    # Code Civ. Proc. 471.5(a), 1013(a); Cal. Rules of Court, rules 5.66, 5.68(c), 5.74(c)(2)
+    to_serve = case(**AMENDED)
+    assert [sheet.template for sheet in shown(service.sheets, to_serve)] == [
+        "service-later.html",
+        "service-later-server.html",
+    ]
+    kit, given_away = (of(f"service-later{name}.html", to_serve) for name in ("", "-server"))
+    for page in (kit, given_away):
+        assert "FL-100 marked “amended”, a copy" in page
+        assert "FL-120, blank" in page
+        assert not any(form in page for form in ("FL-110", "FL-115", "FL-117"))
+        assert "FL-335" in page
+        assert "FL-330" in page
+    assert "30 days from the day it was mailed" in kit
+    assert "from California to California 5 days, from or to another state 10" in kit
+    assert "there is no default on the amended petition" in kit
+    assert "A response was on file before this petition" in kit
+    assert "559-555-0134" not in given_away
+    assert "418 Alder Court" not in given_away
+
+
+def test_somebody_who_took_part_without_a_response_is_served_likewise_and_needs_no_permission() -> None:
+    # Code Civ. Proc. 472(a): before the answer; 410.50(a): any general appearance
+    appeared = case(
+        **{**AMENDED, "matter__other_side_answered": False},
+        record__filed_on=D("2026-11-02"),
+        record__appeared_on=D("2026-11-14"),
+    )
+    kit = of("service-later.html", appeared)
+    assert "no default" not in kit
+    assert "A response was on file" not in kit
+
+
+def test_a_first_petition_amended_in_its_own_file_puts_no_summons_into_the_envelope_either() -> None:
+    answered = case(**SERVED, record__response_filed_on=D("2026-11-14"), record__amended_on=D("2026-11-20"))
+    assert "FL-110" not in of("service-later-server.html", answered)
+
+
+def test_the_address_of_somebody_in_danger_is_not_on_the_page_that_is_given_away() -> None:
+    hidden = case("address-must-stay-hidden", **AMENDED)
+    kit, given_away = (of(f"service-later{name}.html", hidden) for name in ("", "-server"))
+    assert "The postmark can show" in kit
+    assert "Your safety comes first" in kit
+    assert "Your safety comes first" not in given_away
 
 
 NEW = "at least 3 times"

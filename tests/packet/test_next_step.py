@@ -5,7 +5,16 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import DONT_KNOW, Case, Day
-from firstpaper.facts.choices import CommunityHow, FeeState, Lives, ServedBy, ServiceMethod, Special
+from firstpaper.facts.choices import (
+    CommunityHow,
+    FeeState,
+    Kind,
+    LaterService,
+    Lives,
+    ServedBy,
+    ServiceMethod,
+    Special,
+)
 from firstpaper.packet.next_step import next_step
 from tests.cli.person import facts_of
 
@@ -67,6 +76,21 @@ NEW_YEAR = date(2027, 1, 6)
 """Two days after service in the year in which the proof needs photographs (Code Civ. Proc. 417.10(a)(1))."""
 AMENDED = {"record.amended_on": Day(2026, 12, 6)}
 AGAIN = {"record.amended_served_on": Day(2026, 12, 7), "record.service.proof_filed_on": Day(2026, 12, 6)}
+LATER_AMENDED = {"record.amended_on": Day(2027, 1, 4)}
+TOLD_ANSWERED = {
+    **FILED,
+    **LATER_AMENDED,
+    "matter.amended": True,
+    "matter.case_number": "26FL00123",
+    "matter.first_filed_on": Day(2026, 12, 1),
+    "matter.first_kind": Kind.DISSOLUTION,
+    "matter.other_side_answered": True,
+}
+MAILED = {"record.amended_served_on": Day(2027, 1, 5), "record.amended_served_how": LaterService.MAIL}
+HANDED = MAILED | {"record.amended_served_how": LaterService.PERSONAL}
+OVERNIGHT = MAILED | {"record.amended_served_how": LaterService.OVERNIGHT}
+PROVED_AGAIN = {"record.service.proof_filed_on": Day(2027, 1, 6)}
+NEXT_YEAR = date(2027, 1, 6)
 DENIED = {"record.fee": FeeState.WAIVER_DENIED, "record.waiver_denied_on": Day(2026, 12, 4)}
 """Ten days from the notice (Cal. Rules of Court, rule 5.43(a))."""
 LATE = date(2027, 2, 3)
@@ -164,6 +188,19 @@ def case(facts: dict[str, object], begun: Case = PLAIN) -> Case:
         (FILED | LEFT, ON, "mail a second set", ("record", "served")),
         (PROVED | AMENDED, ON, "the amended petition served", ("record", "amended-served")),
         (PROVED | AMENDED | AGAIN, ON, "for the amended petition", ("record", "proof")),
+        (ANSWERED | LATER_AMENDED, NEXT_YEAR, "mails it or hands it over", ("record", "amended-served")),
+        (TOLD_ANSWERED, NEXT_YEAR, "mails it or hands it over", ("record", "amended-served")),
+        (TOLD_ANSWERED | MAILED, NEXT_YEAR, "by mail (FL-335)", ("record", "proof")),
+        (TOLD_ANSWERED | HANDED, NEXT_YEAR, "service (FL-330)", ("record", "proof")),
+        (TOLD_ANSWERED | OVERNIGHT, NEXT_YEAR, "FL-335 if it was mailed, FL-330 if", ("record", "proof")),
+        (TOLD_ANSWERED | MAILED | PROVED_AGAIN, NEXT_YEAR, "stamp on it", ("record", "response")),
+        (
+            ANSWERED | LATER_AMENDED | {"record.response_filed_on": Day(2027, 1, 4)},
+            NEXT_YEAR,
+            "a response came, perhaps to the amended petition",
+            ("record", "amended-served"),
+        ),
+        (MISSING | TOLD_ANSWERED, NEXT_YEAR, "mails it or hands it over", ("record", "amended-served")),
         (FILED | DENIED, ON, "FW-006), by Mon, Dec 14, 2026", ("record", "fee")),
         (FILED | DENIED, date(2026, 12, 15), "still stands", ("record", "fee")),
         (PROVED, ON, "FL-140", ("record", "disclosure")),

@@ -12,6 +12,7 @@ from firstpaper.facts.choices import (
     Danger,
     Declaration,
     Kind,
+    LaterService,
     ServiceMethod,
     Special,
 )
@@ -31,7 +32,7 @@ from firstpaper.law.measures.disclosure import waits_for_a_response
 from firstpaper.law.measures.fees import wants_waiver
 from firstpaper.law.measures.record import happened, took_part
 from firstpaper.law.measures.residence import Route, residence_route
-from firstpaper.law.measures.service import Serving, cannot_be_found, method, serving
+from firstpaper.law.measures.service import Serving, goes_as_a_later_paper, method, needs_an_order, serving
 
 
 def always(case: Case, on: date) -> bool:
@@ -47,6 +48,16 @@ def is_first_petition(case: Case, on: date) -> bool:
 def is_amended_petition(case: Case, on: date) -> bool:
     """The petition takes the place of one filed before."""
     return known(case.matter.amended) is True
+
+
+def amends_before_they_took_part(case: Case, on: date) -> bool:
+    """The petition takes the place of one filed before, and the other side has not taken part."""
+    return is_amended_petition(case, on) and not took_part(case, on)
+
+
+def amends_after_they_took_part(case: Case, on: date) -> bool:
+    """The petition takes the place of one filed before, in a case in which the other side took part."""
+    return is_amended_petition(case, on) and took_part(case, on)
 
 
 def can_mark_item_2(case: Case, on: date) -> bool:
@@ -177,12 +188,24 @@ def runs_over_fl_160(case: Case, on: date) -> bool:
 
 def has_service_to_prove_on_fl_115(case: Case, on: date) -> bool:
     """Papers are to be served, or were, on somebody who can be found, and there is no proof of it yet."""
-    return serving(case, on) is not Serving.NOTHING and not needs_an_order_to_serve(case, on)
+    to_prove = serving(case, on) is not Serving.NOTHING and not goes_as_a_later_paper(case, on)
+    return to_prove and not needs_an_order(case, on)
+
+
+def may_prove_a_later_paper_by_mail(case: Case, on: date) -> bool:
+    """An amended petition for somebody who took part has no proof yet, and was not handed over."""
+    return _has_a_later_paper_to_prove(case, on, LaterService.PERSONAL)
+
+
+def may_prove_a_later_paper_in_person(case: Case, on: date) -> bool:
+    """An amended petition for somebody who took part has no proof yet, and was not mailed."""
+    return _has_a_later_paper_to_prove(case, on, LaterService.MAIL)
 
 
 def has_papers_to_serve_on_somebody_found(case: Case, on: date) -> bool:
     """Papers are still to be served on the other side, who can be found."""
-    return serving(case, on) is Serving.SERVE and not cannot_be_found(case)
+    to_serve = serving(case, on) is Serving.SERVE and not goes_as_a_later_paper(case, on)
+    return to_serve and not needs_an_order(case, on)
 
 
 def is_for_somebody_locked_up(case: Case, on: date) -> bool:
@@ -192,7 +215,7 @@ def is_for_somebody_locked_up(case: Case, on: date) -> bool:
 
 def needs_an_order_to_serve(case: Case, on: date) -> bool:
     """Papers are still to be served on somebody who cannot be found."""
-    return serving(case, on) is Serving.SERVE and cannot_be_found(case)
+    return needs_an_order(case, on)
 
 
 def may_prove_a_posting(case: Case, on: date) -> bool:
@@ -250,6 +273,11 @@ def told_of_danger_beside_a_hidden_address(case: Case, on: date) -> bool:
 def needs_an_interpreter(case: Case, on: date) -> bool:
     """One of the two needs an interpreter in court."""
     return Special.INTERPRETER in (known(case.people.special) or ())
+
+
+def _has_a_later_paper_to_prove(case: Case, on: date, in_another_way: LaterService) -> bool:
+    to_prove = serving(case, on) is not Serving.NOTHING and goes_as_a_later_paper(case, on)
+    return to_prove and known(case.record.amended_served_how) is not in_another_way
 
 
 def _unproved(case: Case, how: ServiceMethod, on: date) -> bool:

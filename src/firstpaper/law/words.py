@@ -61,6 +61,14 @@ def not_confirmed(certainty: Certainty) -> str:
     return "" if certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
 
 
+def as_a_later_paper() -> str:
+    """How an amended petition reaches somebody who took part; our reading of the law."""
+    return _(
+        "By our reading no summons goes with it: somebody else, 18 or older, mails it or hands it over. Ask "
+        "the self-help center to confirm."
+    )
+
+
 def target_day(due: "Due", spell: Callable[[date], str] = spell_date) -> str:
     """The day to aim for, and in brackets the court day the law moves the last day to, if another."""
     moved = moved_to(due, spell)

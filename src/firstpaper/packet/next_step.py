@@ -18,13 +18,22 @@ from firstpaper.intake.fact_names import named
 from firstpaper.law.agenda import Entry, State, agenda
 from firstpaper.law.finding import FIRST_COURT_DAY, Finding, Weight
 from firstpaper.law.measures.fees import after_denial
-from firstpaper.law.measures.record import appeared_on, filed_on, happened, is_filed, responded, took_part
+from firstpaper.law.measures.record import (
+    answered_first,
+    appeared_on,
+    filed_on,
+    happened,
+    is_filed,
+    responded,
+    took_part,
+)
 from firstpaper.law.measures.response import default_from
 from firstpaper.law.measures.service import (
     Serving,
     acknowledgment_back_by,
-    cannot_be_found,
+    goes_as_a_later_paper,
     method,
+    needs_an_order,
     serves_again,
     service_complete,
     serving,
@@ -167,17 +176,29 @@ def _pay(case: Case, on: date) -> NextStep | None:
     return NextStep(said, "record", ("fee",))
 
 
+def _serve_again(case: Case, on: date) -> NextStep | None:
+    if not serves_again(case) or serving(case, on) is not Serving.SERVE:
+        return None
+    by_hand = _(
+        "have the amended petition served: somebody 18 or older, never you, hands it over. Then record it."
+    )
+    by_mail_too = _(
+        "have the amended petition served: somebody 18 or older, never you, mails it or hands it over. "
+        "Then record it."
+    )
+    words = by_mail_too if goes_as_a_later_paper(case, on) else by_hand
+    maybe = responded(case, on) and not answered_first(case, on)
+    answers_it = _(
+        "a response came, perhaps to the amended petition. If that was served, record the day. If not:"
+    )
+    return NextStep(spaced((answers_it if maybe else "", words)), "record", ("amended-served",))
+
+
 def _serve(case: Case, on: date) -> NextStep | None:
     left = serving(case, on)
-    complete = left is Serving.NOTHING and service_complete(case, on) is not None
-    if left is Serving.PROVE or complete or took_part(case, on):
+    over = service_complete(case, on) is not None or took_part(case, on)
+    if serves_again(case) or left is Serving.PROVE or (left is Serving.NOTHING and over):
         return None
-    if serves_again(case):
-        words = _(
-            "have the amended petition served: somebody 18 or older, never you, hands it over. Then record "
-            "it."
-        )
-        return NextStep(words, "record", ("amended-served",))
     back = acknowledgment_back_by(case, on)
     if method(case) is ServiceMethod.ACKNOWLEDGMENT and back:
         words = _("see that the other side signs form FL-117 and sends it back by {day}. Then record it.")
@@ -187,7 +208,7 @@ def _serve(case: Case, on: date) -> NextStep | None:
             "have the server mail a second set to the place where the papers were left. Then record the day."
         )
         return NextStep(words, "record", ("served",))
-    if method(case) is None and cannot_be_found(case):
+    if method(case) is None and needs_an_order(case, on):
         words = _(
             "ask a judge to allow a newspaper or a posting, with forms FL-980 and FL-982. Write down first "
             "how you looked for the other side. Record the service when it is done."
@@ -223,7 +244,7 @@ def _have_served(by: date | None) -> str:
 
 def _prove(case: Case, on: date) -> NextStep | None:
     words = proof_step(case, on)
-    if not words or took_part(case, on):
+    if not words:
         return None
     return NextStep(spaced((words, _("Then record it."))), "record", ("proof",))
 
@@ -286,6 +307,7 @@ _AFTER_FILING: tuple[Callable[[Case, date], NextStep | None], ...] = (
     _closed,
     _pay,
     _find_out_the_day,
+    _serve_again,
     _serve,
     _prove,
     _tell_since_when,

@@ -1,20 +1,22 @@
 """Which paper proves the service of one case, in words to act on.
 
 What proves it hangs on the way of service: FL-115, FL-985 after a posting, or the sworn statement of a
-newspaper (Code Civ. Proc. 417.10, 417.20; Cal. Rules of Court, rule 5.72(b)).
+newspaper (Code Civ. Proc. 417.10, 417.20; Cal. Rules of Court, rule 5.72(b)). A later paper has FL-335 or
+FL-330, which rule 5.66(b)(2) names for a response.
 """
 
 from collections.abc import Callable, Mapping
 from datetime import date
 
-from firstpaper.facts import Case
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts import Case, known
+from firstpaper.facts.choices import LaterService, ServiceMethod
 from firstpaper.law.measures.record import day, happened
 from firstpaper.law.measures.service import (
     BY_HAND,
     Serving,
-    cannot_be_found,
+    goes_as_a_later_paper,
     method,
+    needs_an_order,
     photographs_needed,
     proof_needed,
     serves_again,
@@ -29,12 +31,34 @@ def proof_step(case: Case, on: date) -> str:
     left = serving(case, on)
     if left is Serving.NOTHING and not proof_needed(case, on):
         return ""
+    if goes_as_a_later_paper(case, on):
+        return _of_a_later_paper(case)
     if serves_again(case):
         return _of_the_amended()
-    if left is Serving.SERVE and cannot_be_found(case):
+    if needs_an_order(case, on):
         return _("file the proof of service: the newspaper's sworn statement, or FL-985 after a posting.")
     how = method(case)
     return spaced((_BY_METHOD.get(how, _signed)(), _behind(case, on) if how in BY_HAND else ""))
+
+
+def _of_a_later_paper(case: Case) -> str:
+    """By how it went; overnight delivery has no form that we know of."""
+    match known(case.record.amended_served_how):
+        case LaterService.MAIL:
+            return _(
+                "file a proof of service by mail (FL-335) for the amended petition, signed by the one who "
+                "mailed it."
+            )
+        case LaterService.PERSONAL:
+            return _(
+                "file a proof of personal service (FL-330) for the amended petition, signed by the one who "
+                "handed it over."
+            )
+        case _:
+            return _(
+                "file a proof of service for the amended petition, signed by the one who served it: FL-335 "
+                "if it was mailed, FL-330 if it was handed over."
+            )
 
 
 def _of_the_amended() -> str:

@@ -10,14 +10,16 @@ from datetime import date
 import pytest
 
 from firstpaper.facts import Case, Day
-from firstpaper.facts.choices import ServiceMethod
+from firstpaper.facts.choices import ServiceMethod, Special
 from firstpaper.law.authority import Certainty
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import appeared_on, took_part, took_part_first
 from firstpaper.law.measures.service import (
     Serving,
     certainty,
+    goes_as_a_later_paper,
     lacks_its_day,
+    needs_an_order,
     new_text_begins,
     notice_may_go_by_mail,
     proof_texts,
@@ -90,6 +92,69 @@ def test_an_amended_petition_is_served_and_proved_for_itself(
     amended = {"amended_on": "2026-09-01", "amended_served_on": amended_served_on}
     case = Case.model_validate({"record": {"filed_on": "2026-05-04", "service": first, **amended}})
     assert serving(case, date(2026, 11, 25)) is left
+
+
+@pytest.mark.parametrize(
+    ("told", "left"),
+    [
+        ({}, Serving.SERVE),
+        ({"amended_served_on": "2026-09-07"}, Serving.PROVE),
+        ({"amended_served_on": "2026-09-07", "proof_filed_on": "2026-09-06"}, Serving.PROVE),
+        ({"amended_served_on": "2026-09-07", "proof_filed_on": "2026-09-07"}, Serving.NOTHING),
+        ({"amended_served_on": "2026-09-07", "response_filed_on": "2026-09-06"}, Serving.PROVE),
+        ({"amended_served_on": "2026-09-07", "response_filed_on": "2026-09-07"}, Serving.NOTHING),
+        ({"amended_served_on": "2026-09-07", "response_filed_on": "2026-09"}, Serving.NOTHING),
+        ({"response_filed_on": "2026-09-06"}, Serving.SERVE),  # it may answer the first petition
+    ],
+)
+@pytest.mark.parametrize(
+    "took_part_before",
+    [
+        {"record": {"appeared_on": "2026-06-20"}},
+        {"record": {"appeared_on": "2026-06"}},
+        {"matter": {"amended": True, "other_side_answered": True}},
+    ],
+)
+def test_an_amended_petition_is_served_on_somebody_who_took_part_like_a_later_paper(
+    told: dict[str, str], left: Serving, took_part_before: dict[str, dict[str, object]]
+) -> None:
+    """Code Civ. Proc. 471.5(a): "must be served upon the defendants affected"; rules 5.66(a), 5.68(c)."""
+    proof = told.get("proof_filed_on", "2026-06-04")
+    first = {"method": "personal", "served_on": "2026-06-01", "proof_filed_on": proof}
+    record = {"filed_on": "2026-05-04", "service": first, "amended_on": "2026-09-01"}
+    newer = {key: day for key, day in told.items() if key != "proof_filed_on"}
+    case = Case.model_validate(
+        {
+            "matter": took_part_before.get("matter", {}),
+            "record": {**record, **took_part_before.get("record", {}), **newer},
+        }
+    )
+    assert serving(case, ON) is left
+    assert goes_as_a_later_paper(case, ON)
+
+
+@pytest.mark.parametrize(
+    ("facts", "ordered"),
+    [
+        ({}, True),
+        ({"record.appeared_on": Day(2026, 6, 20)}, False),
+        ({"record.amended_on": Day(2026, 9, 1)}, True),
+        ({"record.amended_on": Day(2026, 9, 1), "record.appeared_on": Day(2026, 6, 20)}, False),
+        ({"people.special": ()}, False),
+    ],
+)
+def test_only_somebody_who_is_to_be_served_and_took_no_part_needs_an_order(
+    facts: dict[str, object], ordered: bool
+) -> None:
+    """Code Civ. Proc. 415.50; Cal. Rules of Court, rule 5.68(c)."""
+    case = (
+        Case()
+        .with_fact("record.filed_on", Day(2026, 5, 4))
+        .with_fact("people.special", (Special.OTHER_SIDE_MISSING,))
+    )
+    for key, value in facts.items():
+        case = case.with_fact(key, value)
+    assert needs_an_order(case, ON) is ordered
 
 
 @pytest.mark.parametrize(

@@ -175,3 +175,10 @@ def test_the_text_fits_a_terminal() -> None:
 
 def test_an_empty_case_has_its_filing_day_alone() -> None:
     assert [row.title for row in timeline(Case(), date(2026, 11, 25)).rows] == ["Filing, as planned"]
+
+
+@pytest.mark.parametrize("appeared", [D("2026-12"), D("2026-12-03")])
+def test_no_service_is_supposed_once_the_other_side_took_part(appeared: Day) -> None:
+    # Fam. Code 2339(a): the six months run from that day, known or not
+    told = case({"record.filed_on": D("2026-11-25"), "record.appeared_on": appeared})
+    assert "If the papers are served" not in text_of(timeline(told, date(2027, 1, 6)))

@@ -14,8 +14,9 @@ from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.measures.record import day, happened
 from firstpaper.law.measures.service import (
     Serving,
-    cannot_be_found,
+    goes_as_a_later_paper,
     method,
+    needs_an_order,
     photographs_needed,
     proof_texts,
     serving,
@@ -36,11 +37,11 @@ LAW = {
 def form(case: Case, on: date) -> tuple[FilledForm, ...]:
     """The form, while service is still to be proved, with what was recorded of it.
 
-    None for somebody who cannot be found: a judge orders another way.
+    None for somebody who cannot be found: a judge orders another way. None for somebody who took part: it
+    proves the service of a summons.
     """
-    left = serving(case, on)
-    by_order = left is Serving.SERVE and cannot_be_found(case)
-    if left is Serving.NOTHING or by_order or not is_known(FORM, on):
+    other_proof = needs_an_order(case, on) or goes_as_a_later_paper(case, on)
+    if serving(case, on) is Serving.NOTHING or other_proof or not is_known(FORM, on):
         return ()
     return (filled(edition_for(FORM, on), tuple(_answers(of_this_service(case), on))),)
 

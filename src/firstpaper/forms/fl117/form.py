@@ -12,7 +12,14 @@ from firstpaper.forms.saying import nothing_to_mark, on_the_sheet, written
 from firstpaper.forms.service_papers import caption, of_this_service, papers
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import day, happened
-from firstpaper.law.measures.service import Serving, cannot_be_found, method, server_age, serving
+from firstpaper.law.measures.service import (
+    Serving,
+    goes_as_a_later_paper,
+    method,
+    needs_an_order,
+    server_age,
+    serving,
+)
 from firstpaper.locale import _
 
 FORM = "FL-117"
@@ -21,10 +28,11 @@ BY_MAIL = (None, ServiceMethod.ACKNOWLEDGMENT)
 
 
 def form(case: Case, on: date) -> tuple[FilledForm, ...]:
-    """The form, while papers may go by mail to somebody who can be found. Two copies; another mails them."""
+    """The form, while first papers may go by mail to somebody found. Two copies; another mails them."""
     case_now = of_this_service(case)
     by_mail = serving(case, on) is Serving.SERVE and method(case_now) in BY_MAIL
-    if not by_mail or cannot_be_found(case) or not is_known(FORM, on):
+    other_way = needs_an_order(case, on) or goes_as_a_later_paper(case, on)
+    if not by_mail or other_way or not is_known(FORM, on):
         return ()
     return (filled(edition_for(FORM, on), tuple(_answers(case_now, on))),)
 

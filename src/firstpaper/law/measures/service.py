@@ -133,6 +133,11 @@ def proof_needed(case: Case, on: date) -> bool:
     )
 
 
+def lacks_proof(case: Case, on: date) -> bool:
+    """Whether what was served last has no proof on file; one of the first service proves no later one."""
+    return serving(case, on) is Serving.PROVE or proof_needed(case, on)
+
+
 def waits_for_receipt(case: Case, on: date) -> bool:
     """Whether papers were mailed out of the state and nothing filed shows that they came.
 
@@ -167,13 +172,16 @@ def serving(case: Case, on: date) -> Serving:
     """What is left to do: serve the papers, then file the proof.
 
     Nothing in a joint petition (Fam. Code 2331(b)), once the other side took part (Code Civ. Proc. 417.30),
-    and where an order or a treaty says how the papers go.
+    and where an order or a treaty says how the papers go. But an amended petition is served on somebody who
+    took part too (471.5(a)).
     """
     record = happened(case, on)
-    if joint(case) or took_part(case, on):
+    if joint(case):
         return Serving.NOTHING
     if serves_again(case):
         return _serving_again(record)
+    if took_part(case, on):
+        return Serving.NOTHING
     proved = known(record.service.proof_filed_on) is not None and not wrong_server(case)
     if method(case) in BY_ORDER or proved:
         return Serving.NOTHING
@@ -181,10 +189,17 @@ def serving(case: Case, on: date) -> Serving:
 
 
 def _serving_again(record: Record) -> Serving:
-    """What is left of an amended petition: it has a proof of its own, filed after it was served."""
-    if known(record.amended_served_on) is None:
+    """What is left of an amended petition: it has a proof of its own, filed after it was served.
+
+    What the other side filed since then makes that needless, as for the first papers (417.30).
+    """
+    told = known(record.amended_served_on)
+    if told is None:
         return Serving.SERVE
-    served, proved = day(record.amended_served_on), day(record.service.proof_filed_on)
+    came = filter(None, (known(record.response_filed_on), known(record.appeared_on)))
+    if any(each.latest >= told.earliest for each in came):
+        return Serving.NOTHING
+    served, proved = told.sure, day(record.service.proof_filed_on)
     return Serving.NOTHING if served and proved and proved >= served else Serving.PROVE
 
 
@@ -192,6 +207,25 @@ def serves_again(case: Case) -> bool:
     """Whether an amended petition must be served, so that the service of the first one no longer counts."""
     amended = known(case.matter.amended) is True or known(case.record.amended_on) is not None
     return amended and not joint(case)
+
+
+def goes_as_a_later_paper(case: Case, on: date) -> bool:
+    """Whether an amended petition goes to somebody who took part: like any later paper, without a summons.
+
+    A general appearance is equal to personal service of the summons (Cal. Rules of Court, rule 5.68(c)), and
+    mail is enough for a later paper (Code Civ. Proc. 1013(a)). That an amended petition is one of them is our
+    reading; of the one that revokes a joint petition, rule 5.68(d) says it.
+    """
+    return serves_again(case) and took_part(case, on)
+
+
+def needs_an_order(case: Case, on: date) -> bool:
+    """Whether somebody who cannot be found is still to be served, so that a judge must allow a way.
+
+    Somebody who took part gave the court an address.
+    """
+    to_serve = serving(case, on) is Serving.SERVE
+    return to_serve and cannot_be_found(case) and not goes_as_a_later_paper(case, on)
 
 
 def notice_may_go_by_mail(case: Case, on: date) -> bool:

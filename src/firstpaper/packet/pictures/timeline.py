@@ -12,7 +12,7 @@ from firstpaper.law.authority import Certainty
 from firstpaper.law.deadline_register import deadlines
 from firstpaper.law.measures import service, waiting
 from firstpaper.law.measures.marriage import separation
-from firstpaper.law.measures.record import appeared_on, begins_on, day, filed_on, happened, joint
+from firstpaper.law.measures.record import appeared_on, begins_on, day, filed_on, happened, joint, took_part
 from firstpaper.law.measures.residence import SPOUSES, Route, residence_route, spouse_residence
 from firstpaper.law.words import moved_to, of_union, spell_day
 from firstpaper.locale import _
@@ -178,7 +178,7 @@ def _supposed_end(case: Case, on: date) -> Iterator[_Dated]:
     """When a marriage could end if the papers were served on that very day, or that of the filing."""
     if not waiting.has_waiting(case) or waiting.clock(case, on) is not None:
         return
-    if service.lacks_its_day(case, on):  # they went out before
+    if service.lacks_its_day(case, on) or took_part(case, on):  # it runs since a day that is not known
         return
     on = max(on, begins_on(case, on) or on)
     end = waiting.earliest_end(on)

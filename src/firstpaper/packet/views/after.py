@@ -12,11 +12,12 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.disclosure import served_unseen, waits_for_a_response
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint, responded
+from firstpaper.law.measures.response import default_from
 from firstpaper.law.measures.service import (
-    Serving,
-    cannot_be_found,
+    goes_as_a_later_paper,
+    lacks_proof,
+    needs_an_order,
     serves_again,
-    serving,
 )
 from firstpaper.locale import _
 from firstpaper.locale.rows import as_sentence
@@ -32,7 +33,6 @@ from firstpaper.packet.views.sheet import Sheet
 def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
     """The first sheet of what comes after the filing. It names the others, and says what to do in order."""
     case, on = brief.case, brief.on
-    left = serving(case, on)
     return Sheet(
         template="after-you-file.html",
         title=_("After you file"),
@@ -49,8 +49,11 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "may_file_together": may_yet_file_together(brief),
             "serve": is_to_be_served(brief),
             "again": serves_again(case),
-            "by_order": left is Serving.SERVE and cannot_be_found(case),
+            "as_later_paper": goes_as_a_later_paper(case, on),
+            "by_order": needs_an_order(case, on),
             "proof": as_sentence(proof_step(case, on)),
+            "default_open": _can_ask_for_default(case, on),
+            "lacks_proof": lacks_proof(case, on),
             "waits_for_waiver": _waits_for_waiver(case, on),
             "deemed_days": figure("fee_waiver.granted_after_court_days", on).value,
             "denial_days": figure("fee_waiver.after_denial_days", on).value,
@@ -70,6 +73,12 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
     )
+
+
+def _can_ask_for_default(case: Case, on: date) -> bool:
+    """Whether the time to respond is over in silence, and nobody asked for a default yet."""
+    opens = default_from(case, on)
+    return opens is not None and opens.rolled <= on and known(happened(case, on).default_asked_on) is None
 
 
 def _waits_for_waiver(case: Case, on: date) -> bool:

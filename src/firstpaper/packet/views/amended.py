@@ -10,7 +10,7 @@ from firstpaper.forms.fl100 import FORM as PETITION
 from firstpaper.forms.when import has_a_minor_child
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.record import answered_first
-from firstpaper.law.measures.service import notice_may_go_by_mail
+from firstpaper.law.measures.service import goes_as_a_later_paper, notice_may_go_by_mail
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views.sheet import Sheet
@@ -53,6 +53,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "filed": brief.earlier.filed_on,
             "children": has_a_minor_child(brief.case, brief.on),
             "answered": answered_first(brief.case, brief.on),
+            "as_later_paper": goes_as_a_later_paper(brief.case, brief.on),
             "by_mail": notice_may_go_by_mail(brief.case, brief.on),
             "response_days": figure("response.days", brief.on).value,
         },

@@ -10,7 +10,7 @@ from firstpaper.forms.when import is_amended_petition
 from firstpaper.law.figure import FigureNotInForce, FigureValue, figure
 from firstpaper.law.measures.children import concerns_children
 from firstpaper.law.measures.record import filed_on
-from firstpaper.law.measures.service import cannot_be_found
+from firstpaper.law.measures.service import goes_as_a_later_paper, needs_an_order
 from firstpaper.locale import _
 from firstpaper.packet.brief import Brief
 from firstpaper.packet.views import disclosure
@@ -44,7 +44,8 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
             "new_orders": _new_orders(orders.value, changes_on),
             "response_days": figure("response.days", brief.on).value,
             "disclosure_days": None if kind is Kind.NULLITY else figure("disclosure.days", brief.on).value,
-            "missing": cannot_be_found(brief.case),
+            "missing": needs_an_order(brief.case, brief.on),
+            "as_later_paper": goes_as_a_later_paper(brief.case, brief.on),
             "disclosure": disclosure.when(brief.case, brief.on),
             "waiting_months": figure("waiting.months", brief.on).value if kind is Kind.DISSOLUTION else None,
         },

@@ -118,7 +118,8 @@ def _remark(one: Entry) -> str:
         State.MISSED: _("This day has passed. {words}").format(words=one.deadline.if_missed),
         State.POSSIBLE: _("This day has come."),
     }.get(one.state, "")
-    return spaced((stands, not_confirmed(one.deadline.certainty)))
+    also = "" if one.state is State.MISSED else one.deadline.dated.also
+    return spaced((stands, also, not_confirmed(one.deadline.certainty)))
 
 
 def _who(who: Actor) -> str:

@@ -16,6 +16,7 @@ from firstpaper.law.measures.record import appeared_on, day, happened, joint, re
 from firstpaper.law.measures.service import (
     Serving,
     cannot_be_found,
+    goes_as_a_later_paper,
     serves_again,
     service_complete,
     serving,
@@ -126,12 +127,18 @@ EARLIEST_END = "waiting.earliest_end"
 
 def _service(case: Case, on: date) -> str:
     """How far the service is: what was done, and what is still to do about it."""
-    if took_part(case, on):
+    left = serving(case, on)
+    if took_part(case, on) and left is Serving.NOTHING:
         return _("The other side took part, so this is done.")
+    if goes_as_a_later_paper(case, on):
+        first = _("The other side took part, so this is done for the first petition.")
+        return spaced(
+            (first, _of_the_amended() if left is Serving.SERVE else as_sentence(proof_step(case, on)))
+        )
     if where := day_step(case, on):
         return spaced((_("The papers went out."), as_sentence(where)))
     complete = service_complete(case, on)
-    if serving(case, on) is Serving.SERVE or (complete is None and not serves_again(case)):
+    if left is Serving.SERVE or (complete is None and not serves_again(case)):
         return _to_do(case)
     proof = as_sentence(proof_step(case, on)) or _("The proof is filed.")
     return spaced((_done(case, on, complete.day if complete else on), proof))
@@ -152,6 +159,13 @@ def _to_do(case: Case) -> str:
     if serves_again(case):
         return spaced((_("Now that goes for the amended petition."), _to_be_served()))
     return _to_be_searched() if cannot_be_found(case) else _to_be_served()
+
+
+def _of_the_amended() -> str:
+    return _(
+        "The amended petition goes to them too: an adult other than you mails it or hands it over. That "
+        "person signs the proof (FL-335 or FL-330), and you file it."
+    )
 
 
 def _to_be_served() -> str:

@@ -9,14 +9,16 @@ from firstpaper.facts.choices import AWAY, IN_CALIFORNIA, Lives, Special
 from firstpaper.forms.caption_box import one_line
 from firstpaper.forms.filing import Filing, filled_forms
 from firstpaper.forms.fl100 import FORM as PETITION
+from firstpaper.forms.fl110.form import FORM as SUMMONS
 from firstpaper.forms.served import Served, served
 from firstpaper.law.figure import figure
 from firstpaper.law.measures.children import has_minor_children
 from firstpaper.law.measures.emergency import emergency_number
-from firstpaper.law.measures.record import case_number
+from firstpaper.law.measures.record import answered_first, case_number, responded
 from firstpaper.law.measures.service import (
     Serving,
     cannot_be_found,
+    goes_as_a_later_paper,
     notice_may_go_by_mail,
     proof_texts,
     serves_again,
@@ -48,6 +50,9 @@ def is_to_be_served(brief: Brief) -> bool:
 
 
 def _kit(brief: Brief) -> Iterator[Sheet]:
+    if goes_as_a_later_paper(brief.case, brief.on):
+        yield from _later_paper(brief)
+        return
     shared = _shared(brief)
     yield Sheet(
         template="service.html",
@@ -56,14 +61,10 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         purpose=_purpose(brief),
         values={
             **shared,
-            "emergency": brief.emergency,
-            "envelope": tuple(map(spaced, _envelope(brief))),
-            "in_danger": brief.in_danger,
+            **_for_the_filer(brief),
             "cannot_be_found": cannot_be_found(brief.case),
             "children": has_minor_children(brief.case, brief.on),
-            "hides_address": brief.hides_address,
             "notice_by_mail": notice_may_go_by_mail(brief.case, brief.on),
-            "hotline": figure("help.domestic_violence_hotline", brief.on).value,
             "away": known(brief.case.residence.respondent.lives) in AWAY,
             "out_of_state_days": figure("service.complete_days.out_of_state_mail", brief.on).value,
             "response_days": figure("response.days", brief.on).value,
@@ -87,6 +88,45 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
         given_away=True,
         values={**shared, "tries": range(1, TRIES_ON_LOG + 1)},
     )
+
+
+def _later_paper(brief: Brief) -> Iterator[Sheet]:
+    """The kit for somebody who took part: two pages, without a summons, a log or a form to send back."""
+    case, on = brief.case, brief.on
+    shared = _shared(brief)
+    yield Sheet(
+        template="service-later.html",
+        title=_("Have the amended petition served"),
+        running=_("Have the amended petition served"),
+        purpose=_("Read it after you file. It says who may mail or hand over the papers, and how."),
+        values={
+            **shared,
+            **_for_the_filer(brief),
+            "permission": answered_first(case, on),
+            "answered": responded(case, on),
+            "answer_days": figure("response.amended_days", on).value,
+            "mail_adds": figure("service.mail_extra_days", on).value,
+        },
+    )
+    yield Sheet(
+        template="service-later-server.html",
+        title=_("For the person who serves the papers"),
+        running=_("For the person who serves the papers"),
+        purpose=_("Give this page to the person who mails or hands over the papers."),
+        given_away=True,
+        values=shared,
+    )
+
+
+def _for_the_filer(brief: Brief) -> dict[str, object]:
+    """What only the filer's own page says."""
+    return {
+        "emergency": brief.emergency,
+        "envelope": tuple(map(spaced, _envelope(brief))),
+        "in_danger": brief.in_danger,
+        "hides_address": brief.hides_address,
+        "hotline": figure("help.domestic_violence_hotline", brief.on).value,
+    }
 
 
 def _purpose(brief: Brief) -> str:
@@ -129,7 +169,10 @@ def _envelope(brief: Brief) -> Iterator[tuple[str, str]]:
     The second is for the filer. Whoever serves crosses out what is not there.
     """
     copies = Counter(form.form for form in brief.filled)
+    no_summons = goes_as_a_later_paper(brief.case, brief.on)
     for paper in served(brief.forms, brief.attachments):
+        if no_summons and paper.form == SUMMONS:
+            continue
         words = _("{paper}, blank") if paper.blank else _("{paper}, a copy")
         if not paper.blank and paper.name == paper.form and copies[paper.form] > 1:
             words = _("{paper}, a copy of all {count}")

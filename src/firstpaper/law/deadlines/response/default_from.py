@@ -8,7 +8,8 @@ from firstpaper.law.deadline_register import deadline
 from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.record import TAKING_PART, happened
 from firstpaper.law.measures.response import default_from as counted
-from firstpaper.law.measures.service import certainty
+from firstpaper.law.measures.service import certainty, lacks_proof
+from firstpaper.locale import _
 
 
 @deadline(
@@ -28,4 +29,9 @@ def default_from(case: Case, on: date) -> Dated | None:
     opens = counted(case, on)
     if opens is None or known(happened(case, on).default_asked_on) is not None:
         return None
-    return Dated(Due(opens.rolled, opens.rolled, opens.steps), certainty=certainty(case, on))
+    proof = _("File the proof of service first: without it there is no default.")
+    return Dated(
+        Due(opens.rolled, opens.rolled, opens.steps),
+        certainty=certainty(case, on),
+        also=proof if lacks_proof(case, on) else "",
+    )

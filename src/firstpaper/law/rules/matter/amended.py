@@ -5,14 +5,15 @@ from datetime import date
 
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.law.finding import Found, Outcome, Weight
-from firstpaper.law.measures.record import answered_first
-from firstpaper.law.measures.service import notice_may_go_by_mail
+from firstpaper.law.measures.record import answered_first, is_filed
+from firstpaper.law.measures.service import goes_as_a_later_paper, notice_may_go_by_mail
 from firstpaper.law.register import rule
-from firstpaper.law.words import help_first
+from firstpaper.law.words import as_a_later_paper, help_first, help_now, spaced
 from firstpaper.locale import _
 
 AMENDED, NUMBER, ANSWERED = "matter.amended", "matter.case_number", "matter.other_side_answered"
 SERVED, RESPONSE = "record.amended_served_on", "record.response_filed_on"
+APPEARED = "record.appeared_on"
 FIRST_KIND, INTENT = "matter.first_kind", "matter.first_stated_intent"
 
 
@@ -41,7 +42,9 @@ def amended(case: Case, on: date) -> list[Found]:
     need the court's permission, or the other side's agreement.
 
     The new petition has to be served, and the time to respond runs anew from that day. If the other side
-    has not taken part in the case, practice books say to serve it like the first papers, with a summons.
+    has not taken part in the case, practice books say to serve it like the first papers, with a summons. If
+    they have, we read the law to mean that it goes like any later paper: somebody else mails it or hands it
+    over, and no summons goes with it.
     There is one easier way: a legal separation that becomes a divorce. If the first petition said that
     this was meant, and the other side has not taken part, notice may go by mail.
 
@@ -113,16 +116,7 @@ def _restate() -> Found:
 def _serve(case: Case, on: date) -> Found:
     answered = answered_first(case, on)
     if answered:
-        return Found(
-            Outcome.FOR_A_LAWYER,
-            Weight.GET_ADVICE,
-            _(
-                "The other side has filed a response. Now you need the court's permission, or their "
-                "agreement."
-            ),
-            _("Ask how to get it. {help}").format(help=help_first()),
-            facts=(AMENDED, ANSWERED, RESPONSE),
-        )
+        return _after_a_response(case, on)
     if answered is None:
         return Found(
             Outcome.NEED_TO_KNOW,
@@ -150,6 +144,14 @@ def _serve(case: Case, on: date) -> Found:
             _("Ask the self-help center before you change the petition again."),
             facts=(AMENDED, ANSWERED, SERVED),
         )
+    if goes_as_a_later_paper(case, on):
+        return Found(
+            Outcome.MET,
+            Weight.LOOK_AGAIN,
+            _("No response has come, so you may amend once without asking. The other side has taken part."),
+            _still_served(case, on),
+            facts=(AMENDED, ANSWERED, APPEARED),
+        )
     return Found(
         Outcome.MET,
         Weight.LOOK_AGAIN,
@@ -163,3 +165,36 @@ def _serve(case: Case, on: date) -> Found:
         ),
         facts=(AMENDED, ANSWERED),
     )
+
+
+def _after_a_response(case: Case, on: date) -> Found:
+    filed = is_filed(case, on)
+    says = (
+        _(
+            "The other side had filed a response, so the amended petition needed the court's permission, or "
+            "their agreement."
+        )
+        if filed
+        else _(
+            "The other side has filed a response. Now you need the court's permission, or their agreement."
+        )
+    )
+    do = (
+        _("Keep the paper that shows it. Without one: {help}").format(help=help_now())
+        if filed
+        else _("Ask how to get it. {help}").format(help=help_first())
+    )
+    return Found(
+        Outcome.FOR_A_LAWYER,
+        Weight.GET_ADVICE,
+        says,
+        spaced((do, _still_served(case, on))),
+        facts=(AMENDED, ANSWERED, RESPONSE),
+    )
+
+
+def _still_served(case: Case, on: date) -> str:
+    """How it reaches somebody who took part; nothing once that was recorded."""
+    if known(case.record.amended_served_on) is not None:
+        return ""
+    return spaced((_("It must still be served."), as_a_later_paper()))

@@ -11,6 +11,7 @@ from firstpaper.law.figure import FigureValue, figure
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.nullity import grounds
 from firstpaper.law.measures.record import filed_on
+from firstpaper.law.measures.service import goes_as_a_later_paper
 from firstpaper.law.register import rule
 from firstpaper.locale import _
 from firstpaper.locale.rows import in_a_row
@@ -79,7 +80,7 @@ def _each(case: Case, on: date) -> Iterator[Found]:
         )
     yield from _straddles(case, on, orders)
     attempts = figure("service.attempts_before_substituted", on)
-    if begins := _speak_of(attempts, on):
+    if not goes_as_a_later_paper(case, on) and (begins := _speak_of(attempts, on)):
         yield _found(
             begins,
             _(

@@ -7,8 +7,9 @@ from firstpaper.facts.choices import Who
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import happened, joint
 from firstpaper.law.measures.response import Paper, ResponseDue, answered, response_due
+from firstpaper.law.measures.service import goes_as_a_later_paper
 from firstpaper.law.register import rule
-from firstpaper.law.words import target_day
+from firstpaper.law.words import as_a_later_paper, spaced, target_day
 from firstpaper.locale import _
 
 FACTS = (
@@ -25,8 +26,8 @@ FACTS = (
 @rule(
     "The time to answer an amended paper",
     cite=(
-        "Fam. Code 2342.5(b)(2)(A)",
         "Code Civ. Proc. 471.5(a)",
+        "Fam. Code 2342.5(b)(2)(A)",
         "Code Civ. Proc. 472(a)",
         "Code Civ. Proc. 1013",
         "Cal. Rules of Court, rule 5.68(d)",
@@ -40,6 +41,13 @@ def amended(case: Case, on: date) -> Found | None:
 
     An amended petition replaces the first one, so the first time to respond no longer counts. If the other
     side has not taken part, serve it with a summons, like the first papers. Then mailing adds no days.
+
+    If the other side has taken part, it must still be served. Taking part is equal to being served with the
+    summons, so we read the law to mean that it goes like any later paper: no summons, and mail is enough. No
+    section that we read says so in these words. Somebody else mails it or hands it over, 18 or older. That
+    person signs the proof: FL-335 for mail, FL-330 in person. The rules name these two for a response. The
+    30 days run from the mailing, and the extra days for mail below may count. If a judge allowed the
+    amendment, the order can set other days.
 
     A joint petition ends as a joint one when either of you files an amended paper of your own: FL-100 for
     petitioner 1, FL-120 for petitioner 2, with FL-720. The other must file and serve an amended paper too,
@@ -66,10 +74,17 @@ def amended(case: Case, on: date) -> Found | None:
             Outcome.NEED_TO_KNOW,
             Weight.LOOK_AGAIN,
             _("The amended paper has to be served. Until then no time to answer it runs."),
-            _("Record the day it was served and how. Ask the self-help center in which way to serve it."),
+            _how_to_serve(case, on),
             facts=FACTS,
         )
     return None if answered(case, owed, on) else _owed(owed, on)
+
+
+def _how_to_serve(case: Case, on: date) -> str:
+    record_it = _("Record the day it was served and how.")
+    if not goes_as_a_later_paper(case, on):
+        return spaced((record_it, _("Ask the self-help center in which way to serve it.")))
+    return spaced((_("The other side has taken part."), as_a_later_paper(), record_it))
 
 
 def _owed(owed: ResponseDue, on: date) -> Found:

@@ -9,7 +9,7 @@ from firstpaper.law.measures.due import Due
 from firstpaper.law.measures.record import TAKING_PART, day, happened, joint, responded, took_part
 from firstpaper.law.measures.response import default_from as first_day
 from firstpaper.law.measures.response import response_due
-from firstpaper.law.measures.service import certainty
+from firstpaper.law.measures.service import certainty, lacks_proof
 from firstpaper.law.register import rule
 from firstpaper.law.words import help_now
 from firstpaper.locale import _
@@ -58,7 +58,7 @@ def default_from(case: Case, on: date) -> Found | None:
 
 
 def _open(case: Case, on: date, opens: Due) -> Found:
-    proved = known(happened(case, on).service.proof_filed_on) is not None
+    proved = not lacks_proof(case, on)
     return Found(
         Outcome.MET if proved else Outcome.CLOSE,
         Weight.GOOD_TO_KNOW if proved else Weight.LOOK_AGAIN,
