@@ -10,9 +10,9 @@ from typing import NamedTuple
 from firstpaper.counting import age_on, anniversary
 from firstpaper.facts import Case, Day, known
 from firstpaper.facts.children import Child
-from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, VisitsTo
+from firstpaper.facts.choices import CustodySheet, CustodyTo, Declaration, Family, Parentage, Union, VisitsTo
 from firstpaper.law.figure import figure
-from firstpaper.law.measures.marriage import first_union
+from firstpaper.law.measures.marriage import begins_on_an_open_day, first_union
 from firstpaper.law.measures.once import once_a_case
 from firstpaper.law.words import child_words
 
@@ -130,7 +130,7 @@ class PresumedChild(NamedTuple):
 
     `key` is the fact that says so, `born` what was told of the birth. `born_to_one` is False where it was
     not told whether one of the two gave birth. `unclear_days` are the keys of the days that leave open
-    whether that was in the union.
+    whether that was in the union; `open_in_law` says that no law tells, because they registered elsewhere.
     """
 
     key: str
@@ -139,11 +139,12 @@ class PresumedChild(NamedTuple):
     born_key: str
     born_to_one: bool
     unclear_days: tuple[str, ...] = ()
+    open_in_law: bool = False
 
     @property
     def in_union(self) -> bool:
         """Whether the birth, if one of the two gave it, surely lies in the union."""
-        return not self.unclear_days
+        return not self.unclear_days and not self.open_in_law
 
 
 def presumed_children(case: Case, on: date) -> tuple[PresumedChild, ...]:
@@ -153,12 +154,18 @@ def presumed_children(case: Case, on: date) -> tuple[PresumedChild, ...]:
     so where the two lived together then (Fam. Code 7540(a)); for partners alike (Fam. Code 297.5(d)).
     """
     rows = [_presumed(case, number, child, on) for number, child in described(case)]
-    others = known(case.children.family) or ()
     in_union = case.children.others_in_union
-    if Family.FROM_OTHERS in others and in_union is not False:
+    if Family.FROM_OTHERS in (known(case.children.family) or ()) and in_union is not False:
         born = known(case.children.others_born_on)
-        key = "children.others_in_union"
-        rows.append(PresumedChild(key, "", born, "children.others_born_on", in_union is True))
+        others = PresumedChild(
+            "children.others_in_union",
+            "",
+            born,
+            "children.others_born_on",
+            in_union is True,
+            open_in_law=_open_in_law(case, born),
+        )
+        rows.append(others)
     return tuple(row for row in rows if row)
 
 
@@ -213,4 +220,13 @@ def _presumed(case: Case, number: int, child: Child, on: date) -> PresumedChild 
         f"{key}.born_on",
         child.born_to_one_of_you is True,
         () if after else tuple(name for name, told in days.items() if told is None or told.whole is None),
+        _open_in_law(case, born),
     )
+
+
+def _open_in_law(case: Case, born: Day | None) -> bool:
+    """Whether no law tells if that birth was in the union; a later wedding of the same two settles it."""
+    married = Union.MARRIAGE in (known(case.matter.unions) or ())
+    wed = known(case.dates.married_on) if married else None
+    in_the_marriage = born is not None and wed is not None and born.earliest >= wed.latest
+    return begins_on_an_open_day(case) and not in_the_marriage

@@ -93,6 +93,17 @@ def first_union(case: Case) -> tuple[str, Day | None]:
     return min(told, key=lambda one: one[1].earliest if one[1] else date.min)
 
 
+def begins_on_an_open_day(case: Case) -> bool:
+    """Whether no law that we found says when the union began.
+
+    Partners who registered in another state or country are partners here (Fam. Code 299.2). But where a date
+    of marriage counts for money, 297.5(k)(1) puts a registration "with the state" in its place, and for
+    children 297.5(d) names no day at all. Of two unions it is open where that one began first.
+    """
+    elsewhere = Union.PARTNERS_ELSEWHERE in (known(case.matter.unions) or ())
+    return elsewhere and first_union(case)[0] == "dates.registered_on"
+
+
 def length(case: Case, union: Union) -> YearsMonths | None:
     """Whole years and months from the beginning of the union to the date of separation.
 

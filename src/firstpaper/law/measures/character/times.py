@@ -14,7 +14,12 @@ from typing import NamedTuple
 from firstpaper.counting import anniversary
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import Union
-from firstpaper.law.measures.marriage import back_together_after, first_union, told_each_other
+from firstpaper.law.measures.marriage import (
+    back_together_after,
+    begins_on_an_open_day,
+    first_union,
+    told_each_other,
+)
 
 UNSURE_YEARS = 1
 """How far off a day may lie that the person is not sure of. Ours, not the law's."""
@@ -78,14 +83,13 @@ class Marriage(NamedTuple):
 def marriage(case: Case) -> Marriage:
     """The union as the law sees it: of two unions the one that began first.
 
-    For partners registered in another state or country no statute says which day counts (Fam. Code 299.2
-    recognises the union, 297.5(k) speaks of registration here), so their beginning is open from that day on,
-    at most until they married or parted.
+    Where no law says which day counts, the beginning is open from the registration on, at most until they
+    married or parted.
     """
     told = marriage_as_told(case)
-    unions = known(case.matter.unions) or ()
-    if Union.PARTNERS_ELSEWHERE not in unions or told.began_key != "dates.registered_on":
+    if not begins_on_an_open_day(case):
         return told
+    unions = known(case.matter.unions) or ()
     wedding = span_of(case.dates.married_on) if Union.MARRIAGE in unions else Span()
     return told._replace(began=Span(told.began.first, min(wedding.last, told.broke.last)))
 

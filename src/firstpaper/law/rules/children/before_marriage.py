@@ -7,7 +7,7 @@ from firstpaper.facts.choices import Declaration, Parentage, Union
 from firstpaper.facts.kinds import is_nullity
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.children import ListedChild, listed_children
-from firstpaper.law.measures.marriage import first_union
+from firstpaper.law.measures.marriage import begins_on_an_open_day, first_union
 from firstpaper.law.register import rule
 from firstpaper.law.words import child_words, help_first
 from firstpaper.locale import _
@@ -37,7 +37,8 @@ def before_marriage(case: Case, on: date) -> list[Found]:
 
     If none was signed, or somebody else might be a parent, get advice before you file. The law speaks
     of divorce and legal separation here; in a nullity ask how to have parentage decided. For registered
-    partners the day of registration counts as the wedding day.
+    partners the day of registration counts as the wedding day. If you registered in another state or
+    country and married later, no law that we found says from which day the partnership counts here.
     """
     return [found for child in listed_children(case, on) if (found := _about(case, child))]
 
@@ -83,6 +84,19 @@ def _in_the_partnership(case: Case, child: ListedChild) -> Found | None:
     if not registered.latest <= born.earliest <= born.latest < wed.earliest:
         return None
     says = _("{name} was born before the wedding, but after you two registered as partners.")
+    if begins_on_an_open_day(case):
+        return Found(
+            Outcome.CLOSE,
+            Weight.LOOK_AGAIN,
+            says.format(name=child_words(child.number, child.name)),
+            _(
+                "You registered in another state or country. We found no law that says from which day such a "
+                "partnership counts here. Ask the self-help center if the petition should say more about "
+                "this child, such as a signed declaration of parentage."
+            ),
+            facts=(f"{child.key}.born_on", "dates.married_on", "dates.registered_on", "matter.unions"),
+            cite=("Fam. Code 299.2",),
+        )
     return Found(
         Outcome.MET,
         Weight.GOOD_TO_KNOW,

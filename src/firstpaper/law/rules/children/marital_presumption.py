@@ -21,7 +21,8 @@ from firstpaper.locale.rows import in_a_row
         "Fam. Code 7541(b)",
         "Fam. Code 7611(a)",
         "Fam. Code 7612(a)",
-        "Fam. Code 297.5(d)",
+        "Fam. Code 297.5(d), (k)(1)",
+        "Fam. Code 299.2",
     ),
     since=date(2020, 1, 1),
     not_modelled="Who the parents are. More than two people can be parents, and only a judge can decide it.",
@@ -45,6 +46,12 @@ def marital_presumption(case: Case, on: date) -> list[Found]:
     When a day is missing. If you do not know the day of the wedding or of the birth, nobody can say yet
     that the birth was in the marriage. We ask for that day first, and treat the child as one who may be.
 
+    Partners who registered in another state or country. Their union counts here (Fam. Code 299.2), but we
+    found no section that says from which day. For what is owned the law names a registration with this
+    state (Fam. Code 297.5(k)(1)). For children it names no day (Fam. Code 297.5(d)). So a birth after that
+    registration may have been in the union or before it. We leave it open, as we do for what is owned,
+    unless you two married before the birth.
+
     What we do. We do not decide who is a parent. We leave the two lines "no minor children" and "the
     minor children are" open until you have had advice, and we name the two years. If others are on
     the list, we mark it for them and say that it may not be whole.
@@ -67,8 +74,8 @@ def _about(case: Case, child: PresumedChild, on: date) -> Found:
         Outcome.FOR_A_LAWYER,
         Weight.GET_ADVICE,
         _says(child),
-        spaced([_find_out(case, child), _do(), _until(case, child, on)]),
-        facts=tuple(dict.fromkeys((child.key, child.born_key, *child.unclear_days))),
+        spaced([_find_out(case, child), _registered_elsewhere(child), _do(), _until(case, child, on)]),
+        facts=tuple(dict.fromkeys((child.key, child.born_key, *child.unclear_days, *_told_of_unions(child)))),
         dates={"challenge_by": due.target} if due else {},
         steps=due.steps if due else (),
     )
@@ -114,10 +121,23 @@ def _says(child: PresumedChild) -> str:
 
 def _find_out(case: Case, child: PresumedChild) -> str:
     """The days on which it hangs whether the birth was in the union."""
-    if child.in_union:
+    if not child.unclear_days:
         return ""
     days = in_a_row([named(key, case) for key in child.unclear_days])
     return _("Find out {days}: it hangs on that.").format(days=days)
+
+
+def _told_of_unions(child: PresumedChild) -> tuple[str, ...]:
+    return ("matter.unions",) if child.open_in_law else ()
+
+
+def _registered_elsewhere(child: PresumedChild) -> str:
+    if not child.open_in_law:
+        return ""
+    return _(
+        "You registered in another state or country. We found no law that says from which day such a "
+        "partnership counts here."
+    )
 
 
 def _do() -> str:
