@@ -16,6 +16,7 @@ from firstpaper.intake import AnswerRefused, echo, read_answer
 from firstpaper.intake.events import (
     CLOSED,
     METHOD,
+    as_they_happened,
     details,
     event,
     events,
@@ -411,6 +412,24 @@ def test_a_closure_that_began_on_the_same_day_is_corrected() -> None:
     case = with_detail(Case(), CLOSED, (FLOOD, POWER_CUT))
     shorter = FLOOD.model_copy(update={"last": Day(2027, 1, 12)})
     assert with_detail(case, CLOSED, (shorter,)).record.court_closed == (POWER_CUT, shorter)
+
+
+def test_events_are_told_in_the_order_of_their_days_whatever_is_usual() -> None:
+    record = {
+        "filed_on": "2026-08-03",
+        "fee": "paid",
+        "service": {"method": "personal", "served_on": "2026-08-10", "proof_filed_on": "2026-12-12"},
+        "response_filed_on": "2026-09",
+        "amended_on": "2026-12-07",
+        "amended_served_on": "2026-12-10",
+    }
+    case = Case.model_validate({"record": record})
+    told = [topic.name for topic in as_they_happened(case) if happened_already(topic, case)]
+    assert told == ["filed", "fee", "served", "response", "amended", "amended-served", "proof"]
+
+
+def test_every_event_is_among_them_once() -> None:
+    assert sorted(map(id, as_they_happened(Case()))) == sorted(map(id, TOPICS))
 
 
 def test_closures_are_told_on_one_line_with_their_days() -> None:

@@ -6,7 +6,9 @@ corrects it. Pure, as the engine of the questions is: a case in, a case out.
 """
 
 from collections.abc import Iterator, Mapping
+from datetime import date
 from functools import cache
+from operator import itemgetter
 from pathlib import Path
 from typing import Any
 
@@ -85,6 +87,16 @@ def details(topic: Topic, case: Case) -> tuple[Asked, ...]:
 def happened_already(topic: Topic, case: Case) -> tuple[Asked, ...]:
     """The details of an event that were recorded."""
     return tuple(one for one in details(topic, case) if case.fact(one.key) is not None)
+
+
+def as_they_happened(case: Case) -> tuple[Topic, ...]:
+    """The events by their first day; one without a day stays behind the one it usually follows."""
+    keyed, before = [], date.min
+    for topic in events().topics:
+        facts = (known(case.fact(one.key)) for one in happened_already(topic, case))
+        before = min((told.earliest for told in facts if isinstance(told, Day)), default=before)
+        keyed.append((before, topic))
+    return tuple(topic for _first, topic in sorted(keyed, key=itemgetter(0)))
 
 
 def in_short(topic: Topic, case: Case) -> str:

@@ -8,7 +8,7 @@ from firstpaper.counting import day_after, short_date, spell_date
 from firstpaper.facts import Case, Day
 from firstpaper.former_names import Named, formerly
 from firstpaper.intake import Asked, Topic, echo
-from firstpaper.intake.events import event, events, happened_already, in_short, recorded
+from firstpaper.intake.events import as_they_happened, event, events, happened_already, in_short, recorded
 from firstpaper.law.agenda import Agenda, Entry, Later, State
 from firstpaper.law.deadline import Actor, Deadline, Meaning
 from firstpaper.law.measures.ending import Ended
@@ -122,7 +122,7 @@ def _group(title: str, blocks: Iterator[str], separator: str = "\n\n") -> str:
 
 
 def _events(case: Case) -> Iterator[str]:
-    for topic in events().topics:
+    for topic in as_they_happened(case):
         if words := in_short(topic, case):
             yield f"  {TICKED} {words}"
 

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from firstpaper.counting import days_after, month_name, short_date, spell_date
 from firstpaper.facts import Case
-from firstpaper.intake.events import events, in_short
+from firstpaper.intake.events import as_they_happened, in_short
 from firstpaper.law.agenda import Agenda, Entry, State
 from firstpaper.law.deadline import Actor, Deadline
 from firstpaper.law.measures.record import case_number, day
@@ -70,7 +70,7 @@ def sheets(brief: Brief) -> Iterator[Sheet]:
 
 def _happened(brief: Brief) -> Iterator[Past]:
     """The events that were recorded, each with its day, and the day on which service was complete."""
-    told = (in_short(topic, brief.case) for topic in events().topics)
+    told = (in_short(topic, brief.case) for topic in as_they_happened(brief.case))
     yield from (Past(words) for words in told if words)
     complete = service_complete(brief.case, brief.on)
     if complete and complete.day <= brief.on and complete.day not in _days_of_service(brief.case):

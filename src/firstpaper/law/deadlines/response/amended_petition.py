@@ -1,12 +1,15 @@
 """The last day to answer the amended petition."""
 
+from dataclasses import replace
 from datetime import date
 
 from firstpaper.facts import Case
 from firstpaper.law.deadline import Actor, Chart, Dated, Event
 from firstpaper.law.deadline_register import deadline
 from firstpaper.law.deadlines.response._owed import owed
+from firstpaper.law.measures.record import responded, took_part
 from firstpaper.law.measures.response import Paper
+from firstpaper.locale import _
 
 
 @deadline(
@@ -23,5 +26,12 @@ from firstpaper.law.measures.response import Paper
     waits_for=Event.AMENDED_SERVED,
 )
 def amended_petition(case: Case, on: date) -> Dated | None:
-    """Thirty days from the day it was served."""
-    return owed(case, on, Paper.AMENDED_PETITION)
+    """Thirty days from the day it was served. There is no default once both filed (rule 5.74(c)(2))."""
+    found = owed(case, on, Paper.AMENDED_PETITION)
+    if found is None or not took_part(case, on):
+        return found
+    if responded(case, on):
+        says = _("You have both filed papers, so there is no default. Ask the self-help center what follows.")
+    else:
+        says = _("The other side has taken part. Ask the self-help center what follows.")
+    return replace(found, if_missed=says)

@@ -8,7 +8,7 @@ from firstpaper.counting import short_date
 from firstpaper.facts import Case, Day, DontKnow, known
 from firstpaper.facts.choices import FeeState, Union, Who
 from firstpaper.intake import echo
-from firstpaper.intake.events import events, in_short
+from firstpaper.intake.events import as_they_happened, in_short
 from firstpaper.law.agenda import agenda
 from firstpaper.law.measures.character import (
     Character,
@@ -95,7 +95,7 @@ def _since_the_filing(case: Case) -> Iterator[str]:
     """What was recorded, without the filings that stand above and a fee that was paid at once."""
     paid_at_once = known(case.record.fee) is FeeState.PAID and case.record.waiver_denied_on is None
     said = {"filed", "amended", *(("fee",) if paid_at_once else ())}
-    told = (in_short(topic, case) for topic in events().topics if topic.name not in said)
+    told = (in_short(topic, case) for topic in as_they_happened(case) if topic.name not in said)
     return filter(None, told)
 
 
