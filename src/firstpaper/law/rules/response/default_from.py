@@ -62,10 +62,7 @@ def _open(case: Case, on: date, opens: Due) -> Found:
     return Found(
         Outcome.MET if proved else Outcome.CLOSE,
         Weight.GOOD_TO_KNOW if proved else Weight.LOOK_AGAIN,
-        _(
-            "No response is recorded. Since {day} you can ask for a default. Until then they can still "
-            "respond."
-        ).format(day=spell_date(opens.rolled)),
+        _says(proved=proved).format(day=spell_date(opens.rolled)),
         _("The form is FL-165. A copy is mailed to the other side, and the clerk needs a stamped envelope.")
         if proved
         else _("File the proof of service first. Without it there is no default."),
@@ -73,6 +70,18 @@ def _open(case: Case, on: date, opens: Due) -> Found:
         dates={"default_from": opens.target, "default_from_court_day": opens.rolled},
         steps=opens.steps,
         certainty=certainty(case, on),
+    )
+
+
+def _says(*, proved: bool) -> str:
+    if proved:
+        return _(
+            "No response is recorded. Since {day} you can ask for a default. Until then they can still "
+            "respond."
+        )
+    return _(
+        "No response is recorded, but you cannot ask for a default before a proof of service is on file. The "
+        "first day for it was {day}. Until one is entered they can still respond."
     )
 
 
