@@ -187,3 +187,17 @@ def test_a_value_of_ours_is_put_where_a_checked_one_would_be(key: str, value: An
     supposed, told = case.supposing(key, value), case.with_fact(key, value)
     assert supposed == told
     assert supposed.plain() == told.plain()
+
+
+def test_several_values_at_once_are_put_as_one_after_the_other() -> None:
+    case = one_by_one = (
+        Case().with_fact("petitioner.name", "Dana Okafor").with_fact("dates.back_together", ())
+    )
+    answers = {key: value for key, value in SAMPLES if "child." not in key}
+    for key, value in answers.items():
+        one_by_one = one_by_one.supposing(key, value)
+    at_once = case.supposing_all(answers)
+    assert at_once == one_by_one
+    assert at_once.plain() == one_by_one.plain()
+    assert len({key.partition(".")[0] for key in answers}) > 3
+    assert case.supposing_all({}) == case

@@ -66,7 +66,7 @@ def _line(result: Result) -> str:
 
 def _data(path: Path, result: Result) -> dict[str, object]:
     errors = [{"code": error.code, "message": error.message} for error in result.errors]
-    return {"file": str(path), "exit": int(result.exit), "data": result.data, "errors": errors}
+    return {"file": str(path), "exit": int(result.exit), "data": dict(result.data), "errors": errors}
 
 
 def _count(cases: int, failed: int) -> str:

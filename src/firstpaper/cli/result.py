@@ -10,10 +10,10 @@ import sys
 import traceback
 from collections.abc import Callable, Mapping
 from contextlib import suppress
-from dataclasses import dataclass, field
 from enum import IntEnum, StrEnum
 from pathlib import Path
-from typing import NoReturn
+from types import MappingProxyType
+from typing import NamedTuple, NoReturn
 
 import typer
 
@@ -61,15 +61,14 @@ def exit_for(state: State, require_complete: bool) -> Exit:
     return Exit.OPEN if state is State.OPEN and require_complete else Exit.FINE
 
 
-@dataclass(frozen=True, slots=True)
-class Result:
+class Result(NamedTuple):
     """The outcome of a command: for programs in `data`, for people in `text`.
 
     `line` is what is said of it in one line, where it is one of many. `as_it_is` says that the text is for
     another program, and not to be folded.
     """
 
-    data: Mapping[str, object] = field(default_factory=dict)
+    data: Mapping[str, object] = MappingProxyType({})
     text: str = ""
     exit: int = Exit.FINE
     errors: tuple[UserError, ...] = ()
@@ -113,7 +112,7 @@ def envelope(command: str, result: Result) -> str:
         "firstpaper": ENVELOPE,
         "command": command,
         "exit": int(result.exit),
-        "data": result.data,
+        "data": dict(result.data),
         "errors": [{"code": error.code, "message": error.message} for error in result.errors],
     }
     if language() != ENGLISH:

@@ -95,6 +95,10 @@ class Case(Facts):
         """The same for a value of ours, which fits: no model is built to check it."""
         return self._with(key, value, _unchecked)
 
+    def supposing_all(self, answers: Mapping[str, Any]) -> Self:
+        """The same for several at once, each outside the numbered rows. Of a group one copy is made."""
+        return cast(Self, _supposed(self, answers))
+
     def _with(self, key: str, value: Any, put: "_Put") -> Self:
         try:
             replaced = _replaced(self, key.split("."), value, put)
@@ -135,6 +139,19 @@ def _checked(here: BaseModel, part: str, value: Any) -> BaseModel:
 
 def _unchecked(here: BaseModel, part: str, value: Any) -> BaseModel:
     return here.model_copy(update={part: value})
+
+
+def _supposed(here: BaseModel, answers: Mapping[str, Any]) -> BaseModel:
+    update: dict[str, Any] = {}
+    inside: dict[str, dict[str, Any]] = {}
+    for key, value in answers.items():
+        part, _dot, rest = key.partition(".")
+        if rest:
+            inside.setdefault(part, {})[rest] = value
+        else:
+            update[part] = value
+    groups = {part: _supposed(getattr(here, part), told) for part, told in inside.items()}
+    return here.model_copy(update=update | groups)
 
 
 def _with_row(rows: tuple[Facts, ...], row: type[Facts], path: list[str], value: Any, put: _Put) -> Any:

@@ -5,7 +5,7 @@ with the plainest answers to how it would go on with fuller ones. Both are count
 themselves.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any, NamedTuple
 
 from firstpaper.facts import Case, Day
@@ -71,19 +71,10 @@ class Usual(NamedTuple):
 
 def usual(kind: Kind, *, children: bool) -> Usual:
     """The questions of the usual case of a kind, with children together or without."""
-    keys = frozenset(
-        general(one.key)
-        for answers in (_PLAIN, _FULL)
-        for one in asked(_supposed({**answers, "matter.kind": kind, **(_WITH if children else _WITHOUT)}))
-    )
+    told = {"matter.kind": kind, **(_WITH if children else _WITHOUT)}
+    cases = (Case.nothing().supposing_all({**answers, **told}) for answers in (_PLAIN, _FULL))
+    keys = frozenset(general(one.key) for case in cases for one in asked(case))
     return Usual(kind, keys)
-
-
-def _supposed(answers: Mapping[str, Any]) -> Case:
-    case = Case.nothing()
-    for key, answer in answers.items():
-        case = case.supposing(key, answer)
-    return case
 
 
 _WITH: Mapping[str, Any] = {"children.family": (Family.MINOR_TOGETHER,), "children.how_many": 2}
@@ -105,11 +96,5 @@ def ahead(case: Case) -> Ahead:
 
 def _left(case: Case, answers: Mapping[str, Any]) -> int:
     """How many have no answer, where those in `answers` are answered like that once they are reached."""
-    supposed = case
-    for key in _unanswered(case, answers):
-        supposed = supposed.supposing(key, answers[key])
-    return sum(case.fact(one.key) is None for one in asked(supposed))
-
-
-def _unanswered(case: Case, answers: Mapping[str, Any]) -> Iterator[str]:
-    return (key for key in answers if case.fact(key) is None)
+    open_ = {key: answer for key, answer in answers.items() if case.fact(key) is None}
+    return sum(case.fact(one.key) is None for one in asked(case.supposing_all(open_)))

@@ -1,7 +1,6 @@
 """`firstpaper enter`: take a file of facts into one or many case files, all of it or nothing."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace as with_other
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, NamedTuple
@@ -138,7 +137,7 @@ def enter(
 
         if each_into:
             done = for_each(files, begin)
-            return with_other(done, text=f"{done.text}\n{_left_open()}") if seal else done
+            return done._replace(text=f"{done.text}\n{_left_open()}") if seal else done
         entry = Entry(terminal, FactsFile(facts), day, wanted, passphrases, len(cases) == 1, len(cases) == 1)
         return for_each(cases, entry.into)
 

@@ -1,6 +1,5 @@
 """`firstpaper packet`: the sheets, as a PDF and for the screen."""
 
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -235,7 +234,7 @@ def packet(
             *after_printing(facts, case, files.pdf),
             *_rest(facts, case, wanted, day),
         ]
-        return replace(result, text="\n\n".join([result.text, *after]))
+        return result._replace(text="\n\n".join([result.text, *after]))
 
     def many(terminal: Terminal) -> Result:
         given = {
@@ -297,7 +296,7 @@ def _draft_many(
         known += passphrases.ask_for_many(sealed)
     done = draft_all(files, Drafting(day, tuple(known), lock, again, require_complete), _telling(terminal))
     if sealed and lock is None:
-        return replace(done, text=f"{done.text}\n\n{_unlocked(sealed)}")
+        return done._replace(text=f"{done.text}\n\n{_unlocked(sealed)}")
     return done
 
 
