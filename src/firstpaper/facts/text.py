@@ -83,15 +83,20 @@ _APOSTROPHES = dict.fromkeys(map(ord, "\u2018\u2019\u02bc\u00b4`"), "'")
 
 
 def _no_social_security_number(text: str) -> str:
-    if re.search(_SOCIAL_SECURITY, _without_joiners(text)):
+    if _has_a_digit(text) and re.search(_SOCIAL_SECURITY, _without_joiners(text)):
         raise ValueError("social_security_number")
     return text
 
 
 def _no_long_number(text: str) -> str:
-    if re.search(_LONG_NUMBER, _without_joiners(text)):
+    if _has_a_digit(text) and re.search(_LONG_NUMBER, _without_joiners(text)):
         raise ValueError("long_number")
     return text
+
+
+def _has_a_digit(text: str) -> bool:
+    """Whether there is a digit of any script. Most names have none, and need no expression compiled."""
+    return any(map(str.isdigit, text))
 
 
 def _without_joiners(text: str) -> str:
