@@ -14,14 +14,14 @@ from typing import ClassVar
 
 from firstpaper.locale import _, paragraphs
 
-_PLAIN_ON_WINDOWS = re.compile(r"[\w@%+=:,./\\~-]+")
+_PLAIN_ON_WINDOWS = r"[\w@%+=:,./\\~-]+"
 
 
 def quoted(word: str) -> str:
     """A word as the shell of this system takes it for one: in double quotes where Windows reads it."""
     if os.name != "nt":
         return quote(word)
-    return word if _PLAIN_ON_WINDOWS.fullmatch(word) else '"' + word.replace('"', r"\"") + '"'
+    return word if re.fullmatch(_PLAIN_ON_WINDOWS, word) else '"' + word.replace('"', r"\"") + '"'
 
 
 class UserError(Exception):

@@ -46,7 +46,7 @@ class Bank:
         predicates: Sequence[str] = OF_THE_INTERVIEW,
         may_ask: Callable[[], Mapping[str, Fact]] = places,
     ) -> None:
-        self._paths = sorted(folder.glob("[0-9][0-9]-*.yaml"))
+        self._paths = sorted(path for path in folder.iterdir() if _is_topic(path.name))
         self._predicates = predicates
         self._may_ask = may_ask
         self.loaded: dict[Path, Topic] = {}
@@ -98,6 +98,10 @@ class Bank:
     def find(self, key: str) -> tuple[Topic, Question] | None:
         """The topic and the question that ask for the fact at `key`."""
         return self._by_key.get(general(key))
+
+
+def _is_topic(name: str) -> bool:
+    return name[:2].isdecimal() and name[2:3] == "-" and name.endswith(".yaml")
 
 
 @cache
