@@ -17,9 +17,6 @@ from firstpaper.facts.schedule import Contribution
 from firstpaper.facts.uccjea import Person
 from firstpaper.intake.engine import Asked, asking
 from firstpaper.intake.kinds import AnswerKind
-from firstpaper.intake.reading.addresses import is_state
-from firstpaper.intake.reading.attempts import spell_time
-from firstpaper.intake.reading.contributions import spell_contribution
 from firstpaper.intake.reading.dates import spell
 from firstpaper.locale import _
 
@@ -58,6 +55,8 @@ def _one(asked: Asked, value: Any) -> str:
     if isinstance(value, Decimal):
         return f"{value.normalize():f}%" if asked.kind is AnswerKind.PERCENT else in_dollars(value)
     if isinstance(value, Contribution):
+        from firstpaper.intake.reading.contributions import spell_contribution  # noqa: PLC0415  (rarely told)
+
         return spell_contribution(value, asked.case)
     return _in_pieces(value)
 
@@ -86,6 +85,8 @@ def _period(period: Period) -> str:
 
 
 def _recorded(value: Attempt | Closure) -> str:
+    from firstpaper.intake.reading.attempts import spell_time  # noqa: PLC0415  (rarely told)
+
     if isinstance(value, Closure):
         return _closure(value)
     return f"{_day(value.on)}, {spell_time(value.at)}" if value.at else _day(value.on)
@@ -110,5 +111,7 @@ def _span(span: Period | Home) -> str:
 
 
 def _address(address: Address) -> str:
+    from firstpaper.intake.reading.addresses import is_state  # noqa: PLC0415  (few answers are addresses)
+
     code = address.zip or (_("no ZIP") if is_state(address.state) else "")
     return ", ".join((address.street, address.city, f"{address.state} {code}".strip()))

@@ -5,6 +5,7 @@ Expressions are texts here, and `re` compiles each when it is first met: one ans
 
 from collections.abc import Callable, Mapping
 from datetime import date
+from importlib import import_module
 from typing import Any
 
 from pydantic import ValidationError
@@ -14,9 +15,6 @@ from firstpaper.intake.commands import LITERAL, Command, command_of
 from firstpaper.intake.engine import Asked
 from firstpaper.intake.habits import means
 from firstpaper.intake.kinds import ONE_A_LINE, AnswerKind, place_of
-from firstpaper.intake.reading.addresses import read_address
-from firstpaper.intake.reading.amounts import read_amount
-from firstpaper.intake.reading.attempts import read_attempts
 from firstpaper.intake.reading.choices import (
     is_yes,
     read_choice,
@@ -25,17 +23,31 @@ from firstpaper.intake.reading.choices import (
     written_choice,
     written_several,
 )
-from firstpaper.intake.reading.closures import read_closures
-from firstpaper.intake.reading.contributions import read_contributions
 from firstpaper.intake.reading.dates import read_day
-from firstpaper.intake.reading.homes import read_homes
 from firstpaper.intake.reading.numbers import read_number, read_percent, read_quantity
-from firstpaper.intake.reading.people import read_people
-from firstpaper.intake.reading.periods import read_periods
 from firstpaper.intake.reading.same import same_answer
 from firstpaper.intake.refusals import AnswerRefused, Unreadable, refusal
 from firstpaper.intake.typed import fold, tidy
 from firstpaper.locale import _
+
+
+def _once_needed(module: str, name: str) -> Callable[..., Any]:
+    """A reader whose module is loaded with the first answer of its kind: few questions take one."""
+
+    def read(*told: Any, **more: Any) -> Any:
+        return getattr(import_module(f"{__name__}.{module}"), name)(*told, **more)
+
+    return read
+
+
+read_address = _once_needed("addresses", "read_address")
+read_amount = _once_needed("amounts", "read_amount")
+read_attempts = _once_needed("attempts", "read_attempts")
+read_closures = _once_needed("closures", "read_closures")
+read_contributions = _once_needed("contributions", "read_contributions")
+read_homes = _once_needed("homes", "read_homes")
+read_people = _once_needed("people", "read_people")
+read_periods = _once_needed("periods", "read_periods")
 
 LONGEST_ANSWER = 20_000
 LONGEST_SHORT_ANSWER = 500
