@@ -31,8 +31,8 @@ def test_places_are_rounded_from_the_corner_so_that_no_error_adds_up() -> None:
 
 
 def test_what_stands_behind_a_page_number_moves_up_to_it() -> None:
-    number = PageOf(40, -12, "The last check", PLAIN, 12, 15)
-    words: list[Words | PageOf] = [
+    number = Words(40, -12, PageOf("The last check", 15), PLAIN, 12)
+    words = [
         Words(0, -12, "page", PLAIN, 12),
         number,
         Words(58, -12, "and", PLAIN, 12),

@@ -131,7 +131,7 @@ class Text:
         return self._parts
 
     def _found(self) -> "Iterator[Passage | _Mark]":
-        words: list[Words | PageOf] = []
+        words: list[Words] = []
         foot, size = 0.0, self.look.size
         for line in self.lines:
             foot -= self._leading(line)
@@ -141,7 +141,7 @@ class Text:
                 if isinstance(what, Piece):
                     words.append(Words(x, y, what.text, what.face, size, *what[2:]))
                 elif isinstance(what, PageNumber):
-                    words.append(PageOf(x, y, what.sheet, what.face, size, each.width))
+                    words.append(Words(x, y, PageOf(what.sheet, each.width), what.face, size))
                 else:
                     if words:
                         yield Passage(words)

@@ -11,12 +11,22 @@ from typing import NamedTuple
 from firstpaper.packet.paper.fonts import Face, in_string
 
 
+class PageOf(NamedTuple):
+    """The page on which the sheet of this title starts; there is room for `width` points.
+
+    What stands behind it on its line moves up to it.
+    """
+
+    sheet: str
+    width: float
+
+
 class Words(NamedTuple):
     """A piece of text to draw, at its baseline; `grey` is 0 for black, `lang` a language of its own."""
 
     x: float
     y: float
-    text: str
+    text: str | PageOf
     face: Face
     size: float
     grey: float = 0
@@ -24,29 +34,10 @@ class Words(NamedTuple):
 
     @property
     def end(self) -> float:
-        """Where it ends."""
+        """Where it ends, or the room for it."""
+        if isinstance(self.text, PageOf):
+            return self.x + self.text.width
         return self.x + self.face.width(self.text) * self.size
-
-
-class PageOf(NamedTuple):
-    """The page on which the sheet of this title starts. It has room for `width` points.
-
-    What stands behind it on its line moves up to it.
-    """
-
-    x: float
-    y: float
-    sheet: str
-    face: Face
-    size: float
-    width: float
-    grey: float = 0
-    lang: str = ""
-
-    @property
-    def end(self) -> float:
-        """Where the room for it ends."""
-        return self.x + self.width
 
 
 class SetIn(NamedTuple):
@@ -56,7 +47,7 @@ class SetIn(NamedTuple):
     size: float
 
 
-Part = str | SetIn | Words | PageOf
+Part = str | SetIn | Words
 """Operators, or what only a document can make operators of."""
 
 
@@ -65,7 +56,7 @@ class Passage:
 
     __slots__ = ("parts",)
 
-    def __init__(self, words: Iterable[Words | PageOf]) -> None:
+    def __init__(self, words: Iterable[Words]) -> None:
         self.parts = tuple(_joined(_operators(words)))
 
 
@@ -78,11 +69,11 @@ def _joined(parts: Iterable[Part]) -> Iterator[Part]:
             yield from run
 
 
-def _operators(words: Iterable[Words | PageOf]) -> Iterator[Part]:
+def _operators(words: Iterable[Words]) -> Iterator[Part]:
     """The text operators (ISO 32000-1, 9.4); a piece in another language is a span (14.9.2)."""
     at_x, at_y, grey = 0.0, 0.0, 0.0
     set_in: SetIn | None = None
-    after: Words | PageOf | None = None  # what a piece follows on its line, where a page number came before
+    after: Words | None = None  # what a piece follows on its line, where a page number came before
     for piece in words:
         if after and after.y == piece.y:
             yield f"[{(after.end - piece.x) / after.size * 1000:.0f}] TJ"
@@ -90,14 +81,14 @@ def _operators(words: Iterable[Words | PageOf]) -> Iterator[Part]:
             x, y = round(piece.x, 2), round(piece.y, 2)
             yield f"{x - at_x:.2f} {y - at_y:.2f} Td"
             at_x, at_y, after = x, y, None
-        if after or isinstance(piece, PageOf):
+        if after or isinstance(piece.text, PageOf):
             after = piece
         if piece.grey != grey:
             grey = piece.grey
             yield f"{grey:g} g"
         if piece.lang:
             yield f"/Span <</Lang ({piece.lang})>> BDC"
-        if isinstance(piece, Words) and piece.text.isascii():
+        if isinstance(piece.text, str) and piece.text.isascii():
             if set_in != (set_in := SetIn(piece.face, piece.size)):
                 yield set_in
             yield f"{in_string(piece.text)} Tj"

@@ -114,11 +114,13 @@ class Pen:
             text = f"{self._begin(element)} {text} EMC"
         self.canvas.addLiteral(text)
 
-    def _shown(self, part: SetIn | Words | PageOf) -> str:
+    def _shown(self, part: SetIn | Words) -> str:
         """The operators for what only this document can make operators of."""
         if isinstance(part, SetIn):
             return f"{self._font(part.face, 0)} {part.size:g} Tf"
-        text = part.text if isinstance(part, Words) else str(self.first_pages.get(part.sheet, ELSEWHERE))
+        text = part.text
+        if isinstance(text, PageOf):
+            text = str(self.first_pages.get(text.sheet, ELSEWHERE))
         return " ".join(
             f"{self._font(part.face, subset)} {part.size:g} Tf {string} Tj"
             for subset, string in part.face.coded(text, self.document)
