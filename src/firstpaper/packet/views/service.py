@@ -72,14 +72,8 @@ def _kit(brief: Brief) -> Iterator[Sheet]:
     )
     if cannot_be_found(brief.case):
         return
-    yield Sheet(
-        template="service-server.html",
-        title=_("For the person who serves the papers"),
-        running=_("For the person who serves the papers"),
-        purpose=_("Give this page to the person who hands over the papers."),
-        given_away=True,
-        values=shared,
-    )
+    purpose = _("Give this page to the person who hands over the papers.")
+    yield _for_the_server("service-server.html", purpose, shared)
     yield Sheet(
         template="service-log.html",
         title=_("Log of service"),
@@ -108,13 +102,15 @@ def _later_paper(brief: Brief) -> Iterator[Sheet]:
             "mail_adds": figure("service.mail_extra_days", on).value,
         },
     )
-    yield Sheet(
-        template="service-later-server.html",
-        title=_("For the person who serves the papers"),
-        running=_("For the person who serves the papers"),
-        purpose=_("Give this page to the person who mails or hands over the papers."),
-        given_away=True,
-        values=shared,
+    purpose = _("Give this page to the person who mails or hands over the papers.")
+    yield _for_the_server("service-later-server.html", purpose, shared)
+
+
+def _for_the_server(template: str, purpose: str, shared: dict[str, object]) -> Sheet:
+    """The page that is given away with the envelope."""
+    title = _("For the person who serves the papers")
+    return Sheet(
+        template=template, title=title, running=title, purpose=purpose, given_away=True, values=shared
     )
 
 
