@@ -107,6 +107,12 @@ def default_from(case: Case, on: date) -> Due | None:
     return Due(following, opens.day, (*response.due.steps, ended, *opens.steps))
 
 
+def can_ask_for_default(case: Case, on: date) -> bool:
+    """Whether the time to respond is over in silence, and nobody asked for a default yet."""
+    opens = default_from(case, on)
+    return opens is not None and opens.rolled <= on and happened(case, on).default_asked_on is None
+
+
 def _to_revocation(case: Case, served: date) -> ResponseDue:
     law = figure("response.after_revocation_days", served)
     return ResponseDue(

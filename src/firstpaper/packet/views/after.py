@@ -12,7 +12,7 @@ from firstpaper.law.figure import figure
 from firstpaper.law.finding import Weight
 from firstpaper.law.measures.disclosure import served_unseen, waits_for_a_response
 from firstpaper.law.measures.record import case_number, happened, is_filed, joint, responded
-from firstpaper.law.measures.response import default_from
+from firstpaper.law.measures.response import can_ask_for_default
 from firstpaper.law.measures.service import (
     goes_as_a_later_paper,
     lacks_proof,
@@ -52,7 +52,7 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "as_later_paper": goes_as_a_later_paper(case, on),
             "by_order": needs_an_order(case, on),
             "proof": as_sentence(proof_step(case, on)),
-            "default_open": _can_ask_for_default(case, on),
+            "default_open": can_ask_for_default(case, on),
             "lacks_proof": lacks_proof(case, on),
             "waits_for_waiver": _waits_for_waiver(case, on),
             "deemed_days": figure("fee_waiver.granted_after_court_days", on).value,
@@ -73,12 +73,6 @@ def sheet(brief: Brief, others: Sequence[Sheet]) -> Sheet:
             "hotline": figure("help.domestic_violence_hotline", on).value,
         },
     )
-
-
-def _can_ask_for_default(case: Case, on: date) -> bool:
-    """Whether the time to respond is over in silence, and nobody asked for a default yet."""
-    opens = default_from(case, on)
-    return opens is not None and opens.rolled <= on and known(happened(case, on).default_asked_on) is None
 
 
 def _waits_for_waiver(case: Case, on: date) -> bool:
