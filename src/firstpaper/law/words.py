@@ -61,12 +61,12 @@ def not_confirmed(certainty: Certainty) -> str:
     return "" if certainty.confirmed else _("Not confirmed in the law: ask the self-help center.")
 
 
-def as_a_later_paper() -> str:
+def as_a_later_paper(server_age: int) -> str:
     """How an amended petition reaches somebody who took part; our reading of the law."""
     return _(
-        "By our reading no summons goes with it: somebody else, 18 or older, mails it or hands it over. Ask "
-        "the self-help center to confirm."
-    )
+        "By our reading no summons goes with it: somebody else, {age} or older, mails it or hands it over. "
+        "Ask the self-help center to confirm."
+    ).format(age=server_age)
 
 
 def target_day(due: "Due", spell: Callable[[date], str] = spell_date) -> str:

@@ -27,13 +27,14 @@ from firstpaper.law.measures.record import (
     responded,
     took_part,
 )
-from firstpaper.law.measures.response import default_from
+from firstpaper.law.measures.response import can_ask_for_default
 from firstpaper.law.measures.service import (
     Serving,
     acknowledgment_back_by,
     goes_as_a_later_paper,
     method,
     needs_an_order,
+    server_age,
     serves_again,
     service_complete,
     serving,
@@ -180,13 +181,13 @@ def _serve_again(case: Case, on: date) -> NextStep | None:
     if not serves_again(case) or serving(case, on) is not Serving.SERVE:
         return None
     by_hand = _(
-        "have the amended petition served: somebody 18 or older, never you, hands it over. Then record it."
+        "have the amended petition served: somebody {age} or older, never you, hands it over. Then record it."
     )
     by_mail_too = _(
-        "have the amended petition served: somebody 18 or older, never you, mails it or hands it over. "
+        "have the amended petition served: somebody {age} or older, never you, mails it or hands it over. "
         "Then record it."
     )
-    words = by_mail_too if goes_as_a_later_paper(case, on) else by_hand
+    words = (by_mail_too if goes_as_a_later_paper(case, on) else by_hand).format(age=server_age(on))
     maybe = responded(case, on) and not answered_first(case, on)
     answers_it = _(
         "a response came, perhaps to the amended petition. If that was served, record the day. If not:"
@@ -216,7 +217,7 @@ def _serve(case: Case, on: date) -> NextStep | None:
         return NextStep(words, "record", ("served",))
     owed = _disclosure(case, on)
     by = owed.deadline.target if owed and owed.state is State.AHEAD else None
-    return NextStep(_have_served(by), "record", ("served",))
+    return NextStep(_have_served(by, on), "record", ("served",))
 
 
 def _find_out_the_day(case: Case, on: date) -> NextStep | None:
@@ -233,13 +234,17 @@ def _left_and_not_mailed(case: Case, on: date) -> bool:
     return left and service.mailed_on is None
 
 
-def _have_served(by: date | None) -> str:
+def _have_served(by: date | None, on: date) -> str:
     if by is None:
-        return _("have the papers served: somebody 18 or older, never you, hands them over. Then record it.")
-    return _(
-        "have the papers served, best by {day}: somebody 18 or older, never you, hands them over. "
+        words = _(
+            "have the papers served: somebody {age} or older, never you, hands them over. Then record it."
+        )
+        return words.format(age=server_age(on))
+    words = _(
+        "have the papers served, best by {day}: somebody {age} or older, never you, hands them over. "
         "Then record it."
-    ).format(day=short_date(by))
+    )
+    return words.format(day=short_date(by), age=server_age(on))
 
 
 def _prove(case: Case, on: date) -> NextStep | None:
@@ -264,8 +269,7 @@ def _tell_since_when(case: Case, on: date) -> NextStep | None:
 
 
 def _ask_for_default(case: Case, on: date) -> NextStep | None:
-    opens = default_from(case, on)
-    if took_part(case, on) or case.record.default_asked_on or not opens or opens.rolled > on:
+    if not can_ask_for_default(case, on):
         return None
     words = _(
         "no response came, so you can ask for a default: form FL-165, with a stamped envelope for the other "

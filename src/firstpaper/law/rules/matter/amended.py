@@ -6,7 +6,7 @@ from datetime import date
 from firstpaper.facts import DONT_KNOW, Case, known
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import answered_first, is_filed
-from firstpaper.law.measures.service import goes_as_a_later_paper, notice_may_go_by_mail
+from firstpaper.law.measures.service import goes_as_a_later_paper, notice_may_go_by_mail, server_age
 from firstpaper.law.register import rule
 from firstpaper.law.words import as_a_later_paper, help_first, help_now, spaced
 from firstpaper.locale import _
@@ -197,4 +197,4 @@ def _still_served(case: Case, on: date) -> str:
     """How it reaches somebody who took part; nothing once that was recorded."""
     if known(case.record.amended_served_on) is not None:
         return ""
-    return spaced((_("It must still be served."), as_a_later_paper()))
+    return spaced((_("It must still be served."), as_a_later_paper(server_age(on))))

@@ -41,11 +41,11 @@ def same_sex(case: Case, on: date) -> Found | None:
     If the place where one of you lives does not recognize the marriage, the law takes it that this
     place will not end it. The other side can try to show the opposite.
 
-    A spouse who lives in California lives in a place that will end the marriage. So does one who lives
-    in any other state of the United States: since June 26, 2015 (Obergefell v. Hodges (2015) 576 U.S. 644)
-    every state knows such a marriage, and its courts end it, though some ask for a time of living there
-    first. So if one of you lives in another state we leave item 2c open, whatever you answered. Today this
-    way is in truth for couples who both live in other countries.
+    A spouse who lives in California lives in a place that will end the marriage. As far as we know, so
+    does one who lives in any other state of the United States: since Obergefell v. Hodges (2015) 576 U.S.
+    644, of June 26, 2015, every state knows such a marriage and ends it. Some ask for a time of living there
+    first. We have not read that opinion. So if one of you lives in another state we leave item 2c open,
+    whatever you answered. Today this way is in truth for couples who both live in other countries.
 
     An example. Two women married in Alameda County. Both now live in a country whose courts do not
     know their marriage. They can file in Alameda County today.

@@ -7,7 +7,7 @@ from firstpaper.facts.choices import Who
 from firstpaper.law.finding import Found, Outcome, Weight
 from firstpaper.law.measures.record import happened, joint
 from firstpaper.law.measures.response import Paper, ResponseDue, answered, response_due
-from firstpaper.law.measures.service import goes_as_a_later_paper
+from firstpaper.law.measures.service import goes_as_a_later_paper, server_age
 from firstpaper.law.register import rule
 from firstpaper.law.words import as_a_later_paper, spaced, target_day
 from firstpaper.locale import _
@@ -84,7 +84,7 @@ def _how_to_serve(case: Case, on: date) -> str:
     record_it = _("Record the day it was served and how.")
     if not goes_as_a_later_paper(case, on):
         return spaced((record_it, _("Ask the self-help center in which way to serve it.")))
-    return spaced((_("The other side has taken part."), as_a_later_paper(), record_it))
+    return spaced((_("The other side has taken part."), as_a_later_paper(server_age(on)), record_it))
 
 
 def _owed(owed: ResponseDue, on: date) -> Found:

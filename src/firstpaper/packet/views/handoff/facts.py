@@ -17,7 +17,7 @@ from firstpaper.law.measures.character import (
     debt_characters,
     is_training_loan,
 )
-from firstpaper.law.measures.marriage import length, separation
+from firstpaper.law.measures.marriage import begins_on_an_open_day, length, separation
 from firstpaper.law.measures.record import answered_first, case_number, day, filed_on, is_filed, joint
 from firstpaper.law.measures.residence import Route, residence_route, who_qualifies
 from firstpaper.law.words import spaced
@@ -131,8 +131,10 @@ def _unions(brief: Brief) -> Iterator[Line]:
         place = _place_of(case, union)
         began = _("{day}, {place}").format(day=began, place=place) if place else began
         span = length(case, union)
-        label = _("Married") if married else _("Registered partners")
-        yield Line(label, f"{began} ({span})" if span else began)
+        told = f"{began} ({span})" if span else began
+        if union is Union.PARTNERS_ELSEWHERE and begins_on_an_open_day(case):
+            told = _("{told}; open in law: from which day it counts here").format(told=told)
+        yield Line(_("Married") if married else _("Registered partners"), told)
 
 
 def _place_of(case: Case, union: Union) -> str | None:
