@@ -192,7 +192,19 @@ def _serve_again(case: Case, on: date) -> NextStep | None:
     answers_it = _(
         "a response came, perhaps to the amended petition. If that was served, record the day. If not:"
     )
-    return NextStep(spaced((answers_it if maybe else "", words)), "record", ("amended-served",))
+    said = spaced((answers_it if maybe else "", words, _money_goes_along(case, on)))
+    return NextStep(said, "record", ("amended-served",))
+
+
+def _money_goes_along(case: Case, on: date) -> str:
+    """That the filer's declaration is due too, which has a day where serving again has none."""
+    owed = _disclosure(case, on)
+    if owed is None:
+        return ""
+    words = _("Your papers about money (form FL-140) can go along: they are due by {day}.")
+    late = _("Your papers about money (form FL-140) can go along: they were due by {day}.")
+    said = late if owed.state is State.MISSED else words
+    return said.format(day=owed.deadline.days(short_date))
 
 
 def _serve(case: Case, on: date) -> NextStep | None:
